@@ -1,0 +1,6 @@
+package heapwright.advice.fact;
+
+import heapwright.knowledge.Sign;
+
+/** Two answers that cannot both be so; both are asked again. */
+public record Contradicts(Sign one, Sign other) {}

@@ -1,0 +1,27 @@
+package heapwright.advice.fact;
+
+/** What the person stated about place, container and aim, in the words the rules use. */
+public enum Fixture {
+    OPEN_HEAP,
+    CLOSED_BIN,
+    INSULATED_BIN,
+    TUMBLER,
+    PIT,
+    NO_COVER,
+    SEALED_COVER,
+    RAIN_COVER,
+    HARD_BASE,
+    COARSE_BASE,
+    INSULATION,
+    NO_INSULATION,
+    RODENT_PROOF,
+    CLOSED_SHED,
+    NEAR_WATER,
+    LOW_WET_GROUND,
+    WINDY,
+    KEEPS_ANIMALS,
+    PETS_ABOUT,
+    RATS_ABOUT,
+    FOR_FOOD,
+    FOR_SEEDLINGS
+}

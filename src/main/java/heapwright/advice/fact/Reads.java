@@ -1,0 +1,42 @@
+package heapwright.advice.fact;
+
+import heapwright.knowledge.Reading;
+
+/**
+ * A quantity of this pile as a range, in the unit its {@link Reading} has.
+ *
+ * @param reading what it is
+ * @param low 5 in 100 chance that it is lower
+ * @param likely best single figure
+ * @param high 5 in 100 chance that it is higher
+ * @param basis where it comes from
+ */
+public record Reads(Reading reading, double low, double likely, double high, Basis basis) {
+
+    /** Where a reading comes from; a measured figure replaces an estimate. */
+    public enum Basis {
+        MEASURED,
+        REPORTED,
+        ESTIMATED
+    }
+
+    public boolean surelyAbove(double edge) {
+        return low > edge;
+    }
+
+    public boolean surelyBelow(double edge) {
+        return high < edge;
+    }
+
+    public boolean likelyAbove(double edge) {
+        return likely > edge;
+    }
+
+    public boolean likelyBelow(double edge) {
+        return likely < edge;
+    }
+
+    public boolean measured() {
+        return basis == Basis.MEASURED;
+    }
+}

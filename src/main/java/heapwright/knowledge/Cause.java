@@ -1,0 +1,57 @@
+package heapwright.knowledge;
+
+/**
+ * What may be the matter with a pile, or why it is well as it is. Words and base rates stand in {@code rules/tables/causes.json}.
+ */
+public enum Cause implements Id {
+    // water
+    TOO_WET,
+    TOO_DRY,
+    DRY_CORE,
+    RAIN_GETS_IN,
+    POOR_DRAINAGE,
+    // air
+    TOO_LITTLE_AIR,
+    COMPACTED,
+    MATTED,
+    TOO_AIRY,
+    SEALED_IN,
+    POORLY_MIXED,
+    // food
+    LACKS_NITROGEN,
+    TOO_MUCH_NITROGEN,
+    TOO_ALKALINE,
+    ACID_START,
+    FERMENTING,
+    COARSE_WOOD,
+    FAT_COATED,
+    SPENT,
+    // heat
+    TOO_SMALL_FOR_COLD,
+    FROZEN_IN,
+    SLOWED_BY_WINTER,
+    DISTURBED_TOO_OFTEN,
+    OVERHEATED,
+    TOO_LARGE,
+    FIRE_RISK,
+    GAS_IN_CLOSED_SPACE,
+    // visitors and hygiene
+    FOOD_EXPOSED,
+    STANDING_WATER_BREEDS,
+    RUNOFF_LOSS,
+    WEED_SEEDS_ALIVE,
+    ROOTS_INVADING,
+    DISEASE_CARRIED,
+    HERBICIDE_RESIDUE,
+    SALT_LOAD,
+    CONTAMINATED,
+    PATHOGEN_RISK,
+    RAW_STORE_SMELLS,
+    // nothing to mend
+    JUST_BUILT,
+    WORKING_WELL,
+    HARMLESS_FUNGI,
+    MATURING,
+    FINISHED,
+    UNFINISHED
+}

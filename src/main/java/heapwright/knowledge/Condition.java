@@ -1,0 +1,61 @@
+package heapwright.knowledge;
+
+/**
+ * A named state of the pile, inferred once from answers and readings and then used by many rules.
+ */
+public enum Condition implements Id {
+    // water
+    WET,
+    DRY,
+    SATURATED,
+    // warmth
+    COLD_CORE,
+    WARM_CORE,
+    HOT_CORE,
+    OVERHEATING,
+    FIRE_SIGNS,
+    HAS_BEEN_HOT,
+    FREEZING_OUTSIDE,
+    DEEP_FROST,
+    COLD_SEASON,
+    THAWING,
+    // air and structure
+    DENSE,
+    AIRY,
+    SMALL,
+    SMALL_FOR_WINTER,
+    LARGE,
+    // food
+    NITROGEN_RICH,
+    NITROGEN_POOR,
+    ACID,
+    ALKALINE,
+    AMMONIA_PRESENT,
+    FOUL_GAS,
+    RECENT_ALKALI,
+    RECENT_NITROGEN,
+    FRESH_MANURE,
+    ANIMAL_FOOD,
+    WOODY,
+    MUCH_CARBON_SLOW,
+    // time
+    YOUNG,
+    MIDDLE_AGED,
+    OLD,
+    RECENTLY_TURNED,
+    LONG_UNTURNED,
+    RECENTLY_BUILT_IN_COLD,
+    // place
+    CLOSED_SPACE,
+    UNCOVERED,
+    ON_HARD_GROUND,
+    INSULATED,
+    CLOSED_BIN,
+    // outcome
+    LOOKS_FINISHED,
+    STILL_RAW,
+    ACTIVE,
+    STALLED,
+    HYGIENE_DOUBT,
+    FOR_FOOD_BEDS
+}

@@ -1,0 +1,69 @@
+package heapwright.knowledge;
+
+/**
+ * An edge of a range. Value, unit and source stand in {@code rules/tables/limits.json}; a pile file may replace it.
+ */
+public enum Limit implements Id {
+    // moisture, percent of wet mass
+    MOISTURE_STOPPED,
+    MOISTURE_SLOW,
+    MOISTURE_GOOD_LOW,
+    MOISTURE_GOOD_HIGH,
+    MOISTURE_OK_HIGH,
+    MOISTURE_SATURATED,
+    // C:N
+    CN_AMMONIA,
+    CN_GOOD_LOW,
+    CN_GOOD_HIGH,
+    CN_SLOW,
+    CN_STARVED,
+    CN_FINISHED,
+    // air and density
+    FAS_BAD,
+    FAS_POOR,
+    FAS_DRAUGHTY,
+    DENSITY_DENSE,
+    DENSITY_GOOD_HIGH,
+    PIECE_LONG,
+    WOODY_SHARE_HIGH,
+    // pH
+    PH_ACID,
+    PH_AMMONIA,
+    // temperature, degrees Celsius
+    CORE_COLD,
+    CORE_ACTIVE,
+    CORE_SANITISING,
+    CORE_OVERHEATED,
+    CORE_FIRE_WATCH,
+    CORE_FIRE_ACT,
+    EXCESS_COLD,
+    FREEZING,
+    TURNING_FROST,
+    MEAN_COLD_SEASON,
+    // size
+    VOLUME_SMALL,
+    VOLUME_WINTER,
+    HEIGHT_MIN,
+    HEIGHT_MAX,
+    // time, days
+    AGE_YOUNG,
+    AGE_HEATING,
+    AGE_OLD,
+    AGE_FINISHED,
+    TURN_RECENT,
+    TURN_LONG_AGO,
+    INPUT_RECENT,
+    ALKALI_NITROGEN_APART,
+    ANSWER_FRESH,
+    // doses
+    UREA_MAX,
+    NITROGEN_MAX,
+    ASH_MAX,
+    NITROGEN_FRACTION_LOW,
+    NITROGEN_FRACTION_HIGH,
+    NITROGEN_DOSE_INTERVAL,
+    CARBON_MAX_SHARE,
+    WATER_MAX_AT_ONCE,
+    SOLUTION_MAX,
+    ASH_MASS_MAX
+}

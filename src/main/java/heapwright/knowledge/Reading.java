@@ -1,0 +1,26 @@
+package heapwright.knowledge;
+
+/**
+ * A quantity of the pile with a low, likely and high value.
+ */
+public enum Reading implements Id {
+    // mixture
+    MOISTURE,
+    CARBON_TO_NITROGEN,
+    FREE_AIR_SPACE,
+    WET_DENSITY,
+    WOODY_SHARE,
+    ASH_LOAD,
+    SOIL_SHARE,
+    // measured
+    PH,
+    CORE_TEMPERATURE,
+    OUTDOOR_TEMPERATURE,
+    CORE_EXCESS,
+    PEAK_TEMPERATURE,
+    HEIGHT,
+    // size and time
+    VOLUME,
+    AGE,
+    DAYS_SINCE_TURN
+}

@@ -1,0 +1,17 @@
+package heapwright.pile;
+
+/** What a person did to the pile on a day. */
+public enum Action implements Token {
+    TURNED_FULLY,
+    LOOSENED,
+    HOLES_MADE,
+    WATERED,
+    COVERED,
+    UNCOVERED,
+    OPENED,
+    INSULATED,
+    MOVED,
+    SIEVED,
+    SPLIT,
+    DRAINED
+}

@@ -1,0 +1,45 @@
+package heapwright.pile;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A pile as its file describes it, checked and in SI units. The day of advice is an input: nothing in Heapwright reads
+ * a clock to reason about a pile.
+ *
+ * @param name what the person calls it
+ * @param built the day it was built; the earliest date of the file if not stated
+ * @param asOf the day for which advice is wanted; the latest date of the file if not stated
+ * @param place where it stands
+ * @param container what holds it
+ * @param recipe what it was built from
+ * @param log what happened since, in order of date
+ * @param aim what it is wanted for
+ * @param atHand materials at hand
+ * @param measures litres of household measures the person has redefined, by measure id
+ * @param materials the person's own materials and figures
+ * @param limits the person's own figures for limits, by limit id
+ */
+public record Pile(
+        String name,
+        LocalDate built,
+        LocalDate asOf,
+        Place place,
+        Container container,
+        List<Ingredient> recipe,
+        List<Entry> log,
+        Aim aim,
+        List<Stock> atHand,
+        Map<String, Double> measures,
+        List<OwnMaterial> materials,
+        Map<String, Double> limits) {
+    public Pile {
+        recipe = List.copyOf(recipe);
+        log = List.copyOf(log);
+        atHand = List.copyOf(atHand);
+        measures = Map.copyOf(measures);
+        materials = List.copyOf(materials);
+        limits = Map.copyOf(limits);
+    }
+}
