@@ -1,0 +1,94 @@
+package heapwright.knowledge;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A material that may go into a pile, or must stay out of it.
+ *
+ * <p>Carbon and C:N are the primary pair; nitrogen is carbon divided by C:N unless it was measured on the same sample
+ * (or there is no carbon, as in fertilisers), because published mean N and mean C:N often come from different samples.
+ *
+ * @param id its id
+ * @param name its name
+ * @param group what kind of material it is
+ * @param aliases what people also call it
+ * @param carbonToNitrogen C:N by mass of dry matter; zero where there is no organic carbon
+ * @param carbonPct total carbon, percent of dry mass
+ * @param nitrogenPct total nitrogen, percent of dry mass, as the source prints it
+ * @param nitrogenOnSameSample whether that nitrogen belongs to the same sample as the C:N
+ * @param moisturePct moisture, percent of wet mass
+ * @param densityKgM3 bulk density as it lies, kg per cubic metre: loose, settled, packed
+ * @param ashPct ash, percent of dry mass, where known
+ * @param ligninPctVs lignin, percent of volatile solids, where known
+ * @param traits what it does in a pile
+ * @param cautions cautions that go with handling it
+ * @param keepOut why and when it must stay out; empty for what may go in
+ * @param note what to know about the figures
+ */
+public record Material(
+        String id,
+        String name,
+        Group group,
+        List<String> aliases,
+        Figure carbonToNitrogen,
+        Figure carbonPct,
+        Figure nitrogenPct,
+        boolean nitrogenOnSameSample,
+        Figure moisturePct,
+        Figure densityKgM3,
+        Optional<Figure> ashPct,
+        Optional<Figure> ligninPctVs,
+        Set<Trait> traits,
+        List<Caution> cautions,
+        Optional<KeepOut> keepOut,
+        String note) {
+
+    public Material {
+        aliases = List.copyOf(aliases);
+        traits = Set.copyOf(traits);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** What kind of material it is. */
+    public enum Group implements Id {
+        CARBON_RICH,
+        NITROGEN_RICH,
+        WOODY,
+        MANURE,
+        MEAL,
+        STARTER,
+        MINERAL,
+        AMENDMENT,
+        PROBLEM
+    }
+
+    /** How firmly a material must stay out. */
+    public enum Bar implements Id {
+        /** Never in a home pile. */
+        NEVER,
+        /** Only where the pile surely gets hot throughout. */
+        ONLY_HOT,
+        /** Only in small amounts or with a condition that {@link KeepOut#reason()} names. */
+        WITH_CARE,
+        /** Not until a test has passed. */
+        AFTER_TEST
+    }
+
+    /**
+     * Why a material must stay out.
+     *
+     * @param bar how firmly
+     * @param reason one sentence to the person
+     * @param instead what to do with it instead
+     */
+    public record KeepOut(Bar bar, String reason, String instead) {}
+
+    /** Nitrogen in percent of dry mass at the typical figures: measured where it belongs to the sample, else C divided by C:N. */
+    public double typicalNitrogenPct() {
+        return nitrogenOnSameSample || carbonToNitrogen.typical() <= 0
+                ? nitrogenPct.typical()
+                : carbonPct.typical() / carbonToNitrogen.typical();
+    }
+}
