@@ -1,0 +1,104 @@
+package heapwright.knowledge;
+
+import heapwright.pile.Vocabulary;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The tables of the knowledge base, read and checked. Every map keeps the order of its table.
+ *
+ * @param signs what is said of each sign
+ * @param causes what is said of each cause
+ * @param remedies what is said of each remedy
+ * @param cautions what is said of each caution
+ * @param limits what is said of each limit
+ * @param materials materials by id
+ * @param measures household measures by id
+ * @param sources sources by key
+ */
+public record Knowledge(
+        Map<Sign, SignInfo> signs,
+        Map<Cause, CauseInfo> causes,
+        Map<Remedy, RemedyInfo> remedies,
+        Map<Caution, CautionInfo> cautions,
+        Map<Limit, LimitInfo> limits,
+        Map<String, Material> materials,
+        Map<String, MeasureInfo> measures,
+        Map<String, SourceInfo> sources) {
+
+    public Knowledge {
+        signs = Collections.unmodifiableMap(signs);
+        causes = Collections.unmodifiableMap(causes);
+        remedies = Collections.unmodifiableMap(remedies);
+        cautions = Collections.unmodifiableMap(cautions);
+        limits = Collections.unmodifiableMap(limits);
+        materials = Collections.unmodifiableMap(materials);
+        measures = Collections.unmodifiableMap(measures);
+        sources = Collections.unmodifiableMap(sources);
+    }
+
+    /** The material with this id or alias, in any case of letters. */
+    public Optional<Material> material(String idOrAlias) {
+        Material byId = materials.get(idOrAlias);
+        if (byId != null) {
+            return Optional.of(byId);
+        }
+        String wanted = idOrAlias.toLowerCase(Locale.ROOT).strip();
+        return materials.values().stream()
+                .filter(m -> m.id().equals(wanted)
+                        || m.name().toLowerCase(Locale.ROOT).equals(wanted)
+                        || m.aliases().stream()
+                                .anyMatch(a -> a.toLowerCase(Locale.ROOT).equals(wanted)))
+                .findFirst();
+    }
+
+    /** The ids that a pile document may use. */
+    public Vocabulary vocabulary() {
+        Map<String, String> aliases = new LinkedHashMap<>();
+        for (Material m : materials.values()) {
+            aliases.put(m.name().toLowerCase(Locale.ROOT), m.id());
+            m.aliases().forEach(a -> aliases.put(a.toLowerCase(Locale.ROOT), m.id()));
+        }
+        Map<String, Double> litres = new LinkedHashMap<>();
+        for (MeasureInfo m : measures.values()) {
+            litres.put(m.id(), m.litres());
+            litres.put(m.name().one(), m.litres());
+            litres.put(m.name().many(), m.litres());
+            m.aliases().forEach(a -> litres.put(a, m.litres()));
+        }
+        Map<String, double[]> spans = new LinkedHashMap<>();
+        limits.values().forEach(l -> spans.put(l.id().id(), new double[] {l.lowest(), l.highest()}));
+        List<String> signIds = signs.keySet().stream().map(Id::id).toList();
+        return new Vocabulary() {
+            @Override
+            public Collection<String> signs() {
+                return signIds;
+            }
+
+            @Override
+            public Collection<String> materials() {
+                return materials.keySet();
+            }
+
+            @Override
+            public Map<String, String> materialAliases() {
+                return aliases;
+            }
+
+            @Override
+            public Map<String, Double> measures() {
+                return litres;
+            }
+
+            @Override
+            public Map<String, double[]> limits() {
+                return spans;
+            }
+        };
+    }
+}

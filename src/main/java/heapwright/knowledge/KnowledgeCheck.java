@@ -1,0 +1,123 @@
+package heapwright.knowledge;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Checks that the tables are whole and speak of the same things. */
+final class KnowledgeCheck {
+
+    /** Carbon of dry matter outside this span cannot be plant or animal matter and needs a word in the note. */
+    private static final double CARBON_LOW = 30;
+
+    private static final double CARBON_HIGH = 60;
+
+    private final Knowledge knowledge;
+    private final List<String> faults = new ArrayList<>();
+
+    KnowledgeCheck(Knowledge knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    List<String> faults() {
+        whole("signs.json", Sign.values(), knowledge.signs());
+        whole("causes.json", Cause.values(), knowledge.causes());
+        whole("remedies.json", Remedy.values(), knowledge.remedies());
+        whole("cautions.json", Caution.values(), knowledge.cautions());
+        whole("limits.json", Limit.values(), knowledge.limits());
+        knowledge.causes().values().forEach(c -> {
+            sources("causes.json " + c.id().id(), c.sources());
+            if (!(c.baseRate() > 0 && c.baseRate() < 1)) {
+                faults.add("causes.json " + c.id().id() + ": baseRate " + c.baseRate() + " is not between 0 and 1");
+            }
+        });
+        knowledge.cautions().values().forEach(c -> sources("cautions.json " + c.id().id(), c.sources()));
+        knowledge.measures().values().forEach(m -> sources("measures.json " + m.id(), m.sources()));
+        knowledge.remedies().values().forEach(this::remedy);
+        knowledge.limits().values().forEach(this::limit);
+        aliases();
+        knowledge.materials().values().forEach(this::material);
+        return List.copyOf(faults);
+    }
+
+    private void whole(String table, Id[] ids, Map<?, ?> rows) {
+        for (Id id : ids) {
+            if (!rows.containsKey(id)) {
+                faults.add(table + ": no row for " + id.id());
+            }
+        }
+    }
+
+    private void sources(String where, Collection<String> keys) {
+        if (keys == null || keys.isEmpty()) {
+            faults.add(where + ": names no source");
+            return;
+        }
+        keys.stream()
+                .filter(k -> !knowledge.sources().containsKey(k))
+                .forEach(k -> faults.add(where + ": source " + k + " is not in sources.json"));
+    }
+
+    private void remedy(RemedyInfo remedy) {
+        String where = "remedies.json " + remedy.id().id();
+        sources(where, remedy.sources());
+        for (Remedy other : remedy.undoes()) {
+            if (!knowledge.remedies().get(other).undoes().contains(remedy.id())) {
+                faults.add(where + ": undoes " + other.id() + ", but " + other.id() + " does not name it back");
+            }
+        }
+        if (remedy.expectDays().from() > remedy.expectDays().to()) {
+            faults.add(where + ": expectDays run backwards");
+        }
+    }
+
+    private void limit(LimitInfo limit) {
+        String where = "limits.json " + limit.id().id();
+        sources(where, limit.sources());
+        if (!(limit.lowest() <= limit.value() && limit.value() <= limit.highest())) {
+            faults.add(where + ": value " + limit.value() + " is outside " + limit.lowest() + " to " + limit.highest());
+        }
+    }
+
+    private void aliases() {
+        Map<String, String> owner = new HashMap<>();
+        for (Material m : knowledge.materials().values()) {
+            List<String> names = new ArrayList<>(m.aliases());
+            names.add(m.id());
+            names.add(m.name());
+            for (String name : names) {
+                String before = owner.put(name.toLowerCase(Locale.ROOT), m.id());
+                if (before != null && !before.equals(m.id())) {
+                    faults.add("materials.json: \"" + name + "\" names both " + before + " and " + m.id());
+                }
+            }
+        }
+    }
+
+    private void material(Material m) {
+        String where = "materials.json " + m.id();
+        List<Figure> figures = new ArrayList<>(
+                List.of(m.carbonToNitrogen(), m.carbonPct(), m.nitrogenPct(), m.moisturePct(), m.densityKgM3()));
+        m.ashPct().ifPresent(figures::add);
+        m.ligninPctVs().ifPresent(figures::add);
+        for (Figure f : figures) {
+            if (!(f.low() <= f.typical() && f.typical() <= f.high() && f.low() >= 0)) {
+                faults.add(where + ": figures " + f + " are not low to typical to high");
+            }
+            sources(where, List.of(f.source()));
+        }
+        double carbon = m.carbonPct().typical();
+        boolean organic = m.carbonToNitrogen().typical() > 0;
+        if (organic
+                && (carbon < CARBON_LOW || carbon > CARBON_HIGH)
+                && !m.note().contains("% C")) {
+            faults.add(where + ": " + carbon + " % carbon is outside 30 to 60 and the note does not say why");
+        }
+        if (m.group() == Material.Group.PROBLEM && m.keepOut().isEmpty()) {
+            faults.add(where + ": a problem material must say why it stays out");
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package heapwright.knowledge;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the table of remedies says of one remedy.
+ *
+ * @param id the remedy
+ * @param name what to do, in one line without amounts
+ * @param how how to do it
+ * @param urgency how soon
+ * @param effort the work it takes
+ * @param risk what it may cost the pile or the person
+ * @param effectDays days of progress it wins where it fits: low, likely, high; judgement
+ * @param dose the calculation that gives its amount, if it has one
+ * @param expect what to look for afterwards
+ * @param expectDays after how many days, from and to
+ * @param otherwise what to do if that does not come
+ * @param notWhen when not to do it
+ * @param cautions the cautions that always go with it
+ * @param opensPile whether it opens a warm pile and lets heat out
+ * @param undoes remedies whose effect it would undo
+ * @param alternatives name of the group of remedies of which one is enough, if any
+ * @param sources keys of sources
+ * @param known how it is known
+ */
+public record RemedyInfo(
+        Remedy id,
+        String name,
+        String how,
+        Urgency urgency,
+        Effort effort,
+        Risk risk,
+        Effect effectDays,
+        Optional<Dose> dose,
+        String expect,
+        Days expectDays,
+        String otherwise,
+        String notWhen,
+        List<Caution> cautions,
+        boolean opensPile,
+        List<Remedy> undoes,
+        Optional<String> alternatives,
+        List<String> sources,
+        Known known) {
+
+    /** How soon a remedy is wanted. */
+    public enum Urgency implements Id {
+        /** At once: danger. */
+        NOW,
+        /** Within a day or two. */
+        SOON,
+        /** When it suits, within a few weeks. */
+        LATER,
+        /** Nothing to do but wait or watch. */
+        REST
+    }
+
+    /** What a remedy may cost. */
+    public enum Risk implements Id {
+        NONE,
+        LOW,
+        SOME,
+        HIGH
+    }
+
+    /**
+     * The work a remedy takes on a pile of about a cubic metre.
+     *
+     * @param minutes time in minutes
+     * @param heavy whether it is heavy work
+     */
+    public record Effort(int minutes, boolean heavy) {}
+
+    /** Days of progress won. */
+    public record Effect(double low, double likely, double high) {}
+
+    /** A span of days. */
+    public record Days(int from, int to) {}
+}
