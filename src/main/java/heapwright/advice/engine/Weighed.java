@@ -1,0 +1,21 @@
+package heapwright.advice.engine;
+
+import heapwright.advice.fact.Grade;
+import heapwright.knowledge.Cause;
+import java.util.List;
+
+/**
+ * A cause with the evidence that was added up on its base rate.
+ *
+ * @param cause the cause
+ * @param baseRate prior chance, 0 to 1
+ * @param likelihood the chance after the evidence, 0 to 1: the logistic of the summed decibans
+ * @param supports what speaks for it, strongest first
+ * @param opposes what speaks against it, strongest first
+ */
+public record Weighed(Cause cause, double baseRate, double likelihood, List<Piece> supports, List<Piece> opposes) {
+
+    public Grade grade() {
+        return Grade.of(likelihood);
+    }
+}
