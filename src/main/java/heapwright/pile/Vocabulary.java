@@ -9,6 +9,11 @@ public interface Vocabulary {
     /** Ids of signs. */
     Collection<String> signs();
 
+    /** Other words for a sign, such as its former ids, to its id; keys in lower case. */
+    default Map<String, String> signAliases() {
+        return Map.of();
+    }
+
     /** Ids of materials. */
     Collection<String> materials();
 
@@ -17,6 +22,11 @@ public interface Vocabulary {
 
     /** Household measures, id to litres. */
     Map<String, Double> measures();
+
+    /** Other words for a household measure, to its id; the reader knows plurals in -s and -es by itself. */
+    default Map<String, String> measureAliases() {
+        return Map.of();
+    }
 
     /** Ids of limits, each with the span a person's own figure must lie in: low and high. */
     Map<String, double[]> limits();

@@ -1,0 +1,80 @@
+package heapwright.pile;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads the entries of a pile's log. */
+final class LogReader {
+
+    private static final String ALLOWED = "the id of a sign, such as smells-sour";
+    private static final String EXAMPLE = "\"smells-sour\"";
+
+    private final Lexicon lexicon;
+    private final Inputs inputs;
+    private final Timeline timeline;
+
+    LogReader(Lexicon lexicon, Inputs inputs, Timeline timeline) {
+        this.lexicon = lexicon;
+        this.inputs = inputs;
+        this.timeline = timeline;
+    }
+
+    /** The entries in order of date; those of one day stay in the order of the document. */
+    List<Entry> log(Section pile) {
+        List<Entry> entries = new ArrayList<>();
+        for (Section section : pile.sections("log", Shape.ENTRY, Lists.LOG)) {
+            entries.add(entry(section));
+        }
+        entries.sort(Comparator.comparing(Entry::date));
+        return entries;
+    }
+
+    private Entry entry(Section section) {
+        section.needed("date", Dates.ALLOWED, Dates.EXAMPLE);
+        LocalDate date = timeline.past(section, "date").orElse(timeline.asOf());
+        Set<String> seen = signs(section, "seen", Set.of());
+        Set<String> notSeen = signs(section, "notSeen", seen);
+        Measured measured = section.section("measured", Shape.MEASURED)
+                .map(LogReader::measured)
+                .orElseGet(Measured::nothing);
+        List<Action> done = section.tokens("done", Action.values());
+        List<Ingredient> added = inputs.ingredients(section, "added", Lists.ADDED, date);
+        String note = section.words("note", Words.NOTE).orElse("");
+        return new Entry(date, new ArrayList<>(seen), new ArrayList<>(notSeen), measured, done, added, note);
+    }
+
+    /** A list of signs; one given twice counts once, one that is in the other list as well is refused. */
+    private Set<String> signs(Section section, String field, Set<String> opposite) {
+        Set<String> signs = new LinkedHashSet<>();
+        for (Node node : section.items(field, Lists.SIGNS, "[" + EXAMPLE + "]")) {
+            Optional<String> word = section.string(node, ALLOWED, EXAMPLE);
+            Optional<String> sign = word.flatMap(lexicon::sign);
+            if (word.isPresent() && sign.isEmpty()) {
+                String given = word.get();
+                section.findings().wrong(node, node.shown(), ALLOWED, EXAMPLE, () -> lexicon.nearSign(given));
+            }
+            if (sign.isPresent() && opposite.contains(sign.get())) {
+                String found = node.shown() + ", which is also in \"seen\" of this entry";
+                section.findings().wrong(node, found, "a sign in one of the two lists only", "");
+            }
+            sign.ifPresent(signs::add);
+        }
+        return signs;
+    }
+
+    private static Measured measured(Section section) {
+        return new Measured(
+                section.quantity("core", Quantity.TEMPERATURE),
+                section.quantity("coreDepth", Quantity.DEPTH),
+                section.quantity("outdoor", Quantity.TEMPERATURE),
+                section.quantity("moisture", Quantity.MOISTURE),
+                section.quantity("bulkDensity", Quantity.DENSITY),
+                section.quantity("ph", Quantity.ACIDITY),
+                section.quantity("height", Quantity.PILE_HEIGHT));
+    }
+}
