@@ -1,0 +1,49 @@
+package heapwright.process.dose;
+
+import heapwright.knowledge.Material;
+import heapwright.pile.Amount;
+import heapwright.pile.Stock;
+import heapwright.process.mixture.Density;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/**
+ * A material chosen for a dose.
+ *
+ * @param material what it is
+ * @param availableKg how much of it there is, kg; infinite where as much as needed can be had
+ */
+record Choice(Material material, double availableKg) {
+
+    /** The first at hand that serves, else the first of the usual ones that serves. */
+    static Optional<Choice> first(DoseContext context, Predicate<Material> serves, String... usual) {
+        Predicate<Material> may = serves.and(Choice::mayGoIn);
+        Stream<Choice> atHand = context.atHand().stream()
+                .flatMap(stock -> context.materials().find(stock.material()).stream()
+                        .map(material -> new Choice(material, kilograms(material, stock))));
+        Stream<Choice> others = Arrays.stream(usual)
+                .flatMap(id -> context.materials().find(id).stream())
+                .map(material -> new Choice(material, Double.POSITIVE_INFINITY));
+        return Stream.concat(atHand, others)
+                .filter(choice -> may.test(choice.material()) && choice.availableKg() > 0)
+                .findFirst();
+    }
+
+    private static boolean mayGoIn(Material material) {
+        return material.keepOut()
+                .map(keepOut -> keepOut.bar() == Material.Bar.WITH_CARE)
+                .orElse(true);
+    }
+
+    private static double kilograms(Material material, Stock stock) {
+        if (stock.available().isEmpty()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Amount amount = stock.available().get();
+        return amount.isMass()
+                ? amount.kilograms()
+                : amount.litres() * Density.byHand(material).likely() / Density.LITRES_PER_M3;
+    }
+}

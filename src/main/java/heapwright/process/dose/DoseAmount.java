@@ -1,0 +1,80 @@
+package heapwright.process.dose;
+
+import heapwright.knowledge.Dose;
+import heapwright.knowledge.Material;
+import heapwright.process.mixture.Band;
+import heapwright.process.mixture.Density;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How much of a remedy this pile needs, over all its parts together.
+ *
+ * @param dose which calculation
+ * @param material what to use; empty for water, for fresh mix and where nothing serves
+ * @param kg total mass, kg
+ * @param litres total volume as filled by hand, litres
+ * @param parts number of equal doses it is split into, 1 or more
+ * @param intervalDays days between two doses, zero for a single one
+ * @param carrierLitres water to dissolve each dose in, litres; zero where it is not dissolved
+ * @param cap what held the amount down, if anything did
+ * @param working the figures behind it
+ */
+public record DoseAmount(
+        Dose dose,
+        Optional<Material> material,
+        Band kg,
+        Band litres,
+        int parts,
+        int intervalDays,
+        Band carrierLitres,
+        Optional<Cap> cap,
+        List<Term> working) {
+
+    public DoseAmount {
+        working = List.copyOf(working);
+    }
+
+    /** A single dose of a material by mass. */
+    static DoseAmount ofMaterial(Dose dose, Material material, Band kg, Optional<Cap> cap, List<Term> working) {
+        double litresPerKg = Density.LITRES_PER_M3 / Density.byHand(material).likely();
+        return new DoseAmount(dose, Optional.of(material), kg, kg.times(litresPerKg), 1, 0, Band.ZERO, cap, working);
+    }
+
+    /** A single dose of a material by volume. */
+    static DoseAmount ofVolume(Dose dose, Material material, Band litres, Optional<Cap> cap, List<Term> working) {
+        double kgPerLitre = Density.byHand(material).likely() / Density.LITRES_PER_M3;
+        return new DoseAmount(
+                dose, Optional.of(material), litres.times(kgPerLitre), litres, 1, 0, Band.ZERO, cap, working);
+    }
+
+    /** A single dose of water. */
+    static DoseAmount ofWater(Dose dose, Band litres, Optional<Cap> cap, List<Term> working) {
+        return new DoseAmount(dose, Optional.empty(), litres, litres, 1, 0, Band.ZERO, cap, working);
+    }
+
+    /** Nothing to give, and why. */
+    static DoseAmount none(Dose dose, Optional<Material> material, Cap cap, List<Term> working) {
+        return new DoseAmount(dose, material, Band.ZERO, Band.ZERO, 1, 0, Band.ZERO, Optional.of(cap), working);
+    }
+
+    /** The same dose in a number of equal parts. */
+    DoseAmount split(int into, int days, Band carrier) {
+        return new DoseAmount(dose, material, kg, litres, into, into > 1 ? days : 0, carrier, cap, working);
+    }
+
+    /** Mass of one part, kg. */
+    public Band kgEach() {
+        return kg.times(1.0 / parts);
+    }
+
+    /** Volume of one part, litres. */
+    public Band litresEach() {
+        return litres.times(1.0 / parts);
+    }
+
+    /** True when there is something to give. */
+    public boolean isNeeded() {
+        return kg.likely() > 0 || litres.likely() > 0;
+    }
+}

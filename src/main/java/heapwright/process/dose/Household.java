@@ -1,0 +1,98 @@
+package heapwright.process.dose;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Turns litres into the measures of the house: spoons for little, buckets for more, barrows for much. Half measures are
+ * counted up to three, whole ones after that, fives above twenty.
+ */
+public final class Household {
+
+    /** How an amount is rounded to a measure. */
+    public enum Rounding {
+        /** To the nearest: for bulky materials and water. */
+        NEAREST,
+        /** Never above: where an upper limit holds. */
+        DOWN
+    }
+
+    /**
+     * So many of a measure.
+     *
+     * @param measure id of the measure
+     * @param count how many, 0.5 or more
+     * @param litres what that is in litres
+     * @param scant true when the amount asked for is less than the least that can be measured
+     */
+    public record Measured(String measure, double count, double litres, boolean scant) {}
+
+    /** The rounding may move the amount by this share before a smaller measure is taken instead. */
+    private static final double GOOD_ENOUGH = 0.15;
+
+    private final List<Map.Entry<String, Double>> largestFirst;
+
+    /**
+     * @param litresById the measures that may be used for one kind of stuff, id to litres, each above zero
+     * @throws IllegalArgumentException when there is none
+     */
+    public Household(Map<String, Double> litresById) {
+        if (litresById.isEmpty() || litresById.values().stream().anyMatch(litres -> !(litres > 0))) {
+            throw new IllegalArgumentException(
+                    "Household measures need at least one, each above zero litres: " + litresById);
+        }
+        Comparator<Map.Entry<String, Double>> order =
+                Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey());
+        this.largestFirst = litresById.entrySet().stream()
+                .map(entry -> Map.entry(entry.getKey(), entry.getValue()))
+                .sorted(order)
+                .toList();
+    }
+
+    /** A mass in household measures. */
+    public Measured ofKilograms(double kilograms, double densityKgM3, Rounding rounding) {
+        return ofLitres(kilograms * 1000 / densityKgM3, rounding);
+    }
+
+    /**
+     * A volume in household measures: the largest measure that tells it well enough.
+     *
+     * @throws IllegalArgumentException when the volume is not above zero and finite
+     */
+    public Measured ofLitres(double litres, Rounding rounding) {
+        if (!(litres > 0) || !Double.isFinite(litres)) {
+            throw new IllegalArgumentException(
+                    "A household amount must be above zero litres, but it is " + litres + ".");
+        }
+        for (Map.Entry<String, Double> measure : largestFirst) {
+            double count = round(litres / measure.getValue(), rounding);
+            double told = count * measure.getValue();
+            if (count > 0 && Math.abs(told - litres) <= GOOD_ENOUGH * litres) {
+                return new Measured(measure.getKey(), count, told, false);
+            }
+        }
+        return closest(litres, rounding);
+    }
+
+    /** No measure tells it well: the nearest one that tells it at all, else half of the smallest. */
+    private Measured closest(double litres, Rounding rounding) {
+        return largestFirst.stream()
+                .map(measure -> {
+                    double count = round(litres / measure.getValue(), rounding);
+                    return new Measured(measure.getKey(), count, count * measure.getValue(), false);
+                })
+                .filter(measured -> measured.count() > 0)
+                .min(Comparator.comparingDouble(measured -> Math.abs(measured.litres() - litres)))
+                .orElseGet(() -> {
+                    Map.Entry<String, Double> least = largestFirst.get(largestFirst.size() - 1);
+                    return new Measured(least.getKey(), 0.5, least.getValue() / 2, true);
+                });
+    }
+
+    private static double round(double count, Rounding rounding) {
+        double step = count < 3 ? 0.5 : count <= 20 ? 1 : 5;
+        double steps = count / step;
+        return step * (rounding == Rounding.DOWN ? Math.floor(steps + 1e-9) : Math.round(steps));
+    }
+}

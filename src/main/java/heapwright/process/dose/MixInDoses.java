@@ -1,0 +1,143 @@
+package heapwright.process.dose;
+
+import heapwright.knowledge.Dose;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Material;
+import heapwright.process.dose.Term.Key;
+import heapwright.process.mixture.Band;
+import heapwright.process.mixture.Basis;
+import heapwright.process.mixture.Composition;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Materials mixed in by the bucket to move C:N: greens and manure downwards, carbon upwards. */
+final class MixInDoses {
+
+    private MixInDoses() {}
+
+    static DoseAmount greens(DoseContext context) {
+        return lower(
+                context,
+                Dose.GREENS,
+                material -> material.group() == Material.Group.NITROGEN_RICH,
+                "grass-clippings",
+                "kitchen-scraps",
+                "coffee-grounds");
+    }
+
+    static DoseAmount manure(DoseContext context) {
+        return lower(
+                context,
+                Dose.MANURE,
+                material -> material.group() == Material.Group.MANURE,
+                "manure-hen-home",
+                "manure-rabbit",
+                "manure-cattle",
+                "manure-horse-straw");
+    }
+
+    /** Carbon that brings a pile too rich in nitrogen up to the aim. */
+    static DoseAmount bindNitrogen(DoseContext context) {
+        PileStock stock = context.stock();
+        Limits limits = context.limits();
+        double aim = limits.aimCarbonToNitrogen();
+        Basis basis = rich(stock, limits) ? stock.recipeBasis() : Basis.ASSUMED;
+        Band ratio = rich(stock, limits)
+                ? stock.carbonToNitrogen()
+                : Band.around(
+                        limits.of(Limit.CN_AMMONIA),
+                        (limits.of(Limit.CN_AMMONIA) + limits.of(Limit.CN_GOOD_LOW)) / 2,
+                        limits.of(Limit.CN_GOOD_LOW));
+        Band surplus = Band.around(
+                surplus(stock.carbonKg().low(), ratio.high(), stock.reachableShare(), aim),
+                surplus(stock.carbonKg().likely(), ratio.likely(), stock.reachableShare(), aim),
+                surplus(stock.carbonKg().high(), ratio.low(), stock.reachableShare(), aim));
+        List<Term> pile = List.of(
+                new Term(Key.PILE_CARBON_TO_NITROGEN, ratio, basis),
+                Term.of(Key.TARGET_CARBON_TO_NITROGEN, aim, Basis.REPORTED),
+                new Term(Key.NITROGEN_SURPLUS, surplus.times(1000), basis));
+        Optional<Choice> choice = Choice.first(
+                context,
+                material -> material.group() == Material.Group.CARBON_RICH
+                        && material.carbonToNitrogen().typical() > limits.of(Limit.CN_SLOW),
+                "straw-general",
+                "leaves-mixed",
+                "leaves-old-brown",
+                "cardboard");
+        if (surplus.likely() <= 0) {
+            return DoseAmount.none(Dose.BIND_NITROGEN, choice.map(Choice::material), Cap.NO_NEED, pile);
+        }
+        if (choice.isEmpty()) {
+            return DoseAmount.none(Dose.BIND_NITROGEN, Optional.empty(), Cap.NO_MATERIAL, pile);
+        }
+        Material material = choice.get().material();
+        Composition of = Composition.of(material);
+        Band full = surplus.times(aim / (of.carbon() - aim * of.nitrogen()));
+        Ceiling held = Ceiling.of(full)
+                .under(WaterDoses.shareOfVolumeKg(stock, material, limits), Cap.SHARE_OF_PILE)
+                .under(choice.get().availableKg(), Cap.AT_HAND);
+        return amount(context, Dose.BIND_NITROGEN, material, full, held, pile, basis);
+    }
+
+    private static DoseAmount lower(DoseContext context, Dose dose, Predicate<Material> kind, String... usual) {
+        Limits limits = context.limits();
+        NitrogenNeed need = NitrogenNeed.of(context);
+        double aim = need.aim();
+        Optional<Choice> choice = Choice.first(
+                context,
+                kind.and(material -> Composition.of(material).nitrogen() * limits.of(Limit.CN_GOOD_LOW)
+                        > Composition.of(material).carbon()),
+                usual);
+        if (need.kg().likely() <= 0) {
+            return DoseAmount.none(dose, choice.map(Choice::material), Cap.NO_NEED, need.terms());
+        }
+        if (choice.isEmpty()) {
+            return DoseAmount.none(dose, Optional.empty(), Cap.NO_MATERIAL, need.terms());
+        }
+        Material material = choice.get().material();
+        Composition of = Composition.of(material);
+        Band full = need.kg().times(aim / (aim * of.nitrogen() - of.carbon()));
+        Ceiling held = Ceiling.of(full)
+                .under(WaterDoses.shareOfVolumeKg(context.stock(), material, limits), Cap.SHARE_OF_PILE)
+                .under(untilTooWet(context, of), Cap.TOO_WET)
+                .under(choice.get().availableKg(), Cap.AT_HAND);
+        return amount(context, dose, material, full, held, need.terms(), need.basis());
+    }
+
+    /** Mass after which the pile would pass the top of the acceptable moisture, kg. */
+    private static double untilTooWet(DoseContext context, Composition of) {
+        double most = context.limits().share(Limit.MOISTURE_OK_HIGH);
+        PileStock stock = context.stock();
+        double room = stock.wetKg().likely() * (most - stock.moisturePct().likely() / 100);
+        return of.water() <= most ? Double.POSITIVE_INFINITY : room / (of.water() - most);
+    }
+
+    private static DoseAmount amount(
+            DoseContext context, Dose dose, Material material, Band full, Ceiling held, List<Term> pile, Basis basis) {
+        if (held.amount().likely() <= 0) {
+            return DoseAmount.none(dose, Optional.of(material), held.cap().orElse(Cap.NO_NEED), pile);
+        }
+        PileStock stock = context.stock();
+        Composition of = Composition.of(material);
+        double kg = held.amount().likely();
+        double nitrogen = stock.nitrogenKg() + kg * of.nitrogen();
+        Working working = Working.of(pile)
+                .and(Key.FULL_NEED, full, basis)
+                .and(Key.SHARE_OF_NEED, 100 * kg / full.likely(), basis)
+                .and(Key.MOISTURE_AFTER, WaterDoses.mixed(stock, material, kg), stock.moistureBasis());
+        if (basis != Basis.ASSUMED && nitrogen > 0) {
+            double carbon = stock.carbonKg().likely() + kg * of.carbon();
+            working = working.and(Key.CARBON_TO_NITROGEN_AFTER, carbon / nitrogen, basis);
+        }
+        return DoseAmount.ofMaterial(dose, material, held.amount(), held.cap(), working.terms());
+    }
+
+    private static boolean rich(PileStock stock, Limits limits) {
+        return stock.recipeBasis() != Basis.ASSUMED && stock.carbonToNitrogen().likely() < limits.aimCarbonToNitrogen();
+    }
+
+    private static double surplus(double carbonKg, double ratio, double reachable, double aim) {
+        return ratio > 0 ? Math.max(0, carbonKg * (1 / ratio - reachable / aim)) : 0;
+    }
+}

@@ -1,0 +1,154 @@
+package heapwright.process.dose;
+
+import heapwright.process.mixture.Band;
+import heapwright.process.mixture.Basis;
+import heapwright.process.mixture.Contribution;
+import heapwright.process.mixture.Mixture;
+import heapwright.process.mixture.Observed;
+
+/**
+ * What lies in a pile now, as far as it is known.
+ *
+ * @param wetKg mass as it is, kg
+ * @param dryKg dry mass, kg
+ * @param moisturePct moisture, percent of wet mass
+ * @param carbonKg carbon, kg
+ * @param carbonToNitrogen C:N of all carbon
+ * @param reachableShare share of the carbon that asks for nitrogen within a season (wood counts in part)
+ * @param organicMatter organic matter, share of dry mass
+ * @param volumeM3 volume as it lies, cubic metres
+ * @param woodyDryKg dry mass of woody materials, kg
+ * @param woodyMoisturePct moisture of the woody materials as they went in, percent
+ * @param recipeBasis {@link Basis#ESTIMATED} from a recipe, {@link Basis#ASSUMED} without one
+ * @param moistureBasis where the moisture comes from
+ * @param volumeBasis where the volume comes from
+ */
+public record PileStock(
+        Band wetKg,
+        Band dryKg,
+        Band moisturePct,
+        Band carbonKg,
+        Band carbonToNitrogen,
+        double reachableShare,
+        double organicMatter,
+        Band volumeM3,
+        double woodyDryKg,
+        double woodyMoisturePct,
+        Basis recipeBasis,
+        Basis moistureBasis,
+        Basis volumeBasis) {
+
+    /** From recipe and additions, with what was measured already in the mixture. */
+    public static PileStock of(Mixture mixture) {
+        double woodyDry = mixture.contributions().stream()
+                .filter(Contribution::woody)
+                .mapToDouble(Contribution::kgDry)
+                .sum();
+        double woodyWater = mixture.contributions().stream()
+                .filter(Contribution::woody)
+                .mapToDouble(Contribution::kgWater)
+                .sum();
+        double carbon = mixture.masses().carbon().likely();
+        double dry = mixture.masses().dry().likely();
+        return new PileStock(
+                mixture.masses().wet(),
+                mixture.masses().dry(),
+                mixture.moisturePct(),
+                mixture.masses().carbon(),
+                mixture.carbonToNitrogen(),
+                carbon > 0 ? mixture.masses().reachableCarbon().likely() / carbon : 1,
+                dry > 0 ? mixture.masses().volatileSolids().likely() / dry : 0,
+                mixture.settledM3(),
+                woodyDry,
+                woodyDry > 0
+                        ? 100 * woodyWater / (woodyDry + woodyWater)
+                        : mixture.moisturePct().likely(),
+                Basis.ESTIMATED,
+                mixture.moistureBasis(),
+                mixture.volumeBasis());
+    }
+
+    /** From a size alone, with the usual range of any pile for the rest. */
+    public static PileStock ofSize(Band volumeM3, Basis volumeBasis, Observed observed) {
+        Band density = observed.densityKgM3().isPresent()
+                ? Band.exact(observed.densityKgM3().getAsDouble())
+                : TypicalPile.DENSITY_KG_M3;
+        Band moisture = observed.moisturePct().isPresent()
+                ? Band.exact(observed.moisturePct().getAsDouble())
+                : TypicalPile.MOISTURE_PCT;
+        Band wet = product(volumeM3, density);
+        Band dry = product(wet, new Band(100 - moisture.high(), 100 - moisture.likely(), 100 - moisture.low()))
+                .times(1.0 / 100);
+        return new PileStock(
+                wet,
+                dry,
+                moisture,
+                product(dry, TypicalPile.CARBON_PCT).times(1.0 / 100),
+                TypicalPile.CARBON_TO_NITROGEN,
+                1,
+                TypicalPile.ORGANIC_MATTER,
+                volumeM3,
+                dry.likely() * TypicalPile.WOODY_SHARE,
+                moisture.likely(),
+                Basis.ASSUMED,
+                observed.moisturePct().isPresent() ? Basis.MEASURED : Basis.ASSUMED,
+                volumeBasis);
+    }
+
+    /** From nothing at all: the usual home pile. */
+    public static PileStock unknown(Observed observed) {
+        return ofSize(TypicalPile.VOLUME_M3, Basis.ASSUMED, observed);
+    }
+
+    /**
+     * The same pile at another moisture than the recipe gives. With a recipe the dry mass stays and the water changes;
+     * without one the wet mass stays, since it came from the volume.
+     */
+    public PileStock atMoisture(Band moisture, Basis basis) {
+        boolean dryKnown = recipeBasis == Basis.ESTIMATED;
+        Band wet = dryKnown
+                ? Band.around(
+                        wetOf(dryKg.low(), moisture.low()),
+                        wetOf(dryKg.likely(), moisture.likely()),
+                        wetOf(dryKg.high(), moisture.high()))
+                : wetKg;
+        Band dry = dryKnown
+                ? dryKg
+                : Band.around(
+                        wetKg.low() * (1 - moisture.high() / 100),
+                        wetKg.likely() * (1 - moisture.likely() / 100),
+                        wetKg.high() * (1 - moisture.low() / 100));
+        return new PileStock(
+                wet,
+                dry,
+                moisture,
+                carbonKg,
+                carbonToNitrogen,
+                reachableShare,
+                organicMatter,
+                volumeM3,
+                woodyDryKg,
+                woodyMoisturePct,
+                recipeBasis,
+                basis,
+                volumeBasis);
+    }
+
+    /** Likely wet density as it lies, kg per cubic metre. */
+    public double densityKgM3() {
+        return wetKg.likely() / volumeM3.likely();
+    }
+
+    /** Likely nitrogen, kg. */
+    public double nitrogenKg() {
+        return carbonToNitrogen.likely() > 0 ? carbonKg.likely() / carbonToNitrogen.likely() : 0;
+    }
+
+    private static double wetOf(double dry, double moisturePct) {
+        return dry / (1 - moisturePct / 100);
+    }
+
+    private static Band product(Band one, Band other) {
+        return new Band(one.low() * other.low(), one.likely() * other.likely(), one.high() * other.high());
+    }
+}

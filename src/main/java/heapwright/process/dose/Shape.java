@@ -1,0 +1,34 @@
+package heapwright.process.dose;
+
+import heapwright.pile.Container;
+
+/**
+ * The outside of a pile in metres.
+ *
+ * @param lengthM length
+ * @param widthM width
+ * @param heightM height as it lies
+ */
+public record Shape(double lengthM, double widthM, double heightM) {
+
+    /** Its stated footprint with the height that the volume gives, else a cube of that volume. */
+    public static Shape of(Container container, double volumeM3) {
+        if (container.lengthM().isPresent() && container.widthM().isPresent()) {
+            double length = container.lengthM().getAsDouble();
+            double width = container.widthM().getAsDouble();
+            return new Shape(length, width, volumeM3 / (length * width));
+        }
+        double edge = Math.cbrt(volumeM3);
+        return new Shape(edge, edge, edge);
+    }
+
+    public double topM2() {
+        return lengthM * widthM;
+    }
+
+    /** Volume of a layer of this thickness all round and over the top, cubic metres. */
+    public double wrappedM3(double thicknessM) {
+        double outer = (lengthM + 2 * thicknessM) * (widthM + 2 * thicknessM) * (heightM + thicknessM);
+        return outer - topM2() * heightM;
+    }
+}

@@ -1,0 +1,151 @@
+package heapwright.process.dose;
+
+import heapwright.knowledge.Dose;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Material;
+import heapwright.process.dose.Term.Key;
+import heapwright.process.mixture.Band;
+import heapwright.process.mixture.Basis;
+import heapwright.process.mixture.Density;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Doses that go on, round or over a pile, and starters. */
+final class SurfaceDoses {
+
+    /** Mature compost as a starter, percent of wet mass: 5 (KARN) and 5 to 7.5 (SUST20), published. */
+    private static final Band STARTER_PCT = new Band(5, 5, 7.5);
+
+    /** Thin cover, cm: judgement. */
+    private static final Band THIN_COVER_CM = new Band(3, 5, 8);
+
+    /** Winter cover of finished compost, cm: 15 to 20 (LYNCH96, published). */
+    private static final Band WINTER_COVER_CM = new Band(15, 15, 20);
+
+    /** Straw or leaves round a pile, cm: common practice. */
+    private static final Band INSULATION_CM = new Band(20, 25, 30);
+
+    private SurfaceDoses() {}
+
+    static DoseAmount ash(DoseContext context) {
+        PileStock stock = context.stock();
+        Limits limits = context.limits();
+        Function<Material, DoseAmount> dust = material -> {
+            double perKg = Density.LITRES_PER_M3 / material.densityKgM3().high();
+            double byMass = limits.share(Limit.ASH_MASS_MAX) * stock.wetKg().likely() * perKg;
+            double most = limits.of(Limit.ASH_MAX) * stock.volumeM3().likely();
+            Ceiling held = Ceiling.of(new Band(most / 2, most, most)).under(byMass, Cap.SHARE_OF_PILE);
+            double kg = held.amount().likely() / perKg;
+            return DoseAmount.ofVolume(
+                    Dose.ASH,
+                    material,
+                    held.amount(),
+                    held.cap(),
+                    Working.start()
+                            .and(Key.PILE_VOLUME, stock.volumeM3(), stock.volumeBasis())
+                            .and(
+                                    Key.SHARE_OF_PILE_MASS,
+                                    100 * kg / stock.wetKg().likely(),
+                                    stock.volumeBasis())
+                            .terms());
+        };
+        return with(context, Dose.ASH, dust, "wood-ash");
+    }
+
+    static DoseAmount starter(DoseContext context) {
+        PileStock stock = context.stock();
+        Function<Material, DoseAmount> seed = material -> DoseAmount.ofMaterial(
+                Dose.STARTER,
+                material,
+                new Band(
+                        stock.wetKg().likely() * STARTER_PCT.low() / 100,
+                        stock.wetKg().likely() * STARTER_PCT.likely() / 100,
+                        stock.wetKg().likely() * STARTER_PCT.high() / 100),
+                Optional.empty(),
+                Working.start()
+                        .and(Key.PILE_MASS, stock.wetKg(), stock.recipeBasis())
+                        .and(Key.SHARE_OF_PILE_MASS, STARTER_PCT, Basis.REPORTED)
+                        .terms());
+        return with(context, Dose.STARTER, seed, "compost-finished", "vermicompost", "leaf-mould");
+    }
+
+    static DoseAmount cover(DoseContext context) {
+        Band depth = context.coldSeason() ? WINTER_COVER_CM : THIN_COVER_CM;
+        double top = context.shape().topM2();
+        Function<Material, DoseAmount> lay = material -> DoseAmount.ofVolume(
+                Dose.COVER,
+                material,
+                depth.times(top * Density.LITRES_PER_M3 / 100),
+                Optional.empty(),
+                Working.start()
+                        .and(Key.TOP_AREA, top, context.stock().volumeBasis())
+                        .and(Key.LAYER_DEPTH, depth, Basis.REPORTED)
+                        .terms());
+        return with(context, Dose.COVER, lay, "compost-finished", "leaf-mould", "soil");
+    }
+
+    static DoseAmount insulation(DoseContext context) {
+        Function<Material, DoseAmount> wrap = material -> DoseAmount.ofVolume(
+                Dose.INSULATION,
+                material,
+                INSULATION_CM.map(cm -> context.shape().wrappedM3(cm / 100) * Density.LITRES_PER_M3),
+                Optional.empty(),
+                Working.start()
+                        .and(Key.LAYER_DEPTH, INSULATION_CM, Basis.REPORTED)
+                        .and(
+                                Key.TOP_AREA,
+                                context.shape().topM2(),
+                                context.stock().volumeBasis())
+                        .terms());
+        return with(context, Dose.INSULATION, wrap, "straw-general", "straw-wheat", "leaves-old-brown", "leaves-mixed");
+    }
+
+    /** Fresh mix lacking to the size that holds heat, by volume; what it is made of is a matter of its own recipe. */
+    static DoseAmount enlarge(DoseContext context) {
+        PileStock stock = context.stock();
+        Limit size = context.coldSeason() ? Limit.VOLUME_WINTER : Limit.VOLUME_SMALL;
+        double target = context.limits().of(size);
+        Band missing = Band.around(
+                        target - stock.volumeM3().high(),
+                        target - stock.volumeM3().likely(),
+                        target - stock.volumeM3().low())
+                .atLeast(0);
+        List<Term> working = List.of(
+                new Term(Key.PILE_VOLUME, stock.volumeM3(), stock.volumeBasis()),
+                Term.of(Key.TARGET_VOLUME, target, Basis.REPORTED));
+        return missing.likely() <= 0
+                ? DoseAmount.none(Dose.ENLARGE, Optional.empty(), Cap.NO_NEED, working)
+                : new DoseAmount(
+                        Dose.ENLARGE,
+                        Optional.empty(),
+                        missing.times(stock.densityKgM3()),
+                        missing.times(Density.LITRES_PER_M3),
+                        1,
+                        0,
+                        Band.ZERO,
+                        Optional.empty(),
+                        working);
+    }
+
+    /** The first usual material that is known, with what of it there is at hand as the ceiling where that was stated. */
+    private static DoseAmount with(
+            DoseContext context, Dose dose, Function<Material, DoseAmount> amount, String... usual) {
+        List<String> ids = List.of(usual);
+        return Choice.first(context, material -> ids.contains(material.id()), usual)
+                .map(choice -> held(amount.apply(choice.material()), choice.availableKg()))
+                .orElseGet(() -> DoseAmount.none(dose, Optional.empty(), Cap.NO_MATERIAL, List.of()));
+    }
+
+    private static DoseAmount held(DoseAmount full, double availableKg) {
+        if (full.kg().likely() <= availableKg) {
+            return full;
+        }
+        return DoseAmount.ofMaterial(
+                full.dose(),
+                full.material().orElseThrow(),
+                full.kg().atMost(availableKg),
+                Optional.of(Cap.AT_HAND),
+                full.working());
+    }
+}

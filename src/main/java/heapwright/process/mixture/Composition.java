@@ -1,0 +1,64 @@
+package heapwright.process.mixture;
+
+import heapwright.knowledge.Material;
+
+/**
+ * Moisture, carbon and nitrogen of one material or mix.
+ *
+ * @param moisturePct moisture, percent of wet mass
+ * @param carbonPct carbon, percent of dry mass
+ * @param nitrogenPct nitrogen, percent of dry mass
+ */
+public record Composition(double moisturePct, double carbonPct, double nitrogenPct) {
+
+    /** @throws IllegalArgumentException when a figure is outside 0 to 100 % */
+    public Composition {
+        requirePercent("moisture", moisturePct);
+        requirePercent("carbon", carbonPct);
+        requirePercent("nitrogen", nitrogenPct);
+    }
+
+    /** The typical figures of a material. */
+    public static Composition of(Material material) {
+        return new Composition(
+                material.moisturePct().typical(), material.carbonPct().typical(), material.typicalNitrogenPct());
+    }
+
+    /**
+     * From figures in percent of the mass as it is, as some published tables print them.
+     *
+     * @param moisturePct moisture, percent of wet mass, below 100
+     * @param carbonAsIsPct carbon, percent of wet mass
+     * @param nitrogenAsIsPct nitrogen, percent of wet mass
+     */
+    public static Composition ofAsIs(double moisturePct, double carbonAsIsPct, double nitrogenAsIsPct) {
+        double dry = 1 - moisturePct / 100;
+        return new Composition(moisturePct, carbonAsIsPct / dry, nitrogenAsIsPct / dry);
+    }
+
+    /** Kilograms of dry mass in a kilogram as it is. */
+    public double dry() {
+        return 1 - moisturePct / 100;
+    }
+
+    /** Kilograms of water in a kilogram as it is. */
+    public double water() {
+        return moisturePct / 100;
+    }
+
+    /** Kilograms of carbon in a kilogram as it is. */
+    public double carbon() {
+        return dry() * carbonPct / 100;
+    }
+
+    /** Kilograms of nitrogen in a kilogram as it is. */
+    public double nitrogen() {
+        return dry() * nitrogenPct / 100;
+    }
+
+    private static void requirePercent(String what, double value) {
+        if (!(value >= 0 && value <= 100)) {
+            throw new IllegalArgumentException("Needs " + what + " of 0 to 100 %, but got " + value + ".");
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package heapwright.process.mixture;
+
+import heapwright.knowledge.Figure;
+import heapwright.knowledge.Material;
+
+/**
+ * Bulk density of a material in the hand and in the pile, from its three figures: loose, settled, packed.
+ *
+ * <p>What is filled by hand into a bucket lies between loose and settled; what lies in a pile lies round settled,
+ * half way to loose above and half way to packed below. The half ways are judgement.
+ */
+public final class Density {
+
+    public static final double LITRES_PER_M3 = 1000;
+
+    private Density() {}
+
+    /** Density as filled by hand, kg per cubic metre; exact when the person gave their own figure. */
+    public static Band byHand(Material material) {
+        Figure density = material.densityKgM3();
+        return new Band(density.low(), half(density.low(), density.typical()), density.typical());
+    }
+
+    /** Density after settling in a pile, kg per cubic metre. */
+    public static Band settled(Material material) {
+        Figure density = material.densityKgM3();
+        return new Band(
+                half(density.low(), density.typical()), density.typical(), half(density.typical(), density.high()));
+    }
+
+    private static double half(double one, double other) {
+        return (one + other) / 2;
+    }
+}

@@ -1,0 +1,61 @@
+package heapwright.process.mixture;
+
+import heapwright.pile.Entry;
+import heapwright.pile.Ingredient;
+import heapwright.pile.Measured;
+import heapwright.pile.Pile;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** What a pile file says about the mixture: its recipe and additions as portions, and what was measured of the whole. */
+public final class PileMixture {
+
+    private PileMixture() {}
+
+    /** Recipe and additions up to the day of advice, in order of the file. */
+    public static List<Portion> portions(Pile pile, Materials materials) {
+        Stream<Ingredient> added = pile.log().stream()
+                .filter(entry -> !entry.date().isAfter(pile.asOf()))
+                .flatMap(entry -> entry.added().stream());
+        return Stream.concat(pile.recipe().stream(), added)
+                .filter(one -> !one.date().isAfter(pile.asOf()))
+                .map(one -> new Portion(materials.get(one.material()), one.amount(), one.pieceCm(), one.chopped()))
+                .toList();
+    }
+
+    /**
+     * The latest moisture and density, and the volume as it lies: footprint times the latest height. The size when
+     * built is not a volume of today, since a pile sinks.
+     */
+    public static Observed observed(Pile pile) {
+        OptionalDouble height = latest(pile, Measured::heightM);
+        OptionalDouble length = pile.container().lengthM();
+        OptionalDouble width = pile.container().widthM();
+        OptionalDouble volume = height.isPresent() && length.isPresent() && width.isPresent()
+                ? OptionalDouble.of(height.getAsDouble() * length.getAsDouble() * width.getAsDouble())
+                : OptionalDouble.empty();
+        return new Observed(latest(pile, Measured::moisturePct), latest(pile, Measured::bulkDensityKgM3), volume);
+    }
+
+    /** The mixture of a pile, empty when its file names no ingredients. */
+    public static Optional<Mixture> of(Pile pile, Materials materials, MixtureCalculator calculator) {
+        List<Portion> portions = portions(pile, materials);
+        return portions.stream().allMatch(portion -> portion.kgWet().likely() <= 0)
+                ? Optional.empty()
+                : Optional.of(calculator.mix(portions, observed(pile)));
+    }
+
+    private static OptionalDouble latest(Pile pile, Function<Measured, OptionalDouble> what) {
+        OptionalDouble latest = OptionalDouble.empty();
+        for (Entry entry : pile.log()) {
+            OptionalDouble value = what.apply(entry.measured());
+            if (value.isPresent() && !entry.date().isAfter(pile.asOf())) {
+                latest = value;
+            }
+        }
+        return latest;
+    }
+}

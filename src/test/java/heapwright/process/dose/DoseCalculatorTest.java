@@ -1,0 +1,346 @@
+package heapwright.process.dose;
+
+import static heapwright.process.mixture.TestMaterials.CHIPS;
+import static heapwright.process.mixture.TestMaterials.GRASS;
+import static heapwright.process.mixture.TestMaterials.KITCHEN;
+import static heapwright.process.mixture.TestMaterials.LEAVES;
+import static heapwright.process.mixture.TestMaterials.MANURE;
+import static heapwright.process.mixture.TestMaterials.STALKS;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.knowledge.Dose;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Material;
+import heapwright.pile.Amount;
+import heapwright.pile.Container;
+import heapwright.pile.Stock;
+import heapwright.process.dose.Term.Key;
+import heapwright.process.mixture.Band;
+import heapwright.process.mixture.Basis;
+import heapwright.process.mixture.Composition;
+import heapwright.process.mixture.Materials;
+import heapwright.process.mixture.MixtureCalculator;
+import heapwright.process.mixture.Observed;
+import heapwright.process.mixture.Portion;
+import heapwright.process.mixture.TestMaterials;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+
+class DoseCalculatorTest {
+
+    private static final MixtureCalculator CALCULATOR = new MixtureCalculator();
+    private static final Limits LIMITS = TestLimits.LIMITS;
+
+    @Property(tries = 400)
+    void everyDoseIsFiniteNotNegativeAndWithinItsLimit(
+            @ForAll("stocks") PileStock stock, @ForAll Dose dose, @ForAll boolean cold) {
+        DoseAmount amount = DoseCalculator.calculate(dose, context(stock, List.of(), cold));
+        assertTrue(amount.kg().low() >= 0);
+        assertTrue(amount.litres().low() >= 0);
+        assertTrue(amount.parts() >= 1 && amount.parts() <= 4);
+        double volume = stock.volumeM3().likely();
+        switch (dose) {
+            case ASH -> {
+                assertTrue(amount.litres().high() <= LIMITS.of(Limit.ASH_MAX) * volume + 1e-9);
+                assertTrue(amount.kg().high()
+                        <= LIMITS.share(Limit.ASH_MASS_MAX) * stock.wetKg().likely() + 1e-9);
+            }
+            case UREA -> {
+                assertTrue(amount.kgEach().high() * 1000 <= LIMITS.of(Limit.UREA_MAX) * volume + 1e-6);
+                assertTrue(amount.kgEach().high() * 460 <= LIMITS.of(Limit.NITROGEN_MAX) * volume + 1e-6);
+                assertTrue(amount.carrierLitres().high() <= LIMITS.of(Limit.WATER_MAX_AT_ONCE) * volume + 1e-6);
+            }
+            case AMMONIUM_SULPHATE ->
+                assertTrue(amount.kgEach().high() * 210 <= LIMITS.of(Limit.NITROGEN_MAX) * volume + 1e-6);
+            case WATER_TO_TARGET, WATER_THE_CORE, SOAK_WOODY ->
+                assertTrue(amount.litres().high() <= LIMITS.of(Limit.WATER_MAX_AT_ONCE) * volume + 1e-6);
+            case SOAK_UP, BIND_NITROGEN, MANURE, GREENS, BULKING ->
+                assertTrue(amount.litres().high() <= LIMITS.share(Limit.CARBON_MAX_SHARE) * volume * 1000 + 1e-6);
+            case MEAL, STARTER, COVER, INSULATION, ENLARGE ->
+                assertTrue(Double.isFinite(amount.kg().high()));
+        }
+    }
+
+    @Test
+    void soakingUpLandsOnTheTopOfTheGoodRange() {
+        PileStock stock = measured(65);
+        Limits roomy = with(Limit.CARBON_MAX_SHARE, 500);
+        DoseAmount amount = DoseCalculator.calculate(Dose.SOAK_UP, context(stock, List.of(), false, roomy));
+        assertEquals("leaves-old-brown", amount.material().orElseThrow().id());
+        Composition leaves = Composition.of(amount.material().orElseThrow());
+        double kg = amount.kg().likely();
+        double water = stock.wetKg().likely() * 0.65 + kg * leaves.water();
+        assertEquals(60, 100 * water / (stock.wetKg().likely() + kg), 1e-9);
+        assertEquals(60, value(amount, Key.MOISTURE_AFTER), 1e-9);
+        assertTrue(amount.cap().isEmpty());
+    }
+
+    @Test
+    void soakingUpTakesWhatIsAtHandFirstAndNoMoreThanThereIs() {
+        Stock few = new Stock("corn-stalks", Optional.of(Amount.ofVolume(2, "bucket", 20)));
+        DoseAmount amount = DoseCalculator.calculate(Dose.SOAK_UP, context(measured(68), List.of(few), false));
+        assertEquals("corn-stalks", amount.material().orElseThrow().id());
+        assertEquals(20, amount.litres().likely(), 1e-9);
+        assertEquals(Optional.of(Cap.AT_HAND), amount.cap());
+        assertTrue(value(amount, Key.FULL_NEED) > amount.kg().likely());
+    }
+
+    @Test
+    void wetGreensAtHandAreNoSponge() {
+        Stock grass = new Stock("grass-clippings", Optional.empty());
+        DoseAmount amount = DoseCalculator.calculate(Dose.SOAK_UP, context(measured(68), List.of(grass), false));
+        assertEquals("leaves-old-brown", amount.material().orElseThrow().id());
+    }
+
+    @Test
+    void aMeasuredGoodMoistureNeedsNothing() {
+        assertFalse(DoseCalculator.calculate(Dose.SOAK_UP, context(measured(57), List.of(), false))
+                .isNeeded());
+        assertFalse(DoseCalculator.calculate(Dose.WATER_TO_TARGET, context(measured(57), List.of(), false))
+                .isNeeded());
+    }
+
+    @Test
+    void anEstimatedMoistureYieldsToWhatWasFound() {
+        PileStock dryRecipe =
+                PileStock.of(CALCULATOR.mix(List.of(Portion.ofLitres(STALKS, 800), Portion.ofLitres(KITCHEN, 50))));
+        DoseAmount amount = DoseCalculator.calculate(Dose.SOAK_UP, context(dryRecipe, List.of(), false));
+        assertTrue(amount.isNeeded());
+        Term moisture = term(amount, Key.PILE_MOISTURE);
+        assertEquals(65, moisture.value().likely(), 1e-9);
+        assertEquals(Basis.ASSUMED, moisture.basis());
+    }
+
+    @Test
+    void waterGoesToTheMiddleOfTheGoodRangeButNotAllAtOnce() {
+        PileStock stock = measured(45);
+        DoseAmount amount = DoseCalculator.calculate(
+                Dose.WATER_TO_TARGET, context(stock, List.of(), false, with(Limit.WATER_MAX_AT_ONCE, 1000)));
+        double after = (stock.wetKg().likely() * 0.45 + amount.litres().likely())
+                / (stock.wetKg().likely() + amount.litres().likely());
+        assertEquals(0.55, after, 1e-9);
+        DoseAmount held = DoseCalculator.calculate(Dose.WATER_TO_TARGET, context(measured(30), List.of(), false));
+        assertEquals(Optional.of(Cap.PER_CUBIC_METRE), held.cap());
+        assertEquals(60 * stock.volumeM3().likely(), held.litres().likely(), 1e-6);
+    }
+
+    @Test
+    void theCoreAloneNeedsLessWaterThanTheWhole() {
+        double whole = DoseCalculator.calculate(Dose.WATER_TO_TARGET, context(measured(48), List.of(), false))
+                .litres()
+                .likely();
+        double core = DoseCalculator.calculate(Dose.WATER_THE_CORE, context(measured(48), List.of(), false))
+                .litres()
+                .likely();
+        assertEquals(0.4 * whole, core, 1e-6);
+    }
+
+    @Test
+    void ureaIsHalfToTwoThirdsOfTheNeedInSeveralSmallDoses() {
+        PileStock stock = PileStock.of(CALCULATOR.mix(List.of(Portion.ofKilograms(LEAVES, 300))));
+        DoseAmount amount = DoseCalculator.calculate(
+                Dose.UREA, context(stock, List.of(), false, with(Limit.UREA_MAX, 2000, Limit.NITROGEN_MAX, 2000)));
+        double need = value(amount, Key.NITROGEN_NEED);
+        assertEquals(1000 * 300 * 0.62 * 0.486 * (1.0 / 30 - 1.0 / 54), need, 1e-6);
+        assertEquals(0.585 * need / 0.46, amount.kg().likely() * 1000, 1e-6);
+        assertEquals(58.5, value(amount, Key.SHARE_OF_NEED), 1e-9);
+        DoseAmount held = DoseCalculator.calculate(Dose.UREA, context(stock, List.of(), false));
+        assertEquals(4, held.parts());
+        assertEquals(14, held.intervalDays());
+        assertEquals(Optional.of(Cap.PER_CUBIC_METRE), held.cap());
+        assertEquals(held.kgEach().likely() * 1000 / 10, held.carrierLitres().likely(), 1e-6);
+    }
+
+    @Test
+    void aPileWithNitrogenEnoughGetsNone() {
+        PileStock rich = PileStock.of(CALCULATOR.mix(List.of(Portion.ofKilograms(GRASS, 300))));
+        for (Dose dose : List.of(Dose.UREA, Dose.AMMONIUM_SULPHATE, Dose.MEAL, Dose.MANURE, Dose.GREENS)) {
+            DoseAmount amount = DoseCalculator.calculate(dose, context(rich, List.of(), false));
+            assertFalse(amount.isNeeded());
+            assertEquals(Optional.of(Cap.NO_NEED), amount.cap());
+        }
+    }
+
+    @Test
+    void woodAsksForLessNitrogenThanLeaves() {
+        PileStock wood = PileStock.of(CALCULATOR.mix(List.of(Portion.ofKilograms(CHIPS, 300))));
+        double whole = wood.carbonKg().likely() * (1.0 / 30 - 1.0 / 560) * 1000;
+        DoseAmount amount = DoseCalculator.calculate(Dose.UREA, context(wood, List.of(), false));
+        assertTrue(value(amount, Key.NITROGEN_NEED) < 0.35 * whole);
+    }
+
+    @Test
+    void manureLandsOnTheAimWhereThereIsRoom() {
+        PileStock stock = PileStock.of(CALCULATOR.mix(List.of(Portion.ofKilograms(LEAVES, 300))));
+        DoseAmount amount = DoseCalculator.calculate(
+                Dose.MANURE, context(stock, List.of(), false, with(Limit.CARBON_MAX_SHARE, 500)));
+        assertEquals(MANURE.id(), amount.material().orElseThrow().id());
+        assertEquals(30, value(amount, Key.CARBON_TO_NITROGEN_AFTER), 1e-6);
+    }
+
+    @Test
+    void greensStopBeforeThePileGetsTooWet() {
+        PileStock stock = PileStock.of(CALCULATOR.mix(
+                List.of(Portion.ofKilograms(LEAVES, 300)),
+                new Observed(OptionalDouble.of(63), OptionalDouble.empty(), OptionalDouble.empty())));
+        DoseAmount amount = DoseCalculator.calculate(
+                Dose.GREENS, context(stock, List.of(), false, with(Limit.CARBON_MAX_SHARE, 500)));
+        assertEquals(Optional.of(Cap.TOO_WET), amount.cap());
+        assertEquals(65, value(amount, Key.MOISTURE_AFTER), 1e-6);
+    }
+
+    @Test
+    void carbonBindsNitrogenUpToTheAim() {
+        PileStock rich = PileStock.of(CALCULATOR.mix(List.of(Portion.ofKilograms(GRASS, 100))));
+        DoseAmount amount = DoseCalculator.calculate(
+                Dose.BIND_NITROGEN, context(rich, List.of(), false, with(Limit.CARBON_MAX_SHARE, 5000)));
+        assertEquals(30, value(amount, Key.CARBON_TO_NITROGEN_AFTER), 1e-6);
+    }
+
+    @Test
+    void bulkingRaisesTheAirSpaceAndSaysToWhat() {
+        PileStock dense = PileStock.of(CALCULATOR.mix(
+                List.of(Portion.ofKilograms(KITCHEN, 400), Portion.ofKilograms(LEAVES, 100)),
+                new Observed(OptionalDouble.empty(), OptionalDouble.of(760), OptionalDouble.empty())));
+        DoseAmount amount = DoseCalculator.calculate(Dose.BULKING, context(dense, List.of(), false));
+        assertTrue(value(amount, Key.AIR_BEFORE) < 35);
+        assertEquals(35, value(amount, Key.AIR_AFTER), 0.1);
+        assertEquals("twigs", amount.material().orElseThrow().id());
+    }
+
+    @Test
+    void ashIsADustingByVolumeAndFarBelowTwoPercent() {
+        DoseAmount amount = DoseCalculator.calculate(Dose.ASH, context(measured(60), List.of(), false));
+        double volume = measured(60).volumeM3().likely();
+        assertEquals(volume, amount.litres().likely(), 1e-9);
+        assertTrue(value(amount, Key.SHARE_OF_PILE_MASS) < 0.5);
+    }
+
+    @Test
+    void coverFollowsTheTopAndTheSeason() {
+        DoseAmount thin = DoseCalculator.calculate(Dose.COVER, context(measured(60), List.of(), false));
+        DoseAmount winter = DoseCalculator.calculate(Dose.COVER, context(measured(60), List.of(), true));
+        double top =
+                Shape.of(Container.unknown(), measured(60).volumeM3().likely()).topM2();
+        assertEquals(top * 50, thin.litres().likely(), 1e-9);
+        assertEquals(top * 150, winter.litres().likely(), 1e-9);
+    }
+
+    @Test
+    void enlargingFillsWhatLacksToTheWinterSize() {
+        PileStock small = PileStock.ofSize(Band.exact(0.4), Basis.REPORTED, Observed.nothing());
+        DoseAmount winter = DoseCalculator.calculate(Dose.ENLARGE, context(small, List.of(), true));
+        assertEquals(600, winter.litres().likely(), 1e-9);
+        PileStock big = PileStock.ofSize(Band.exact(1.4), Basis.REPORTED, Observed.nothing());
+        assertEquals(
+                Optional.of(Cap.NO_NEED),
+                DoseCalculator.calculate(Dose.ENLARGE, context(big, List.of(), true))
+                        .cap());
+    }
+
+    @Test
+    void materialsThatMustStayOutAreNeverChosen() {
+        Material barred = new Material(
+                "spoilt-straw",
+                "x",
+                Material.Group.CARBON_RICH,
+                List.of(),
+                TestMaterials.STRAW.carbonToNitrogen(),
+                TestMaterials.STRAW.carbonPct(),
+                TestMaterials.STRAW.nitrogenPct(),
+                false,
+                TestMaterials.STRAW.moisturePct(),
+                TestMaterials.STRAW.densityKgM3(),
+                Optional.empty(),
+                Optional.empty(),
+                TestMaterials.STRAW.traits(),
+                List.of(),
+                Optional.of(new Material.KeepOut(Material.Bar.NEVER, "x", "x")),
+                "");
+        Materials materials = Materials.of(java.util.Map.of("spoilt-straw", barred, "leaves-mixed", LEAVES));
+        DoseContext context = new DoseContext(
+                measured(68),
+                Shape.of(Container.unknown(), 1),
+                LIMITS,
+                materials,
+                List.of(new Stock("spoilt-straw", Optional.empty())),
+                false);
+        assertEquals(
+                "leaves-mixed",
+                DoseCalculator.calculate(Dose.SOAK_UP, context)
+                        .material()
+                        .orElseThrow()
+                        .id());
+    }
+
+    @Provide
+    Arbitrary<PileStock> stocks() {
+        Arbitrary<Portion> portion = Combinators.combine(
+                        Arbitraries.of(TestMaterials.all().values().stream()
+                                .sorted(Comparator.comparing(Material::id))
+                                .toList()),
+                        Arbitraries.doubles().between(0.1, 500))
+                .as(Portion::ofKilograms);
+        Arbitrary<PileStock> known = Combinators.combine(
+                        portion.list().ofMinSize(1).ofMaxSize(6), observed())
+                .as((portions, observed) -> PileStock.of(CALCULATOR.mix(portions, observed)));
+        Arbitrary<PileStock> unknown = Combinators.combine(Arbitraries.doubles().between(0.05, 5), observed())
+                .as((volume, observed) -> PileStock.ofSize(Band.exact(volume), Basis.REPORTED, observed));
+        return Arbitraries.oneOf(known, unknown);
+    }
+
+    private static Arbitrary<Observed> observed() {
+        return Combinators.combine(
+                        Arbitraries.doubles().between(5, 92).optional(),
+                        Arbitraries.doubles().between(60, 1000).optional())
+                .as((moisture, density) -> new Observed(
+                        moisture.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                        density.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                        OptionalDouble.empty()));
+    }
+
+    private static PileStock measured(double moisturePct) {
+        return PileStock.of(CALCULATOR.mix(
+                List.of(Portion.ofKilograms(LEAVES, 200), Portion.ofKilograms(KITCHEN, 100)),
+                new Observed(OptionalDouble.of(moisturePct), OptionalDouble.empty(), OptionalDouble.empty())));
+    }
+
+    private static DoseContext context(PileStock stock, List<Stock> atHand, boolean cold) {
+        return context(stock, atHand, cold, LIMITS);
+    }
+
+    private static DoseContext context(PileStock stock, List<Stock> atHand, boolean cold, Limits limits) {
+        Shape shape = Shape.of(Container.unknown(), stock.volumeM3().likely());
+        return new DoseContext(stock, shape, limits, Materials.of(TestMaterials.all()), atHand, cold);
+    }
+
+    private static Limits with(Object... changes) {
+        java.util.Map<Limit, Double> values = new java.util.EnumMap<>(LIMITS.values());
+        for (int i = 0; i < changes.length; i += 2) {
+            values.put((Limit) changes[i], ((Number) changes[i + 1]).doubleValue());
+        }
+        return new Limits(values);
+    }
+
+    private static double value(DoseAmount amount, Key key) {
+        return term(amount, key).value().likely();
+    }
+
+    private static Term term(DoseAmount amount, Key key) {
+        return amount.working().stream()
+                .filter(term -> term.key() == key)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no " + key + " in " + amount));
+    }
+}

@@ -1,0 +1,72 @@
+package heapwright.process.dose;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.process.dose.Household.Measured;
+import heapwright.process.dose.Household.Rounding;
+import java.util.Map;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class HouseholdTest {
+
+    private static final Household HOUSE = new Household(Map.of(
+            "barrow", 80.0, "bucket", 10.0, "mug", 0.25, "matchbox", 0.02, "tablespoon", 0.015, "teaspoon", 0.005));
+
+    @Property
+    void neverNothingAndNeverFarOff(@ForAll @DoubleRange(min = 0.005, max = 5000) double litres) {
+        Measured measured = HOUSE.ofLitres(litres, Rounding.NEAREST);
+        assertTrue(measured.count() >= 0.5);
+        assertEquals(litres, measured.litres(), 0.34 * litres);
+    }
+
+    @Property
+    void roundedDownIsNeverAboveALimit(@ForAll @DoubleRange(min = 0.0026, max = 5000) double litres) {
+        Measured measured = HOUSE.ofLitres(litres, Rounding.DOWN);
+        assertTrue(measured.litres() <= litres * (1 + 1e-6));
+        assertTrue(measured.count() >= 0.5);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "400, barrow, 5",
+        "30, bucket, 3",
+        "6, bucket, 0.5",
+        "0.04, matchbox, 2",
+        "0.03, matchbox, 1.5",
+        "0.005, teaspoon, 1",
+        "1, mug, 4",
+        "23, bucket, 2.5",
+        "2400, barrow, 30"
+    })
+    void theLargestMeasureThatTellsItWell(double litres, String measure, double count) {
+        Measured measured = HOUSE.ofLitres(litres, Rounding.NEAREST);
+        assertEquals(measure, measured.measure());
+        assertEquals(count, measured.count());
+    }
+
+    @Test
+    void lessThanTheLeastIsHalfOfItAndSaysSo() {
+        Measured measured = HOUSE.ofLitres(0.0005, Rounding.NEAREST);
+        assertEquals("teaspoon", measured.measure());
+        assertEquals(0.5, measured.count());
+        assertTrue(measured.scant());
+    }
+
+    @Test
+    void aMassGoesThroughItsDensity() {
+        assertEquals(2, HOUSE.ofKilograms(0.030, 750, Rounding.NEAREST).count());
+    }
+
+    @Test
+    void noMeasuresOrNoAmountIsAnError() {
+        assertThrows(IllegalArgumentException.class, () -> new Household(Map.of()));
+        assertThrows(IllegalArgumentException.class, () -> HOUSE.ofLitres(0, Rounding.NEAREST));
+    }
+}

@@ -1,0 +1,238 @@
+package heapwright.process.mixture;
+
+import static heapwright.process.mixture.TestMaterials.CHIPS;
+import static heapwright.process.mixture.TestMaterials.GRASS;
+import static heapwright.process.mixture.TestMaterials.KITCHEN;
+import static heapwright.process.mixture.TestMaterials.LEAVES;
+import static heapwright.process.mixture.TestMaterials.STRAW;
+import static heapwright.process.mixture.TestMaterials.UREA;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.knowledge.Material;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+
+class MixtureCalculatorTest {
+
+    private static final MixtureCalculator CALCULATOR = new MixtureCalculator();
+
+    @Property(tries = 200)
+    void waterCarbonAndNitrogenAreNeitherMadeNorLost(@ForAll("portions") List<Portion> portions) {
+        Mixture mixture = CALCULATOR.mix(portions);
+        Masses masses = mixture.masses();
+        double wet = portions.stream().mapToDouble(one -> one.kgWet().likely()).sum();
+        double water = likely(portions, one -> Composition.of(one.material()).water());
+        double carbon = likely(portions, one -> Composition.of(one.material()).carbon());
+        double nitrogen = likely(portions, one -> Composition.of(one.material()).nitrogen());
+        assertEquals(wet, masses.wet().likely(), 1e-9 * wet);
+        assertEquals(water, masses.water().likely(), 1e-9 * wet);
+        assertEquals(carbon, masses.carbon().likely(), 1e-9 * wet);
+        assertEquals(nitrogen, masses.nitrogen().likely(), 1e-9 * wet);
+        assertEquals(
+                masses.wet().likely(), masses.dry().likely() + masses.water().likely(), 1e-9 * wet);
+        assertEquals(
+                masses.dry().likely(),
+                masses.volatileSolids().likely() + masses.ash().likely(),
+                1e-9 * wet);
+    }
+
+    @Property(tries = 200)
+    void whatTheIngredientsBringAddsUpToTheWhole(@ForAll("portions") List<Portion> portions) {
+        Mixture mixture = CALCULATOR.mix(portions);
+        Masses masses = mixture.masses();
+        assertEquals(
+                masses.wet().likely(),
+                sum(mixture, Contribution::kgWet),
+                1e-9 * masses.wet().likely());
+        assertEquals(
+                masses.water().likely(),
+                sum(mixture, Contribution::kgWater),
+                1e-9 * masses.wet().likely());
+        assertEquals(
+                masses.nitrogen().likely(),
+                sum(mixture, Contribution::kgNitrogen),
+                1e-9 * masses.wet().likely());
+        assertEquals(mixture.settledM3().likely(), sum(mixture, Contribution::settledM3), 1e-9);
+    }
+
+    @Property(tries = 200)
+    void everythingIsFiniteAndWithinItsRange(@ForAll("portions") List<Portion> portions) {
+        Mixture mixture = CALCULATOR.mix(portions);
+        assertTrue(mixture.moisturePct().low() >= 0 && mixture.moisturePct().high() < 100);
+        assertTrue(mixture.freeAirSpacePct().low() >= 0
+                && mixture.freeAirSpacePct().high() <= 100);
+        assertTrue(mixture.carbonToNitrogen().low() >= 0);
+        assertTrue(mixture.carbonToNitrogen().high() <= MixtureCalculator.NO_NITROGEN);
+        assertTrue(mixture.degradableCarbonToNitrogen().likely()
+                <= mixture.carbonToNitrogen().likely() + 1e-9);
+        assertTrue(mixture.looseM3().likely() >= mixture.settledM3().likely() - 1e-12);
+        assertTrue(mixture.woodySharePct() >= 0 && mixture.woodySharePct() <= 100);
+        assertTrue(mixture.coarseSharePct() >= 0 && mixture.coarseSharePct() <= 100);
+    }
+
+    @Property(tries = 100)
+    void theSizeOfTheHeapDoesNotChangeItsKind(@ForAll("portions") List<Portion> portions) {
+        List<Portion> triple = portions.stream()
+                .map(one -> one.amount().isMass()
+                        ? Portion.ofKilograms(one.material(), 3 * one.amount().kilograms())
+                        : Portion.ofLitres(one.material(), 3 * one.amount().litres()))
+                .toList();
+        Mixture one = CALCULATOR.mix(portions);
+        Mixture three = CALCULATOR.mix(triple);
+        assertEquals(one.moisturePct().high(), three.moisturePct().high(), 1e-6);
+        assertEquals(one.carbonToNitrogen().low(), three.carbonToNitrogen().low(), 1e-6);
+        assertEquals(3 * one.masses().wet().low(), three.masses().wet().low(), 1e-6);
+    }
+
+    @Test
+    void theSamePileGivesTheSameBands() {
+        List<Portion> portions = List.of(Portion.ofLitres(LEAVES, 300), Portion.ofLitres(KITCHEN, 80));
+        assertEquals(CALCULATOR.mix(portions), new MixtureCalculator().mix(portions));
+    }
+
+    @Test
+    void theBandsHardlyMoveWithMoreDraws() {
+        List<Portion> portions =
+                List.of(Portion.ofLitres(LEAVES, 300), Portion.ofLitres(GRASS, 80), Portion.ofLitres(STRAW, 100));
+        Mixture usual = CALCULATOR.mix(portions);
+        Mixture many = new MixtureCalculator(16_384).mix(portions);
+        assertEquals(many.moisturePct().low(), usual.moisturePct().low(), 1.0);
+        assertEquals(many.moisturePct().high(), usual.moisturePct().high(), 1.0);
+        assertEquals(many.carbonToNitrogen().low(), usual.carbonToNitrogen().low(), 1.5);
+        assertEquals(many.carbonToNitrogen().high(), usual.carbonToNitrogen().high(), 1.5);
+    }
+
+    @Test
+    void aWeighedPortionHasNoDoubtInItsMassAndABucketHas() {
+        assertTrue(Portion.ofKilograms(LEAVES, 12).kgWet().isExact());
+        Band bucket = Portion.ofLitres(LEAVES, 10).kgWet();
+        assertEquals(0.80, bucket.low(), 1e-9);
+        assertEquals(1.15, bucket.likely(), 1e-9);
+        assertEquals(1.50, bucket.high(), 1e-9);
+    }
+
+    @Test
+    void aMeasuredMoistureReplacesTheWaterAndKeepsTheDryMass() {
+        List<Portion> portions = List.of(Portion.ofLitres(LEAVES, 500), Portion.ofLitres(GRASS, 100));
+        Mixture estimated = CALCULATOR.mix(portions);
+        Mixture measured = CALCULATOR.mix(
+                portions, new Observed(OptionalDouble.of(68), OptionalDouble.empty(), OptionalDouble.empty()));
+        assertTrue(measured.moisturePct().isExact());
+        assertEquals(68, measured.moisturePct().likely(), 1e-9);
+        assertEquals(estimated.masses().dry().likely(), measured.masses().dry().likely(), 1e-9);
+        assertEquals(Basis.MEASURED, measured.moistureBasis());
+        assertEquals(Basis.ESTIMATED, estimated.moistureBasis());
+    }
+
+    @Test
+    void aMeasuredDensityDecidesTheAirSpace() {
+        List<Portion> portions = List.of(Portion.ofLitres(LEAVES, 500), Portion.ofLitres(GRASS, 100));
+        Mixture dense = CALCULATOR.mix(
+                portions, new Observed(OptionalDouble.empty(), OptionalDouble.of(850), OptionalDouble.empty()));
+        assertEquals(850, dense.densityKgM3().likely(), 1e-9);
+        assertTrue(dense.densityKgM3().isExact());
+        assertTrue(dense.freeAirSpacePct().high()
+                < CALCULATOR.mix(portions).freeAirSpacePct().low());
+        assertEquals(dense.masses().wet().likely() / 850, dense.settledM3().likely(), 1e-9);
+    }
+
+    @Test
+    void aStatedVolumeGivesTheDensity() {
+        Mixture mixture = CALCULATOR.mix(
+                List.of(Portion.ofKilograms(LEAVES, 300)),
+                new Observed(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(0.6)));
+        assertEquals(500, mixture.densityKgM3().likely(), 1e-9);
+        assertEquals(Basis.REPORTED, mixture.volumeBasis());
+    }
+
+    @Test
+    void woodCountsFullyInTheTotalAndInPartInTheDegradableRatio() {
+        Mixture mixture = CALCULATOR.mix(List.of(Portion.ofKilograms(CHIPS, 50), Portion.ofKilograms(GRASS, 50)));
+        assertEquals(
+                mixture.carbonToNitrogen().likely() * 0.5,
+                mixture.degradableCarbonToNitrogen().likely(),
+                12);
+        assertTrue(mixture.masses().reachableCarbon().likely()
+                < mixture.masses().carbon().likely());
+        assertEquals(100 * 32.5 / (32.5 + 9), mixture.woodySharePct(), 1e-6);
+    }
+
+    @Test
+    void stuffWithoutNitrogenStaysFinite() {
+        Material oil = TestMaterials.material(
+                "x",
+                Material.Group.PROBLEM,
+                TestMaterials.f(0, 0, 0),
+                TestMaterials.f(70, 70, 70),
+                TestMaterials.f(5, 5, 5),
+                TestMaterials.f(900, 900, 900));
+        Material bare = new Material(
+                "x",
+                "x",
+                oil.group(),
+                List.of(),
+                oil.carbonToNitrogen(),
+                oil.carbonPct(),
+                TestMaterials.f(0, 0, 0),
+                true,
+                oil.moisturePct(),
+                oil.densityKgM3(),
+                oil.ashPct(),
+                oil.ligninPctVs(),
+                oil.traits(),
+                List.of(),
+                oil.keepOut(),
+                "");
+        assertEquals(
+                MixtureCalculator.NO_NITROGEN,
+                CALCULATOR
+                        .mix(List.of(Portion.ofKilograms(bare, 1)))
+                        .carbonToNitrogen()
+                        .likely());
+        assertEquals(
+                0,
+                CALCULATOR
+                        .mix(List.of(Portion.ofKilograms(UREA, 1)))
+                        .carbonToNitrogen()
+                        .likely());
+    }
+
+    @Test
+    void nothingIsNoMixture() {
+        assertThrows(IllegalArgumentException.class, () -> CALCULATOR.mix(List.of()));
+        assertThrows(IllegalArgumentException.class, () -> CALCULATOR.mix(List.of(Portion.ofKilograms(LEAVES, 0))));
+        assertThrows(IllegalArgumentException.class, () -> Portion.ofKilograms(LEAVES, -1));
+        assertThrows(IllegalArgumentException.class, () -> Portion.ofLitres(LEAVES, Double.POSITIVE_INFINITY));
+    }
+
+    @Provide
+    Arbitrary<List<Portion>> portions() {
+        Arbitrary<Material> material = Arbitraries.of(TestMaterials.all().values().stream()
+                .sorted(java.util.Comparator.comparing(Material::id))
+                .toList());
+        Arbitrary<Double> amount = Arbitraries.doubles().between(0.05, 2000);
+        Arbitrary<Portion> portion = Combinators.combine(material, amount, Arbitraries.of(true, false))
+                .as((what, much, weighed) -> weighed ? Portion.ofKilograms(what, much) : Portion.ofLitres(what, much));
+        return portion.list().ofMinSize(1).ofMaxSize(14);
+    }
+
+    private static double likely(List<Portion> portions, ToDoubleFunction<Portion> perKg) {
+        return portions.stream()
+                .mapToDouble(one -> one.kgWet().likely() * perKg.applyAsDouble(one))
+                .sum();
+    }
+
+    private static double sum(Mixture mixture, ToDoubleFunction<Contribution> what) {
+        return mixture.contributions().stream().mapToDouble(what).sum();
+    }
+}
