@@ -15,6 +15,7 @@ public enum Sign implements Id {
     SMELLS_BURNT,
     SMELLS_EARTHY,
     SMELLS_ONLY_WHEN_TURNED,
+    STORE_SMELLS,
     // hand
     SQUEEZE_STREAMS,
     SQUEEZE_DROPS,
