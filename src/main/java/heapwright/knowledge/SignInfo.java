@@ -1,6 +1,7 @@
 package heapwright.knowledge;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the table of signs says of one sign.
@@ -13,6 +14,7 @@ import java.util.List;
  * @param how how to check it, in one line
  * @param shortName two to four words
  * @param aliases what people also say
+ * @param moisturePct the moisture it stands for when the hand says it, percent of wet mass
  */
 public record SignInfo(
         Sign id,
@@ -25,7 +27,8 @@ public record SignInfo(
         @com.fasterxml.jackson.annotation.JsonProperty("short")
         String shortName,
 
-        List<String> aliases) {
+        List<String> aliases,
+        Optional<Figure> moisturePct) {
 
     /** The sense or topic under which a sign is asked. */
     public enum Sense implements Id {

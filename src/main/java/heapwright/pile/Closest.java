@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the allowed word that was most likely meant. */
-final class Closest {
+public final class Closest {
 
     /** Nobody misspells so long an id; longer words are not compared, which also bounds the work. */
     private static final int LONGEST = 60;
@@ -16,7 +16,7 @@ final class Closest {
      * The candidate with the fewest slips from the given word (a letter left out, put in, changed or swapped with its
      * neighbour), if at most a third of the word is wrong; else the first candidate that begins or ends with the word.
      */
-    static Optional<String> to(String given, Collection<String> candidates) {
+    public static Optional<String> to(String given, Collection<String> candidates) {
         String word = plain(given);
         if (word.isEmpty() || word.length() > LONGEST) {
             return Optional.empty();

@@ -80,6 +80,26 @@ public final class Inference {
         }
     }
 
+    /**
+     * Runs only the first two passes: enough to see how an answer would move the likelihoods.
+     *
+     * @param facts what is known of the pile, with the answer
+     */
+    public Outcome weighOnly(Collection<?> facts) {
+        KieSession session = rulebook.open();
+        try {
+            Recorder recorder = new Recorder(rulebook);
+            session.addEventListener(recorder.matches());
+            session.addEventListener(recorder.insertions());
+            facts.forEach(session::insert);
+            fire(session, Pass.DERIVE);
+            fire(session, Pass.WEIGH);
+            return new Outcome(List.copyOf(facts), recorder.firings(), scales.weigh(recorder.firings()));
+        } finally {
+            session.dispose();
+        }
+    }
+
     private static void fire(KieSession session, Pass pass) {
         session.getAgenda().getAgendaGroup(pass.id()).setFocus();
         if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {

@@ -1,0 +1,45 @@
+package heapwright.advice;
+
+import heapwright.advice.engine.Outcome;
+import heapwright.advice.fact.Contradicts;
+import heapwright.advice.fact.Reads;
+import heapwright.knowledge.Caution;
+import heapwright.pile.Pile;
+import java.util.List;
+
+/**
+ * What Heapwright says of a pile on a day.
+ *
+ * @param pile the pile as it was read
+ * @param findings what stands, danger first, then the likeliest
+ * @param setAside what would be possible but is explained by another finding
+ * @param steps what to do, in order; no two undo each other
+ * @param withheld what is held back, with the reason
+ * @param cautions what to beware of whatever is done
+ * @param questions which observations would settle the rest, the most telling first
+ * @param readings the quantities the rules read
+ * @param contradictions answers that cannot both be so
+ * @param outcome the run of the rules behind it
+ */
+public record Advice(
+        Pile pile,
+        List<Finding> findings,
+        List<Finding> setAside,
+        List<Step> steps,
+        List<Held> withheld,
+        List<Caution> cautions,
+        List<Question> questions,
+        List<Reads> readings,
+        List<Contradicts> contradictions,
+        Outcome outcome) {
+    public Advice {
+        findings = List.copyOf(findings);
+        setAside = List.copyOf(setAside);
+        steps = List.copyOf(steps);
+        withheld = List.copyOf(withheld);
+        cautions = List.copyOf(cautions);
+        questions = List.copyOf(questions);
+        readings = List.copyOf(readings);
+        contradictions = List.copyOf(contradictions);
+    }
+}

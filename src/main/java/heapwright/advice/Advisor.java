@@ -1,0 +1,144 @@
+package heapwright.advice;
+
+import heapwright.advice.engine.Firing;
+import heapwright.advice.engine.Inference;
+import heapwright.advice.engine.Outcome;
+import heapwright.advice.engine.Rulebook;
+import heapwright.advice.fact.Contradicts;
+import heapwright.advice.fact.Grade;
+import heapwright.advice.fact.Reads;
+import heapwright.advice.fact.Seen;
+import heapwright.advice.fact.SetAside;
+import heapwright.advice.fact.WarnsAlways;
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.CauseInfo.Kind;
+import heapwright.knowledge.Caution;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Reading;
+import heapwright.knowledge.Sign;
+import heapwright.pile.Pile;
+import heapwright.process.mixture.Materials;
+import heapwright.process.mixture.Mixture;
+import heapwright.process.mixture.MixtureCalculator;
+import heapwright.process.mixture.PileMixture;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Gives advice on a pile. The command line, the page, the cases and the Java API all call this. It keeps no state
+ * between calls and may be shared between threads.
+ */
+public final class Advisor {
+
+    private final Knowledge knowledge;
+    private final Rulebook rulebook;
+    private final Inference inference;
+    private final MixtureCalculator calculator;
+
+    public Advisor(Knowledge knowledge, Rulebook rulebook) {
+        this.knowledge = knowledge;
+        this.rulebook = rulebook;
+        this.inference = new Inference(rulebook, knowledge);
+        this.calculator = new MixtureCalculator();
+    }
+
+    /** An advisor with the rules packed with the program. */
+    public static Advisor packed(Knowledge knowledge) {
+        return new Advisor(knowledge, Rulebook.packed());
+    }
+
+    public Knowledge knowledge() {
+        return knowledge;
+    }
+
+    public Rulebook rulebook() {
+        return rulebook;
+    }
+
+    /** Advice on a pile for its day. The same pile gets the same advice, whatever the order of its entries within a day. */
+    public Advice advise(Pile pile) {
+        Materials materials = Materials.of(knowledge.materials(), pile.materials());
+        Optional<Mixture> mixture = PileMixture.of(pile, materials, calculator);
+        Quantities quantities = new Quantities(pile, knowledge, mixture);
+        Answers answers = new Answers(pile, (int) quantities.limit(Limit.ANSWER_FRESH));
+        List<Object> signs = answers.signs();
+        List<Reads> readings = new Squeeze(knowledge).applied(quantities.readings(), signs);
+        List<Object> facts = new ArrayList<>(signs);
+        facts.addAll(answers.actions());
+        facts.addAll(answers.fixtures());
+        facts.addAll(new Inputs(pile, materials).facts());
+        facts.addAll(quantities.limits());
+        readings.stream().filter(r -> !Squeeze.from(r)).forEach(facts::add);
+        Outcome outcome = inference.run(facts);
+        Arranger.Arranged arranged = new Arranger(
+                        knowledge,
+                        outcome,
+                        pile.asOf(),
+                        new Doses(
+                                pile,
+                                knowledge,
+                                materials,
+                                calculator,
+                                readings,
+                                coldSeason(quantities, readings, signs)))
+                .arrange();
+        return new Advice(
+                pile,
+                findings(outcome, false),
+                findings(outcome, true),
+                arranged.steps(),
+                arranged.withheld(),
+                cautions(outcome),
+                new NextQuestions(inference).after(outcome, List.of(Sign.values())),
+                readings,
+                contradictions(outcome),
+                outcome);
+    }
+
+    private static boolean coldSeason(Quantities quantities, List<Reads> readings, List<Object> signs) {
+        return signs.stream().anyMatch(s -> s instanceof Seen seen && seen.sign() == Sign.FROST_AT_NIGHT)
+                || readings.stream()
+                        .anyMatch(r -> r.reading() == Reading.OUTDOOR_TEMPERATURE
+                                && r.likelyBelow(quantities.limit(Limit.MEAN_COLD_SEASON)));
+    }
+
+    private List<Finding> findings(Outcome outcome, boolean aside) {
+        Map<Cause, Firing> explained = new EnumMap<>(Cause.class);
+        for (Firing firing : outcome.of(SetAside.class)) {
+            explained.putIfAbsent(((SetAside) firing.result()).cause(), firing);
+        }
+        return outcome.weighed().values().stream()
+                .filter(w -> w.grade().atLeast(Grade.POSSIBLE))
+                .filter(w -> explained.containsKey(w.cause()) == aside)
+                .map(w -> new Finding(w, Optional.ofNullable(explained.get(w.cause()))))
+                .sorted(Comparator.comparing(
+                                (Finding f) -> knowledge.causes().get(f.cause()).kind() != Kind.DANGER)
+                        .thenComparing(
+                                Comparator.comparingDouble(Finding::likelihood).reversed())
+                        .thenComparing(Finding::cause))
+                .toList();
+    }
+
+    private List<Caution> cautions(Outcome outcome) {
+        Set<Caution> all = EnumSet.noneOf(Caution.class);
+        outcome.of(WarnsAlways.class).forEach(f -> all.add(((WarnsAlways) f.result()).caution()));
+        return all.stream()
+                .sorted(Comparator.comparing(
+                        (Caution c) -> knowledge.cautions().get(c).severity()))
+                .toList();
+    }
+
+    private static List<Contradicts> contradictions(Outcome outcome) {
+        return outcome.of(Contradicts.class).stream()
+                .map(f -> (Contradicts) f.result())
+                .distinct()
+                .toList();
+    }
+}

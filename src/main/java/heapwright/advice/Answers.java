@@ -1,0 +1,132 @@
+package heapwright.advice;
+
+import heapwright.advice.fact.Denied;
+import heapwright.advice.fact.Did;
+import heapwright.advice.fact.Fixture;
+import heapwright.advice.fact.Has;
+import heapwright.advice.fact.Seen;
+import heapwright.knowledge.Sign;
+import heapwright.pile.Action;
+import heapwright.pile.Container;
+import heapwright.pile.Entry;
+import heapwright.pile.Pile;
+import heapwright.pile.Setting;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Turns what a person saw, did and said of the place into facts. */
+final class Answers {
+
+    private final Pile pile;
+    private final int freshDays;
+
+    /**
+     * Prepares.
+     *
+     * @param pile the pile
+     * @param freshDays for how many days an answer holds; older ones are out of date
+     */
+    Answers(Pile pile, int freshDays) {
+        this.pile = pile;
+        this.freshDays = freshDays;
+    }
+
+    /** Days from an entry to the day of advice; negative for entries after it. */
+    int daysAgo(Entry entry) {
+        return (int) ChronoUnit.DAYS.between(entry.date(), pile.asOf());
+    }
+
+    /** Facts of signs: of each sign the latest answer that is still fresh. */
+    List<Object> signs() {
+        Map<Sign, Object> latest = new EnumMap<>(Sign.class);
+        for (Entry entry : pile.log()) {
+            int days = daysAgo(entry);
+            if (days < 0 || days > freshDays) {
+                continue;
+            }
+            entry.notSeen().forEach(id -> sign(id).ifPresent(s -> latest.put(s, new Denied(s, days))));
+            entry.seen().forEach(id -> sign(id).ifPresent(s -> latest.put(s, new Seen(s, days))));
+        }
+        return new ArrayList<>(latest.values());
+    }
+
+    private static Optional<Sign> sign(String id) {
+        return Arrays.stream(Sign.values()).filter(s -> s.id().equals(id)).findFirst();
+    }
+
+    /** Facts of what was done: of each action the latest. */
+    List<Object> actions() {
+        Map<Action, Integer> latest = new EnumMap<>(Action.class);
+        for (Entry entry : pile.log()) {
+            int days = daysAgo(entry);
+            if (days >= 0) {
+                entry.done().forEach(a -> latest.merge(a, days, Math::min));
+            }
+        }
+        List<Object> facts = new ArrayList<>();
+        latest.forEach((action, days) -> facts.add(new Did(action, days)));
+        return facts;
+    }
+
+    /** Facts of place, container and aim. */
+    List<Object> fixtures() {
+        Set<Fixture> fixtures = EnumSet.noneOf(Fixture.class);
+        for (Setting setting : pile.place().settings()) {
+            fixtures.add(
+                    switch (setting) {
+                        case CLOSED_SHED -> Fixture.CLOSED_SHED;
+                        case NEAR_WATER -> Fixture.NEAR_WATER;
+                        case LOW_WET_GROUND -> Fixture.LOW_WET_GROUND;
+                        case WINDY -> Fixture.WINDY;
+                        case KEEPS_ANIMALS -> Fixture.KEEPS_ANIMALS;
+                        case PETS_ABOUT -> Fixture.PETS_ABOUT;
+                        case RATS_ABOUT -> Fixture.RATS_ABOUT;
+                    });
+        }
+        container(pile.container(), fixtures);
+        switch (pile.aim().use()) {
+            case VEGETABLE_BED, FRUIT_AND_SHRUBS -> fixtures.add(Fixture.FOR_FOOD);
+            case SEEDLINGS, POTTING_MIX -> fixtures.add(Fixture.FOR_SEEDLINGS);
+            case FLOWER_BED, LAWN, MULCH, UNKNOWN -> {}
+        }
+        return fixtures.stream().map(f -> (Object) new Has(f)).toList();
+    }
+
+    private static void container(Container container, Set<Fixture> fixtures) {
+        switch (container.kind()) {
+            case OPEN_HEAP, WIRE_RING -> fixtures.add(Fixture.OPEN_HEAP);
+            case CLOSED_BIN -> fixtures.add(Fixture.CLOSED_BIN);
+            case INSULATED_BIN -> fixtures.addAll(List.of(Fixture.CLOSED_BIN, Fixture.INSULATED_BIN));
+            case TUMBLER -> fixtures.add(Fixture.TUMBLER);
+            case PIT -> fixtures.add(Fixture.PIT);
+            case SLATTED_BIN, UNKNOWN -> {}
+        }
+        switch (container.cover()) {
+            case NONE -> fixtures.add(Fixture.NO_COVER);
+            case SEALED_PLASTIC -> fixtures.add(Fixture.SEALED_COVER);
+            case LID, BOARDS_OR_ROOF, LOOSE_TARP, BREATHING_FLEECE -> fixtures.add(Fixture.RAIN_COVER);
+            case STRAW_OR_LEAVES, FINISHED_COMPOST, SNOW -> fixtures.add(Fixture.INSULATION);
+            case UNKNOWN -> {}
+        }
+        switch (container.base()) {
+            case PAVING, PLASTIC -> fixtures.add(Fixture.HARD_BASE);
+            case COARSE_BRUSH, PALLET -> fixtures.add(Fixture.COARSE_BASE);
+            case SOIL, UNKNOWN -> {}
+        }
+        switch (container.insulation()) {
+            case NONE -> fixtures.add(Fixture.NO_INSULATION);
+            case STRAW, LEAVES, FOAM, SNOW_BANK, EARTH -> fixtures.add(Fixture.INSULATION);
+            case WOOD, UNKNOWN -> {}
+        }
+        if (container.rodentProof()) {
+            fixtures.add(Fixture.RODENT_PROOF);
+        }
+    }
+}

@@ -1,0 +1,230 @@
+package heapwright.advice;
+
+import heapwright.advice.engine.Firing;
+import heapwright.advice.engine.Outcome;
+import heapwright.advice.engine.RuleInfo;
+import heapwright.advice.engine.Strength;
+import heapwright.advice.fact.Precedes;
+import heapwright.advice.fact.Proposes;
+import heapwright.advice.fact.Replaces;
+import heapwright.advice.fact.Warns;
+import heapwright.advice.fact.Withholds;
+import heapwright.knowledge.Caution;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.Remedy;
+import heapwright.knowledge.RemedyInfo;
+import heapwright.knowledge.RemedyInfo.Urgency;
+import heapwright.process.dose.DoseAmount;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * Puts the proposed steps in order: danger first, then by what a step is expected to win over all likely causes, less
+ * its labour and its risk. Steps that undo each other never both stand; of ways that do the same the best leads.
+ */
+final class Arranger {
+
+    private final Knowledge knowledge;
+    private final Outcome outcome;
+    private final LocalDate day;
+    private final Function<Remedy, List<DoseAmount>> doses;
+    private final Map<Remedy, List<RuleInfo>> heldBy = new EnumMap<>(Remedy.class);
+    private final Map<Remedy, Remedy> undoneBy = new EnumMap<>(Remedy.class);
+
+    Arranger(Knowledge knowledge, Outcome outcome, LocalDate day, Function<Remedy, List<DoseAmount>> doses) {
+        this.knowledge = knowledge;
+        this.outcome = outcome;
+        this.day = day;
+        this.doses = doses;
+    }
+
+    /** The steps in order, and what was held back on the way. */
+    record Arranged(List<Step> steps, List<Held> withheld) {}
+
+    Arranged arrange() {
+        for (Firing firing : outcome.of(Withholds.class)) {
+            hold(((Withholds) firing.result()).remedy(), firing.rule());
+        }
+        for (Firing firing : outcome.of(Replaces.class)) {
+            hold(((Replaces) firing.result()).other(), firing.rule());
+        }
+        Map<Remedy, List<Ground>> grounds = grounds();
+        List<Option> ranked = new ArrayList<>();
+        grounds.forEach((remedy, why) -> {
+            if (!heldBy.containsKey(remedy)) {
+                ranked.add(option(remedy, why));
+            }
+        });
+        ranked.sort(Comparator.comparing((Option o) -> info(o).urgency() != Urgency.NOW)
+                .thenComparing(Comparator.comparingDouble(Option::worth).reversed())
+                .thenComparing(Option::remedy));
+        List<Step> steps = steps(inSequence(withoutUndoing(ranked)));
+        Set<Remedy> proposed = grounds.keySet();
+        List<Held> withheld = new ArrayList<>();
+        heldBy.forEach((remedy, rules) -> {
+            if (proposed.contains(remedy)) {
+                withheld.add(new Held(remedy, rules, Optional.empty()));
+            }
+        });
+        undoneBy.forEach((remedy, by) -> withheld.add(new Held(remedy, List.of(), Optional.of(by))));
+        return new Arranged(steps, withheld);
+    }
+
+    private void hold(Remedy remedy, RuleInfo rule) {
+        List<RuleInfo> rules = heldBy.computeIfAbsent(remedy, r -> new ArrayList<>());
+        if (!rules.contains(rule)) {
+            rules.add(rule);
+        }
+    }
+
+    private Map<Remedy, List<Ground>> grounds() {
+        Map<Remedy, Map<String, Ground>> byRule = new TreeMap<>();
+        for (Firing firing : outcome.of(Proposes.class)) {
+            Proposes proposal = (Proposes) firing.result();
+            double likelihood = outcome.weighed().get(proposal.cause()).likelihood();
+            byRule.computeIfAbsent(proposal.remedy(), r -> new TreeMap<>())
+                    .put(firing.rule().id(), new Ground(proposal.cause(), likelihood, firing.rule()));
+        }
+        Map<Remedy, List<Ground>> grounds = new EnumMap<>(Remedy.class);
+        byRule.forEach((remedy, rules) -> grounds.put(
+                remedy,
+                rules.values().stream()
+                        .sorted(Comparator.comparingDouble((Ground g) -> -g.likelihood() * Worth.firmness(g))
+                                .thenComparing(g -> g.rule().id()))
+                        .toList()));
+        return grounds;
+    }
+
+    private Option option(Remedy remedy, List<Ground> why) {
+        RemedyInfo info = knowledge.remedies().get(remedy);
+        return new Option(remedy, why, Worth.of(info, why), doses.apply(remedy), cautions(info));
+    }
+
+    private List<Caution> cautions(RemedyInfo info) {
+        Set<Caution> all = EnumSet.noneOf(Caution.class);
+        all.addAll(info.cautions());
+        outcome.of(Warns.class).stream()
+                .map(f -> (Warns) f.result())
+                .filter(w -> w.remedy() == info.id())
+                .forEach(w -> all.add(w.caution()));
+        return knowledge.cautions().values().stream()
+                .filter(c -> all.contains(c.id()))
+                .sorted(Comparator.comparing(c -> c.severity()))
+                .map(c -> c.id())
+                .toList();
+    }
+
+    private List<Option> withoutUndoing(List<Option> ranked) {
+        List<Option> standing = new ArrayList<>();
+        for (Option option : ranked) {
+            Optional<Option> undone = standing.stream()
+                    .filter(s -> info(s).undoes().contains(option.remedy()))
+                    .findFirst();
+            if (undone.isPresent()) {
+                undoneBy.put(option.remedy(), undone.get().remedy());
+            } else {
+                standing.add(option);
+            }
+        }
+        return standing;
+    }
+
+    /** Moves a step in front of one that must come after it; what must be done at once stays in front. */
+    private List<Option> inSequence(List<Option> ranked) {
+        Map<Remedy, Set<Remedy>> before = new EnumMap<>(Remedy.class);
+        for (Firing firing : outcome.of(Precedes.class)) {
+            Precedes order = (Precedes) firing.result();
+            before.computeIfAbsent(order.second(), r -> EnumSet.noneOf(Remedy.class))
+                    .add(order.first());
+        }
+        List<Option> open = new ArrayList<>(ranked);
+        List<Option> sequence = new ArrayList<>();
+        while (!open.isEmpty()) {
+            Option next = open.stream()
+                    .filter(o -> open.stream()
+                            .noneMatch(p ->
+                                    before.getOrDefault(o.remedy(), Set.of()).contains(p.remedy())))
+                    .findFirst()
+                    .orElse(open.get(0));
+            sequence.add(next);
+            open.remove(next);
+        }
+        return sequence;
+    }
+
+    private List<Step> steps(List<Option> sequence) {
+        Map<String, List<Option>> groups = new TreeMap<>();
+        List<Option> leaders = new ArrayList<>();
+        for (Option option : sequence) {
+            Optional<String> group = info(option).alternatives();
+            if (group.isPresent() && groups.containsKey(group.get())) {
+                groups.get(group.get()).add(option);
+            } else {
+                leaders.add(option);
+                group.ifPresent(g -> groups.put(g, new ArrayList<>()));
+            }
+        }
+        List<Step> steps = new ArrayList<>();
+        for (Option leader : leaders) {
+            RemedyInfo info = info(leader);
+            List<Option> others = info.alternatives().map(groups::get).orElse(List.of());
+            steps.add(new Step(
+                    steps.size() + 1,
+                    leader,
+                    info.urgency(),
+                    day.plusDays(info.expectDays().from()),
+                    day.plusDays(info.expectDays().to()),
+                    others));
+        }
+        return steps;
+    }
+
+    private RemedyInfo info(Option option) {
+        return knowledge.remedies().get(option.remedy());
+    }
+
+    /** What a step is worth, in days. All figures are judgement; they order steps and are never shown as a promise. */
+    static final class Worth {
+
+        /** An hour of work is reckoned as half a day of progress. */
+        private static final double DAYS_PER_MINUTE = 0.5 / 60;
+
+        private static final double DAYS_FOR_HEAVY_WORK = 0.5;
+        private static final Map<RemedyInfo.Risk, Double> DAYS_FOR_RISK = Map.of(
+                RemedyInfo.Risk.NONE, 0.0,
+                RemedyInfo.Risk.LOW, 0.5,
+                RemedyInfo.Risk.SOME, 2.0,
+                RemedyInfo.Risk.HIGH, 6.0);
+        private static final Map<Strength, Double> FIRMNESS = Map.of(
+                Strength.SLIGHT, 0.25,
+                Strength.FAIR, 0.5,
+                Strength.STRONG, 0.8,
+                Strength.DECISIVE, 1.0);
+
+        private Worth() {}
+
+        static double of(RemedyInfo info, List<Ground> why) {
+            double missed = 1;
+            for (Ground ground : why) {
+                missed *= 1 - ground.likelihood() * firmness(ground);
+            }
+            double cost = info.effort().minutes() * DAYS_PER_MINUTE
+                    + (info.effort().heavy() ? DAYS_FOR_HEAVY_WORK : 0)
+                    + DAYS_FOR_RISK.get(info.risk());
+            return (1 - missed) * info.effectDays().likely() - cost;
+        }
+
+        static double firmness(Ground ground) {
+            return FIRMNESS.get(ground.rule().strength());
+        }
+    }
+}

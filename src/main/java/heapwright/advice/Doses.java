@@ -1,0 +1,65 @@
+package heapwright.advice;
+
+import heapwright.advice.fact.Reads;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Reading;
+import heapwright.knowledge.Remedy;
+import heapwright.pile.Pile;
+import heapwright.process.dose.DoseAmount;
+import heapwright.process.dose.DoseCalculator;
+import heapwright.process.dose.DoseContext;
+import heapwright.process.dose.Limits;
+import heapwright.process.dose.PileStock;
+import heapwright.process.dose.Shape;
+import heapwright.process.dose.Stocktaking;
+import heapwright.process.mixture.Band;
+import heapwright.process.mixture.Basis;
+import heapwright.process.mixture.Materials;
+import heapwright.process.mixture.MixtureCalculator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Works out the amounts of remedies for one pile, from what is known of it today. */
+final class Doses implements Function<Remedy, List<DoseAmount>> {
+
+    private final Knowledge knowledge;
+    private final DoseContext context;
+
+    Doses(
+            Pile pile,
+            Knowledge knowledge,
+            Materials materials,
+            MixtureCalculator calculator,
+            List<Reads> readings,
+            boolean coldSeason) {
+        this.knowledge = knowledge;
+        Map<Limit, Double> limits = new EnumMap<>(Limit.class);
+        knowledge
+                .limits()
+                .forEach((limit, info) -> limits.put(limit, pile.limits().getOrDefault(limit.id(), info.value())));
+        PileStock stock = Stocktaking.of(pile, materials, calculator);
+        PileStock felt = felt(readings)
+                .map(r -> stock.atMoisture(Band.around(r.low(), r.likely(), r.high()), Basis.REPORTED))
+                .orElse(stock);
+        Shape shape = Shape.of(pile.container(), felt.volumeM3().likely());
+        this.context = new DoseContext(felt, shape, new Limits(limits), materials, pile.atHand(), coldSeason);
+    }
+
+    private static Optional<Reads> felt(List<Reads> readings) {
+        return readings.stream()
+                .filter(r -> r.reading() == Reading.MOISTURE && r.basis() == Reads.Basis.REPORTED)
+                .findFirst();
+    }
+
+    /** The amounts of a remedy; none where it has no dose or the figures show no need. */
+    @Override
+    public List<DoseAmount> apply(Remedy remedy) {
+        return knowledge.remedies().get(remedy).dose().stream()
+                .map(dose -> DoseCalculator.calculate(dose, context))
+                .toList();
+    }
+}

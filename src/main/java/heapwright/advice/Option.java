@@ -1,0 +1,24 @@
+package heapwright.advice;
+
+import heapwright.knowledge.Caution;
+import heapwright.knowledge.Remedy;
+import heapwright.process.dose.DoseAmount;
+import java.util.List;
+
+/**
+ * One way to take a step.
+ *
+ * @param remedy what to do
+ * @param grounds why, the likeliest cause first
+ * @param worth days of progress it is expected to win, less its labour and risk in the same coin; for ranking only
+ * @param doses how much of what
+ * @param cautions what to beware of, the gravest first
+ */
+public record Option(
+        Remedy remedy, List<Ground> grounds, double worth, List<DoseAmount> doses, List<Caution> cautions) {
+    public Option {
+        grounds = List.copyOf(grounds);
+        doses = List.copyOf(doses);
+        cautions = List.copyOf(cautions);
+    }
+}

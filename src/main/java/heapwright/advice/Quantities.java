@@ -1,0 +1,209 @@
+package heapwright.advice;
+
+import heapwright.advice.fact.LimitIs;
+import heapwright.advice.fact.Reads;
+import heapwright.advice.fact.Reads.Basis;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Reading;
+import heapwright.knowledge.Trait;
+import heapwright.pile.Action;
+import heapwright.pile.Entry;
+import heapwright.pile.Measured;
+import heapwright.pile.Pile;
+import heapwright.process.mixture.Band;
+import heapwright.process.mixture.Mixture;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Function;
+
+/**
+ * The quantities of a pile that the rules read: measured where something was measured lately, else worked out from the
+ * recipe. A figure measured by a home grower carries the doubt of its method.
+ */
+final class Quantities {
+
+    /** Drying in a microwave oven: within 1 to 3 points (VICMW, published); the wider is taken. */
+    private static final double MOISTURE_DOUBT = 3;
+
+    /** A household thermometer in a pile; judgement. */
+    private static final double TEMPERATURE_DOUBT = 1;
+
+    /** Paper strips or a soil kit; judgement. */
+    private static final double PH_DOUBT = 0.2;
+
+    /** A bucket on bathroom scales, part of the value; judgement. */
+    private static final double DENSITY_DOUBT = 0.05;
+
+    /** A recipe says less of the moisture with every week of rain and drying: points a week, either way; judgement. */
+    private static final double MOISTURE_DRIFT = 1;
+
+    private static final double DAYS_A_WEEK = 7;
+
+    /** For how many days a measured temperature holds; judgement. */
+    private static final int TEMPERATURE_HOLDS = 7;
+
+    private final Pile pile;
+    private final Knowledge knowledge;
+    private final Optional<Mixture> mixture;
+
+    Quantities(Pile pile, Knowledge knowledge, Optional<Mixture> mixture) {
+        this.pile = pile;
+        this.knowledge = knowledge;
+        this.mixture = mixture;
+    }
+
+    /** The limits in force: the table's, or the person's own. */
+    List<LimitIs> limits() {
+        return knowledge.limits().values().stream()
+                .map(l -> new LimitIs(l.id(), pile.limits().getOrDefault(l.id().id(), l.value())))
+                .toList();
+    }
+
+    /** The figure of one limit in force. */
+    double limit(Limit limit) {
+        return pile.limits()
+                .getOrDefault(limit.id(), knowledge.limits().get(limit).value());
+    }
+
+    /** Every reading that can be had, at most one of each kind, in the order of the kinds. */
+    List<Reads> readings() {
+        Map<Reading, Reads> all = new EnumMap<>(Reading.class);
+        mixture.ifPresent(m -> fromRecipe(m).forEach(r -> all.put(r.reading(), r)));
+        measured().forEach(r -> all.put(r.reading(), r));
+        return new ArrayList<>(all.values());
+    }
+
+    private List<Reads> fromRecipe(Mixture mix) {
+        List<Reads> readings = new ArrayList<>();
+        double drift = MOISTURE_DRIFT * age() / DAYS_A_WEEK;
+        Band moisture = mix.moisturePct();
+        readings.add(new Reads(
+                Reading.MOISTURE,
+                Math.max(0, moisture.low() - drift),
+                moisture.likely(),
+                Math.min(100, moisture.high() + drift),
+                Basis.ESTIMATED));
+        readings.add(estimate(Reading.CARBON_TO_NITROGEN, mix.carbonToNitrogen()));
+        readings.add(estimate(Reading.FREE_AIR_SPACE, mix.freeAirSpacePct()));
+        readings.add(estimate(Reading.WET_DENSITY, mix.densityKgM3()));
+        readings.add(estimate(Reading.WOODY_SHARE, Band.exact(mix.woodySharePct())));
+        readings.add(estimate(Reading.ASH_LOAD, Band.exact(massShare(mix, Trait.ALKALI))));
+        readings.add(estimate(Reading.SOIL_SHARE, Band.exact(massShare(mix, Trait.SOIL))));
+        readings.add(estimate(Reading.VOLUME, mix.settledM3()));
+        return readings;
+    }
+
+    /** Materials with a trait, percent of the wet mass. */
+    private static double massShare(Mixture mix, Trait trait) {
+        double all = mix.contributions().stream().mapToDouble(c -> c.kgWet()).sum();
+        double some = mix.contributions().stream()
+                .filter(c -> c.material().traits().contains(trait))
+                .mapToDouble(c -> c.kgWet())
+                .sum();
+        return 100 * some / all;
+    }
+
+    private static Reads estimate(Reading reading, Band band) {
+        return new Reads(reading, band.low(), band.likely(), band.high(), Basis.ESTIMATED);
+    }
+
+    private List<Reads> measured() {
+        List<Reads> readings = new ArrayList<>();
+        int fresh = (int) limit(Limit.ANSWER_FRESH);
+        latest(Measured::moisturePct, fresh)
+                .ifPresent(v -> readings.add(around(Reading.MOISTURE, v, MOISTURE_DOUBT, 0, 100)));
+        latest(Measured::bulkDensityKgM3, fresh)
+                .ifPresent(v -> readings.add(around(Reading.WET_DENSITY, v, v * DENSITY_DOUBT, 0, Double.MAX_VALUE)));
+        latest(Measured::ph, fresh).ifPresent(v -> readings.add(around(Reading.PH, v, PH_DOUBT, 0, 14)));
+        OptionalDouble core = latest(Measured::coreC, TEMPERATURE_HOLDS);
+        OptionalDouble outdoor = outdoor();
+        core.ifPresent(v -> readings.add(temperature(Reading.CORE_TEMPERATURE, v, TEMPERATURE_DOUBT)));
+        outdoor.ifPresent(v -> readings.add(temperature(Reading.OUTDOOR_TEMPERATURE, v, TEMPERATURE_DOUBT)));
+        if (core.isPresent() && outdoor.isPresent()) {
+            readings.add(temperature(
+                    Reading.CORE_EXCESS, core.getAsDouble() - outdoor.getAsDouble(), 2 * TEMPERATURE_DOUBT));
+        }
+        pile.log().stream()
+                .filter(e -> daysAgo(e) >= 0)
+                .flatMapToDouble(e -> e.measured().coreC().stream())
+                .max()
+                .ifPresent(v -> readings.add(temperature(Reading.PEAK_TEMPERATURE, v, TEMPERATURE_DOUBT)));
+        size(readings);
+        readings.add(exact(Reading.AGE, age()));
+        readings.add(exact(Reading.DAYS_SINCE_TURN, daysSinceTurn()));
+        return readings;
+    }
+
+    private void size(List<Reads> readings) {
+        OptionalDouble height = latest(Measured::heightM, Integer.MAX_VALUE);
+        if (height.isEmpty()) {
+            height = pile.container().heightM();
+        }
+        height.ifPresent(v -> readings.add(exact(Reading.HEIGHT, v)));
+        OptionalDouble length = pile.container().lengthM();
+        OptionalDouble width = pile.container().widthM();
+        if (height.isPresent() && length.isPresent() && width.isPresent()) {
+            readings.add(exact(Reading.VOLUME, height.getAsDouble() * length.getAsDouble() * width.getAsDouble()));
+        } else {
+            pile.container().builtVolumeM3().ifPresent(v -> readings.add(exact(Reading.VOLUME, v)));
+        }
+    }
+
+    private OptionalDouble outdoor() {
+        OptionalDouble read = latest(Measured::outdoorC, TEMPERATURE_HOLDS);
+        List<Double> months = pile.place().monthlyMeanC();
+        return read.isPresent() || months.isEmpty()
+                ? read
+                : OptionalDouble.of(months.get(pile.asOf().getMonthValue() - 1));
+    }
+
+    private static Reads around(Reading reading, double value, double doubt, double floor, double ceiling) {
+        return new Reads(
+                reading, Math.max(floor, value - doubt), value, Math.min(ceiling, value + doubt), Basis.MEASURED);
+    }
+
+    private static Reads temperature(Reading reading, double value, double doubt) {
+        return new Reads(reading, value - doubt, value, value + doubt, Basis.MEASURED);
+    }
+
+    private static Reads exact(Reading reading, double value) {
+        return new Reads(reading, value, value, value, Basis.REPORTED);
+    }
+
+    /** Days since the pile was built. */
+    int age() {
+        return (int) Math.max(0, ChronoUnit.DAYS.between(pile.built(), pile.asOf()));
+    }
+
+    private int daysSinceTurn() {
+        OptionalInt turned = pile.log().stream()
+                .filter(e -> e.done().contains(Action.TURNED_FULLY))
+                .mapToInt(this::daysAgo)
+                .filter(d -> d >= 0)
+                .min();
+        return turned.orElse(age());
+    }
+
+    private int daysAgo(Entry entry) {
+        return (int) ChronoUnit.DAYS.between(entry.date(), pile.asOf());
+    }
+
+    private OptionalDouble latest(Function<Measured, OptionalDouble> what, int withinDays) {
+        OptionalDouble latest = OptionalDouble.empty();
+        for (Entry entry : pile.log()) {
+            int days = daysAgo(entry);
+            OptionalDouble value = what.apply(entry.measured());
+            if (value.isPresent() && days >= 0 && days <= withinDays) {
+                latest = value;
+            }
+        }
+        return latest;
+    }
+}

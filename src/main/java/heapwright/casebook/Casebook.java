@@ -1,0 +1,151 @@
+package heapwright.casebook;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.Caution;
+import heapwright.knowledge.Id;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.Known;
+import heapwright.knowledge.Remedy;
+import heapwright.knowledge.Sign;
+import heapwright.pile.PileReader;
+import heapwright.pile.Problem;
+import heapwright.pile.ReadResult;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Reads cases: pile documents that also say what the advice on them must be. */
+public final class Casebook {
+
+    /** The folder of refused documents; they are no cases of advice. */
+    private static final String INVALID = "invalid";
+
+    private static final Set<String> FIELDS = Set.of("says", "source", "row", "known", "expect");
+    private static final Set<String> EXPECTED = Set.of(
+            "causes",
+            "within",
+            "notCauses",
+            "setAside",
+            "steps",
+            "firstStep",
+            "notSteps",
+            "withheld",
+            "cautions",
+            "contradictions");
+
+    private final Knowledge knowledge;
+    private final PileReader reader;
+
+    public Casebook(Knowledge knowledge) {
+        this.knowledge = knowledge;
+        this.reader = new PileReader(knowledge.vocabulary());
+    }
+
+    /**
+     * Every case below a folder, in order of file name.
+     *
+     * @throws CaseFault when a case cannot be read
+     */
+    public List<Case> below(Path folder) {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(f -> f.toString().endsWith(".json"))
+                    .filter(f -> !folder.relativize(f).startsWith(INVALID))
+                    .sorted()
+                    .map(f -> read(folder, f))
+                    .toList();
+        } catch (IOException e) {
+            throw new CaseFault(folder + ": the folder of cases cannot be read: " + e.getMessage());
+        }
+    }
+
+    private Case read(Path folder, Path file) {
+        String name = folder.relativize(file).toString();
+        ReadResult result;
+        try {
+            result = reader.read(name, Files.readAllBytes(file));
+        } catch (IOException e) {
+            throw new CaseFault(name + ": cannot be read: " + e.getMessage());
+        }
+        if (!(result instanceof ReadResult.Accepted accepted)) {
+            throw new CaseFault(result.problems().stream().map(Problem::message).collect(Collectors.joining("\n")));
+        }
+        JsonNode told = accepted.caseObject().orElseThrow(() -> new CaseFault(name + ": says nothing under \"case\""));
+        checkFields(name, told, FIELDS);
+        JsonNode expect = told.path("expect");
+        checkFields(name, expect, EXPECTED);
+        String source = text(name, told, "source");
+        if (!knowledge.sources().containsKey(source)) {
+            throw new CaseFault(name + ": source \"" + source + "\" is not in sources.json");
+        }
+        return new Case(
+                name,
+                text(name, told, "says"),
+                source,
+                told.path("row").asText(""),
+                one(name, Known.values(), text(name, told, "known")),
+                accepted.value(),
+                expectation(name, expect));
+    }
+
+    private static Expectation expectation(String name, JsonNode expect) {
+        List<List<Sign>> pairs = new ArrayList<>();
+        expect.path("contradictions").forEach(pair -> pairs.add(all(name, Sign.values(), pair)));
+        return new Expectation(
+                all(name, Cause.values(), expect.path("causes")),
+                expect.path("within").asInt(1),
+                all(name, Cause.values(), expect.path("notCauses")),
+                all(name, Cause.values(), expect.path("setAside")),
+                all(name, Remedy.values(), expect.path("steps")),
+                expect.hasNonNull("firstStep")
+                        ? Optional.of(one(
+                                name, Remedy.values(), expect.get("firstStep").asText()))
+                        : Optional.empty(),
+                all(name, Remedy.values(), expect.path("notSteps")),
+                all(name, Remedy.values(), expect.path("withheld")),
+                all(name, Caution.values(), expect.path("cautions")),
+                pairs);
+    }
+
+    private static void checkFields(String file, JsonNode node, Set<String> allowed) {
+        if (!node.isObject() || node.isEmpty()) {
+            throw new CaseFault(file + ": \"case\" and \"expect\" must be objects that say something");
+        }
+        for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
+            String field = names.next();
+            if (!allowed.contains(field)) {
+                throw new CaseFault(file + ": \"" + field + "\" is none of " + allowed);
+            }
+        }
+    }
+
+    private static String text(String file, JsonNode node, String field) {
+        String value = node.path(field).asText("");
+        if (value.isBlank()) {
+            throw new CaseFault(file + ": the case does not say its \"" + field + "\"");
+        }
+        return value;
+    }
+
+    private static <T extends Id> List<T> all(String file, T[] values, JsonNode ids) {
+        List<T> found = new ArrayList<>();
+        ids.forEach(id -> found.add(one(file, values, id.asText())));
+        return found;
+    }
+
+    private static <T extends Id> T one(String file, T[] values, String id) {
+        return Arrays.stream(values)
+                .filter(v -> v.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new CaseFault(file + ": \"" + id + "\" is not an id of "
+                        + values.getClass().getComponentType().getSimpleName()));
+    }
+}

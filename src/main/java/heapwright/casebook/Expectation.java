@@ -1,0 +1,34 @@
+package heapwright.casebook;
+
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.Caution;
+import heapwright.knowledge.Remedy;
+import heapwright.knowledge.Sign;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a case demands of the advice.
+ *
+ * @param causes causes that must stand among the first {@code within} findings
+ * @param within how far down the findings those causes may stand
+ * @param notCauses causes that must not be likely
+ * @param setAside causes that must be explained away
+ * @param steps remedies that must be among the steps or their alternatives
+ * @param firstStep the remedy that must come first
+ * @param notSteps remedies that must not be offered
+ * @param withheld remedies that must be held back with a reason
+ * @param cautions cautions that must be given, with a step or always
+ * @param contradictions pairs of signs that must be named as contradictory
+ */
+public record Expectation(
+        List<Cause> causes,
+        int within,
+        List<Cause> notCauses,
+        List<Cause> setAside,
+        List<Remedy> steps,
+        Optional<Remedy> firstStep,
+        List<Remedy> notSteps,
+        List<Remedy> withheld,
+        List<Caution> cautions,
+        List<List<Sign>> contradictions) {}

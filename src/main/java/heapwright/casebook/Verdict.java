@@ -1,0 +1,106 @@
+package heapwright.casebook;
+
+import heapwright.advice.Advice;
+import heapwright.advice.Finding;
+import heapwright.advice.Held;
+import heapwright.advice.Step;
+import heapwright.advice.fact.Contradicts;
+import heapwright.advice.fact.Grade;
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.Caution;
+import heapwright.knowledge.Id;
+import heapwright.knowledge.Remedy;
+import heapwright.knowledge.Sign;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * How the advice on a case compares with what the case demands.
+ *
+ * @param tested the case
+ * @param misses every demand that is not met, in words; empty when the case agrees
+ */
+public record Verdict(Case tested, List<String> misses) {
+
+    public Verdict {
+        misses = List.copyOf(misses);
+    }
+
+    public boolean agrees() {
+        return misses.isEmpty();
+    }
+
+    /** Compares. */
+    public static Verdict of(Case tested, Advice advice) {
+        Expectation expect = tested.expect();
+        List<String> misses = new ArrayList<>();
+        List<Cause> findings = advice.findings().stream().map(Finding::cause).toList();
+        List<Cause> top = findings.subList(0, Math.min(expect.within(), findings.size()));
+        for (Cause cause : expect.causes()) {
+            if (!top.contains(cause)) {
+                misses.add(cause.id() + " is not among the first " + expect.within() + ": " + told(advice));
+            }
+        }
+        for (Finding finding : advice.findings()) {
+            if (expect.notCauses().contains(finding.cause()) && finding.grade().atLeast(Grade.LIKELY)) {
+                misses.add(finding.cause().id() + " must not be likely: " + told(advice));
+            }
+        }
+        List<Cause> aside = advice.setAside().stream().map(Finding::cause).toList();
+        lacking(misses, "is not set aside", expect.setAside(), aside);
+        Set<Remedy> offered = EnumSet.noneOf(Remedy.class);
+        Set<Caution> cautions = EnumSet.noneOf(Caution.class);
+        cautions.addAll(advice.cautions());
+        for (Step step : advice.steps()) {
+            offered.add(step.main().remedy());
+            cautions.addAll(step.main().cautions());
+            step.alternatives().forEach(o -> offered.add(o.remedy()));
+            step.alternatives().forEach(o -> cautions.addAll(o.cautions()));
+        }
+        lacking(misses, "is not among the steps " + ids(offered), expect.steps(), offered);
+        expect.firstStep().ifPresent(first -> {
+            if (advice.steps().isEmpty() || advice.steps().get(0).main().remedy() != first) {
+                misses.add(first.id() + " is not the first step of " + ids(offered));
+            }
+        });
+        expect.notSteps().stream()
+                .filter(offered::contains)
+                .forEach(r -> misses.add(r.id() + " must not be among the steps"));
+        List<Remedy> held = advice.withheld().stream().map(Held::remedy).toList();
+        lacking(misses, "is not held back; held back are " + ids(held), expect.withheld(), held);
+        lacking(misses, "is not said", expect.cautions(), cautions);
+        for (List<Sign> pair : expect.contradictions()) {
+            if (advice.contradictions().stream().noneMatch(c -> same(c, pair))) {
+                misses.add(ids(pair) + " are not named as contradictory");
+            }
+        }
+        return new Verdict(tested, misses);
+    }
+
+    private static boolean same(Contradicts found, List<Sign> pair) {
+        return pair.contains(found.one()) && pair.contains(found.other());
+    }
+
+    private static <T extends Id> void lacking(
+            List<String> misses, String what, Iterable<T> wanted, java.util.Collection<T> found) {
+        for (T each : wanted) {
+            if (!found.contains(each)) {
+                misses.add(each.id() + " " + what);
+            }
+        }
+    }
+
+    private static String told(Advice advice) {
+        List<String> told = new ArrayList<>();
+        advice.findings().forEach(f -> told.add(f.cause().id() + " " + Math.round(f.likelihood() * 100)));
+        return told.toString();
+    }
+
+    private static String ids(Iterable<? extends Id> all) {
+        List<String> ids = new ArrayList<>();
+        all.forEach(i -> ids.add(i.id()));
+        return ids.toString();
+    }
+}

@@ -1,0 +1,117 @@
+package heapwright.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import heapwright.casebook.Case;
+import heapwright.casebook.CaseFault;
+import heapwright.casebook.Casebook;
+import heapwright.casebook.Verdict;
+import heapwright.report.JsonText;
+import heapwright.report.Layout;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Runs the cases of a folder and tells how far the advice agrees with each source. */
+@Command(
+        name = "cases",
+        mixinStandardHelpOptions = true,
+        description = "Runs the cases of a folder and tells how far the advice agrees with each source.",
+        footerHeading = "%nExamples:%n",
+        footer = {"  heapwright cases", "  heapwright cases cases/published"})
+final class CasesCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+    private final Workshop workshop;
+
+    @Parameters(
+            paramLabel = "FOLDER",
+            arity = "0..1",
+            defaultValue = "cases",
+            description = "The folder of cases (default: ${DEFAULT-VALUE}).")
+    private Path folder;
+
+    @Mixin
+    private OutputOptions output;
+
+    CasesCommand(Terminal terminal, Workshop workshop) {
+        this.terminal = terminal;
+        this.workshop = workshop;
+    }
+
+    @Override
+    public Integer call() {
+        if (!Files.isDirectory(folder)) {
+            throw new UsageFault("heapwright: there is no folder \"" + folder
+                    + "\". Give a folder of cases. Example: heapwright cases cases/published");
+        }
+        List<Verdict> verdicts = verdicts();
+        Map<String, Tally> bySource = new TreeMap<>();
+        verdicts.forEach(v -> bySource.merge(v.tested().source(), Tally.of(v), Tally::plus));
+        if (output.json) {
+            terminal.out().println(json(verdicts));
+        } else {
+            terminal.out().print(text(verdicts, bySource));
+        }
+        return Program.OK;
+    }
+
+    private List<Verdict> verdicts() {
+        try {
+            List<Case> cases = new Casebook(workshop.knowledge()).below(folder);
+            return cases.stream()
+                    .map(c -> Verdict.of(c, workshop.advisor().advise(c.pile())))
+                    .toList();
+        } catch (CaseFault fault) {
+            throw new UsageFault(fault.getMessage());
+        }
+    }
+
+    private String text(List<Verdict> verdicts, Map<String, Tally> bySource) {
+        Layout page = new Layout(terminal.bold());
+        for (Verdict verdict : verdicts) {
+            if (!verdict.agrees()) {
+                page.paragraph(
+                        0, 4, verdict.tested().file() + ": " + verdict.tested().says());
+                verdict.misses().forEach(miss -> page.paragraph(4, 4, "- " + miss));
+            }
+        }
+        bySource.forEach((source, tally) ->
+                page.line(0, String.format("%-14s %3d of %3d agree", source, tally.agree(), tally.all())));
+        Tally all = bySource.values().stream().reduce(new Tally(0, 0), Tally::plus);
+        page.line(0, String.format("%-14s %3d of %3d agree", "all", all.agree(), all.all()));
+        return page.toString();
+    }
+
+    private static String json(List<Verdict> verdicts) {
+        ObjectNode root = JsonText.object("cases");
+        ArrayNode rows = root.putArray("cases");
+        for (Verdict verdict : verdicts) {
+            ObjectNode row = rows.addObject();
+            row.put("file", verdict.tested().file());
+            row.put("says", verdict.tested().says());
+            row.put("source", verdict.tested().source());
+            row.put("row", verdict.tested().row());
+            row.put("agrees", verdict.agrees());
+            verdict.misses().forEach(row.putArray("misses")::add);
+        }
+        return JsonText.write(root);
+    }
+
+    /** How many cases of a source agree. */
+    private record Tally(int agree, int all) {
+        static Tally of(Verdict verdict) {
+            return new Tally(verdict.agrees() ? 1 : 0, 1);
+        }
+
+        Tally plus(Tally other) {
+            return new Tally(agree + other.agree, all + other.all);
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package heapwright.cli;
+
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.Id;
+import heapwright.pile.Closest;
+import java.util.Arrays;
+import java.util.List;
+
+/** Finds constants by the ids that a person types. */
+final class Ids {
+
+    private Ids() {}
+
+    /**
+     * The cause with this id.
+     *
+     * @throws UsageFault when there is none; the message names the closest
+     */
+    static Cause cause(String id) {
+        return of(Cause.values(), id, "cause");
+    }
+
+    private static <T extends Id> T of(T[] values, String id, String what) {
+        List<String> ids = Arrays.stream(values).map(Id::id).toList();
+        return Arrays.stream(values)
+                .filter(v -> v.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new UsageFault("heapwright: \"" + id + "\" is not a " + what + "."
+                        + Closest.to(id, ids)
+                                .map(near -> " Did you mean \"" + near + "\"?")
+                                .orElse("")
+                        + " Allowed: " + String.join(", ", ids) + "."));
+    }
+}

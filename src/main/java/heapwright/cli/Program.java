@@ -1,0 +1,108 @@
+package heapwright.cli;
+
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import picocli.AutoComplete.GenerateCompletion;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Builds the commands and turns every way of ending into an exit code. */
+public final class Program {
+
+    /** Advice was given. */
+    public static final int OK = 0;
+
+    /** The input or the command line cannot be used. */
+    public static final int BAD_INPUT = 2;
+
+    /** The program failed. */
+    public static final int OUR_FAILURE = 3;
+
+    private static final Logger LOG = LoggerFactory.getLogger(Program.class);
+
+    private final Terminal terminal;
+
+    public Program(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    /** Runs one command line and gives its exit code. */
+    public int run(String... args) {
+        Workshop workshop = new Workshop();
+        CommandLine line = new CommandLine(new Heapwright())
+                .addSubcommand(new CheckupCommand(terminal, workshop))
+                .addSubcommand(new WhyCommand(terminal, workshop))
+                .addSubcommand(new CasesCommand(terminal, workshop))
+                .addSubcommand(new MaterialsCommand(terminal, workshop))
+                .addSubcommand(new SignsCommand(terminal, workshop))
+                .addSubcommand(new RulesCommand(terminal, workshop))
+                .addSubcommand("completion", new GenerateCompletion())
+                .addSubcommand(new HelpCommand())
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setUsageHelpAutoWidth(false)
+                .setOut(new java.io.PrintWriter(terminal.out(), true))
+                .setErr(new java.io.PrintWriter(terminal.err(), true));
+        if (!terminal.bold()) {
+            line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        }
+        line.setParameterExceptionHandler((fault, given) -> usage(fault));
+        line.setExecutionExceptionHandler((fault, command, result) -> failed(fault));
+        return line.execute(args.length == 0 ? new String[] {"--help"} : args);
+    }
+
+    private int usage(ParameterException fault) {
+        terminal.err().println("heapwright: " + fault.getMessage());
+        UnmatchedArgumentException.printSuggestions(fault, new java.io.PrintWriter(terminal.err(), true));
+        terminal.err()
+                .println("See: heapwright "
+                        + fault.getCommandLine().getCommandName().replace("heapwright", "") + " --help");
+        return BAD_INPUT;
+    }
+
+    private int failed(Exception fault) {
+        if (fault instanceof UsageFault) {
+            terminal.err().println(fault.getMessage());
+            return BAD_INPUT;
+        }
+        LOG.error("A command failed", fault);
+        terminal.err().println("Heapwright itself failed, which is our fault and not yours: " + fault.getMessage());
+        terminal.err().println("Nothing was written. Please report it with the file that caused it.");
+        return OUR_FAILURE;
+    }
+
+    /** The command that holds the others. */
+    @Command(
+            name = "heapwright",
+            mixinStandardHelpOptions = true,
+            versionProvider = Version.class,
+            description = "Tells what is wrong with a compost pile, what to do about it, and how much of what.",
+            synopsisSubcommandLabel = "COMMAND",
+            footerHeading = "%nExamples:%n",
+            footer = {
+                "  heapwright checkup pile.json      what is wrong, and what to do first",
+                "  heapwright ask                    the same, by questions at the terminal",
+                "  heapwright audit recipe.json      the numbers of a recipe before it is built",
+                "  heapwright why pile.json          why a pile has stopped"
+            })
+    static final class Heapwright implements Runnable {
+        @CommandLine.Spec
+        private CommandLine.Model.CommandSpec spec;
+
+        @Override
+        public void run() {
+            throw new ParameterException(spec.commandLine(), "name a command, for instance: checkup FILE");
+        }
+    }
+
+    /** The version that the build wrote into the jar. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"heapwright " + Workshop.version()};
+        }
+    }
+}

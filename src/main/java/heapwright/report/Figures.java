@@ -1,0 +1,115 @@
+package heapwright.report;
+
+import java.util.Locale;
+
+/**
+ * Writes quantities for people: rounded to what a bucket and a spoon can measure, with unit, metric or US. Factors are
+ * the exact definitions of the international yard and pound and the US gallon.
+ */
+public final class Figures {
+
+    private static final double KG_PER_LB = 0.45359237;
+    private static final double G_PER_OZ = 28.349523125;
+    private static final double L_PER_GAL = 3.785411784;
+    private static final double L_PER_QT = L_PER_GAL / 4;
+    private static final double CM_PER_IN = 2.54;
+    private static final double L_PER_CUBIC_YARD = 764.554857984;
+    private static final double L_PER_CUBIC_METRE = 1000;
+    private static final double KG_M3_PER_LB_YD3 = KG_PER_LB / (L_PER_CUBIC_YARD / L_PER_CUBIC_METRE);
+    private static final double GRAMS = 1000;
+
+    private final Units units;
+    private final Locale locale;
+
+    public Figures(Units units, Locale locale) {
+        this.units = units;
+        this.locale = locale;
+    }
+
+    public Units units() {
+        return units;
+    }
+
+    /** A mass in kilograms, as kg or g, or as lb or oz. */
+    public String mass(double kg) {
+        if (units == Units.US) {
+            double lb = kg / KG_PER_LB;
+            return lb >= 1 ? round(lb) + " lb" : round(kg * GRAMS / G_PER_OZ) + " oz";
+        }
+        return kg >= 1 ? round(kg) + " kg" : round(kg * GRAMS) + " g";
+    }
+
+    /** A span of masses in kilograms. */
+    public String mass(double lowKg, double highKg) {
+        return span(mass(lowKg), mass(highKg));
+    }
+
+    /** A volume in litres, as L or mL, or as gal or qt. */
+    public String volume(double litres) {
+        if (units == Units.US) {
+            return litres >= L_PER_GAL ? round(litres / L_PER_GAL) + " gal" : round(litres / L_PER_QT) + " qt";
+        }
+        return litres >= 1 ? round(litres) + " L" : round(litres * 1000) + " mL";
+    }
+
+    /** A span of volumes in litres. */
+    public String volume(double lowLitres, double highLitres) {
+        return span(volume(lowLitres), volume(highLitres));
+    }
+
+    /** The volume of a pile in cubic metres, or in cubic yards. */
+    public String pileVolume(double cubicMetres) {
+        return units == Units.US
+                ? number(cubicMetres * L_PER_CUBIC_METRE / L_PER_CUBIC_YARD, 1) + " yd³"
+                : number(cubicMetres, 1) + " m³";
+    }
+
+    /** A temperature in degrees Celsius, or in Fahrenheit. */
+    public String temperature(double celsius) {
+        return units == Units.US ? number(celsius * 9 / 5 + 32, 0) + " °F" : number(celsius, 0) + " °C";
+    }
+
+    /** A difference of temperatures in kelvin, in degrees Celsius or Fahrenheit. */
+    public String temperatureDifference(double kelvin) {
+        return units == Units.US ? number(kelvin * 9 / 5, 0) + " °F" : number(kelvin, 0) + " °C";
+    }
+
+    /** A length in centimetres, or in inches. */
+    public String length(double cm) {
+        if (units == Units.US) {
+            return round(cm / CM_PER_IN) + " in";
+        }
+        return cm >= 100 ? round(cm / 100) + " m" : round(cm) + " cm";
+    }
+
+    /** A bulk density in kg per cubic metre, or in lb per cubic yard. */
+    public String density(double kgM3) {
+        return units == Units.US ? number(kgM3 / KG_M3_PER_LB_YD3, 0) + " lb/yd³" : number(kgM3, 0) + " kg/m³";
+    }
+
+    /** A number with a fixed count of decimals. */
+    public String number(double value, int decimals) {
+        return String.format(locale, "%." + decimals + "f", value + 0.0);
+    }
+
+    /** Two significant digits: more would pretend to an accuracy that no bucket has. */
+    public String round(double value) {
+        if (value == 0) {
+            return "0";
+        }
+        int magnitude = (int) Math.floor(Math.log10(Math.abs(value)));
+        double step = Math.pow(10, magnitude - 1.0);
+        double rounded = Math.round(value / step) * step;
+        return number(rounded, Math.max(0, 1 - (int) Math.floor(Math.log10(Math.abs(rounded)))));
+    }
+
+    private static String span(String low, String high) {
+        if (low.equals(high)) {
+            return low;
+        }
+        int lowSpace = low.lastIndexOf(' ');
+        int highSpace = high.lastIndexOf(' ');
+        boolean sameUnit = low.substring(lowSpace).equals(high.substring(highSpace));
+        return (sameUnit ? low.substring(0, lowSpace) : low) + "–" + high;
+    }
+}

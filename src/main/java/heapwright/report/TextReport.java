@@ -1,0 +1,348 @@
+package heapwright.report;
+
+import heapwright.advice.Advice;
+import heapwright.advice.Finding;
+import heapwright.advice.Ground;
+import heapwright.advice.Held;
+import heapwright.advice.Option;
+import heapwright.advice.Question;
+import heapwright.advice.Step;
+import heapwright.advice.engine.Piece;
+import heapwright.advice.fact.Contradicts;
+import heapwright.advice.fact.Grade;
+import heapwright.advice.fact.Reads;
+import heapwright.knowledge.CauseInfo;
+import heapwright.knowledge.CauseInfo.Kind;
+import heapwright.knowledge.Caution;
+import heapwright.knowledge.CautionInfo;
+import heapwright.knowledge.RemedyInfo;
+import heapwright.knowledge.SignInfo;
+import heapwright.pile.Pile;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Writes advice as plain text: the next step first, then why. */
+public final class TextReport {
+
+    /** Steps told in full; more would not be done on one cold afternoon. */
+    private static final int STEPS_IN_FULL = 4;
+
+    private static final int PIECES = 4;
+    private static final int QUESTIONS = 2;
+    private static final int INDENT = 3;
+
+    private final Words words;
+    private final DoseWords doses;
+    private final boolean marked;
+    private final DateTimeFormatter shortDay;
+    private final DateTimeFormatter longDay;
+
+    /**
+     * Prepares a report.
+     *
+     * @param words the words to use
+     * @param marked whether headings may be set in bold by terminal codes
+     */
+    public TextReport(Words words, boolean marked) {
+        this.words = words;
+        this.doses = new DoseWords(words);
+        this.marked = marked;
+        this.shortDay = DateTimeFormatter.ofPattern("d MMM", words.catalogue().locale());
+        this.longDay =
+                DateTimeFormatter.ofPattern("d MMMM yyyy", words.catalogue().locale());
+    }
+
+    /** The whole advice as text. */
+    public String write(Advice advice) {
+        Layout page = new Layout(marked);
+        page.line(
+                0,
+                page.strong(advice.pile().name() + ", " + advice.pile().asOf().format(longDay)));
+        page.paragraph(0, 0, headline(advice));
+        contradictions(page, advice);
+        steps(page, advice);
+        careful(page, advice);
+        findings(page, advice);
+        withheld(page, advice);
+        aside(page, advice);
+        questions(page, advice);
+        readings(page, advice);
+        page.blank();
+        page.paragraph(0, 0, words.text("footer.limits"));
+        return page.toString();
+    }
+
+    /** What stands, in one sentence. */
+    public String headline(Advice advice) {
+        List<Finding> dangers = of(advice, Kind.DANGER);
+        if (!dangers.isEmpty()) {
+            return words.text("headline.danger", names(dangers));
+        }
+        if (!advice.contradictions().isEmpty()) {
+            return words.text("headline.contradiction");
+        }
+        List<Finding> troubles = of(advice, Kind.TROUBLE);
+        List<Finding> well = of(advice, Kind.WELL);
+        if (!well.isEmpty()
+                && (troubles.isEmpty()
+                        || troubles.get(0).likelihood() < well.get(0).likelihood())
+                && well.get(0).grade().atLeast(Grade.LIKELY)) {
+            return words.text("headline.well", names(well.subList(0, 1)));
+        }
+        if (troubles.isEmpty()) {
+            return well.isEmpty()
+                    ? words.text("headline.unclear")
+                    : words.text("headline.well", names(well.subList(0, 1)));
+        }
+        return words.text("headline.trouble", names(troubles.subList(0, Math.min(3, troubles.size()))));
+    }
+
+    private List<Finding> of(Advice advice, Kind kind) {
+        return advice.findings().stream().filter(f -> info(f).kind() == kind).toList();
+    }
+
+    private String names(List<Finding> findings) {
+        return findings.stream()
+                .map(f -> words.text("fact.cause", words.cause(f.cause()), words.word("grade", f.grade())))
+                .collect(Collectors.joining("; "));
+    }
+
+    private CauseInfo info(Finding finding) {
+        return words.knowledge().causes().get(finding.cause());
+    }
+
+    private void contradictions(Layout page, Advice advice) {
+        if (advice.contradictions().isEmpty()) {
+            return;
+        }
+        page.heading(words.text("section.contradictions"));
+        for (Contradicts c : advice.contradictions()) {
+            SignInfo one = words.knowledge().signs().get(c.one());
+            page.paragraph(
+                    INDENT, 0, words.text("contradiction.line", words.says(c.one()), words.says(c.other()), one.how()));
+        }
+    }
+
+    private void steps(Layout page, Advice advice) {
+        List<Step> steps = advice.steps();
+        for (Step step : steps.subList(0, Math.min(STEPS_IN_FULL, steps.size()))) {
+            if (step.rank() <= 2) {
+                page.heading(words.text(step.rank() == 1 ? "section.first" : "section.then"));
+            } else {
+                page.blank();
+            }
+            step(page, step, advice.pile());
+        }
+        if (steps.size() > STEPS_IN_FULL) {
+            page.heading(words.text("section.more"));
+            for (Step step : steps.subList(STEPS_IN_FULL, steps.size())) {
+                page.paragraph(
+                        0,
+                        INDENT,
+                        step.rank() + ". " + words.remedy(step.main().remedy()) + amounts(step, advice.pile()));
+            }
+        }
+    }
+
+    private String amounts(Step step, Pile pile) {
+        List<String> lines = doses.lines(step.main(), pile);
+        return lines.isEmpty() ? "" : ": " + lines.get(0);
+    }
+
+    private void step(Layout page, Step step, Pile pile) {
+        Option main = step.main();
+        RemedyInfo info = words.knowledge().remedies().get(main.remedy());
+        page.paragraph(0, INDENT, page.strong(step.rank() + ". " + info.name()));
+        doses.lines(main, pile).forEach(line -> page.paragraph(INDENT, 0, page.strong(line)));
+        page.paragraph(INDENT, 0, words.text("step.when", words.word("urgency", step.urgency())));
+        page.paragraph(INDENT, 0, info.how());
+        doses.remarks(main).forEach(line -> page.paragraph(INDENT, 0, line));
+        page.paragraph(INDENT, 0, words.text("step.why", why(main)));
+        step.alternatives()
+                .forEach(other -> page.paragraph(INDENT, 0, words.text("step.or", alternative(other, pile))));
+        page.paragraph(INDENT, 0, look(step, info) + " " + words.text("step.otherwise", info.otherwise()));
+        if (!main.cautions().isEmpty()) {
+            page.paragraph(
+                    INDENT,
+                    0,
+                    words.text(
+                            "step.careful",
+                            main.cautions().stream()
+                                    .map(words::caution)
+                                    .map(Words::withoutStop)
+                                    .collect(Collectors.joining("; "))));
+        }
+    }
+
+    private String look(Step step, RemedyInfo info) {
+        return step.lookFrom().equals(step.lookTo())
+                ? words.text("step.look-day", day(step.lookFrom()), "", info.expect())
+                : words.text("step.look", day(step.lookFrom()), day(step.lookTo()), info.expect());
+    }
+
+    private String day(LocalDate day) {
+        return day.format(shortDay);
+    }
+
+    private String alternative(Option other, Pile pile) {
+        List<String> lines = doses.lines(other, pile);
+        String name = words.remedy(other.remedy());
+        return lines.isEmpty() ? name : name + ": " + String.join(" ", lines);
+    }
+
+    /** The causes a step is for, each once, with how firmly they stand. */
+    private String why(Option option) {
+        Set<String> causes = new LinkedHashSet<>();
+        for (Ground ground : option.grounds()) {
+            causes.add(words.text("fact.cause", words.cause(ground.cause()), words.chance(ground.likelihood())));
+        }
+        return String.join("; ", causes) + ". " + option.grounds().get(0).rule().rationale();
+    }
+
+    private void findings(Layout page, Advice advice) {
+        if (advice.findings().isEmpty()) {
+            return;
+        }
+        boolean wrong = advice.findings().stream().anyMatch(f -> info(f).kind() != Kind.WELL);
+        page.heading(words.text(wrong ? "section.wrong" : "section.well"));
+        for (Finding finding : advice.findings()) {
+            CauseInfo info = info(finding);
+            page.paragraph(
+                    0,
+                    INDENT,
+                    page.strong(words.text(
+                            "finding.line",
+                            info.name(),
+                            words.word("grade", finding.grade()),
+                            words.inHundred(finding.likelihood()))));
+            page.paragraph(INDENT, 0, info.summary());
+            pieces(page, words.text("finding.for"), finding.weighed().supports());
+            pieces(page, words.text("finding.against"), finding.weighed().opposes());
+            if (!finding.grade().atLeast(Grade.VERY_LIKELY)) {
+                page.paragraph(INDENT, 0, words.text("finding.tell-apart", info.tellApart()));
+            }
+        }
+    }
+
+    private void pieces(Layout page, String side, List<Piece> pieces) {
+        pieces.stream()
+                .filter(Piece::counted)
+                .limit(PIECES)
+                .forEach(p -> page.paragraph(
+                        INDENT,
+                        2,
+                        words.word("strength", p.rule().strength()) + " " + side + ": " + because(p) + " → "
+                                + p.rule().rationale()));
+    }
+
+    private String because(Piece piece) {
+        List<String> facts = new ArrayList<>();
+        for (Object fact : piece.because()) {
+            words.fact(fact).ifPresent(facts::add);
+        }
+        return facts.isEmpty() ? piece.rule().name() : String.join("; ", facts);
+    }
+
+    private void withheld(Layout page, Advice advice) {
+        if (advice.withheld().isEmpty()) {
+            return;
+        }
+        page.heading(words.text("section.withheld"));
+        for (Held held : advice.withheld()) {
+            page.paragraph(0, INDENT, "- " + words.remedy(held.remedy()) + ": " + reason(held));
+        }
+    }
+
+    /** Why a step is held back, in the words of the rules. */
+    String reason(Held held) {
+        List<String> reasons = new ArrayList<>();
+        held.rules().forEach(r -> reasons.add(r.rationale()));
+        held.undoes().ifPresent(r -> reasons.add(words.text("held.undoes", words.remedy(r))));
+        return String.join(" ", reasons);
+    }
+
+    private void careful(Layout page, Advice advice) {
+        Set<Caution> all = new LinkedHashSet<>(advice.cautions());
+        advice.steps().stream()
+                .limit(STEPS_IN_FULL)
+                .forEach(s -> all.addAll(s.main().cautions()));
+        if (all.isEmpty()) {
+            return;
+        }
+        page.heading(words.text("section.careful"));
+        words.knowledge().cautions().values().stream()
+                .filter(c -> all.contains(c.id()))
+                .sorted((a, b) -> a.severity().compareTo(b.severity()))
+                .forEach(c -> caution(page, c));
+    }
+
+    private void caution(Layout page, CautionInfo caution) {
+        String rules = caution.localRules()
+                .map(r -> " " + words.text("local.rules", r))
+                .orElse("");
+        page.paragraph(
+                0,
+                INDENT,
+                "- " + words.word("severity", caution.severity()) + ": " + Words.withoutStop(caution.title()) + ". "
+                        + caution.text() + rules);
+    }
+
+    private void aside(Layout page, Advice advice) {
+        if (advice.setAside().isEmpty()) {
+            return;
+        }
+        page.heading(words.text("section.aside"));
+        for (Finding finding : advice.setAside()) {
+            finding.setAside()
+                    .ifPresent(f -> page.paragraph(
+                            0,
+                            INDENT,
+                            "- "
+                                    + words.text(
+                                            "aside.line",
+                                            words.cause(finding.cause()),
+                                            f.rule().rationale())));
+        }
+    }
+
+    private void questions(Layout page, Advice advice) {
+        if (advice.questions().isEmpty()) {
+            return;
+        }
+        page.heading(words.text("section.questions"));
+        for (Question question : advice.questions()
+                .subList(0, Math.min(QUESTIONS, advice.questions().size()))) {
+            SignInfo sign = words.knowledge().signs().get(question.sign());
+            page.paragraph(0, INDENT, "- " + sign.ask() + " " + sign.how() + " " + helps(question));
+        }
+    }
+
+    /** What a yes would show. */
+    public String helps(Question question) {
+        if (question.raises().isPresent() && question.lowers().isPresent()) {
+            return words.text(
+                    "question.both",
+                    words.cause(question.raises().get()),
+                    words.cause(question.lowers().get()));
+        }
+        return question.raises()
+                .map(c -> words.text("question.raises", words.cause(c)))
+                .or(() -> question.lowers().map(c -> words.text("question.lowers", words.cause(c))))
+                .orElse("");
+    }
+
+    private void readings(Layout page, Advice advice) {
+        if (advice.readings().isEmpty()) {
+            return;
+        }
+        page.heading(words.text("section.readings"));
+        for (Reads reading : advice.readings()) {
+            words.fact(reading).ifPresent(text -> page.paragraph(0, INDENT, "- " + text));
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package heapwright.report;
+
+import heapwright.advice.Advice;
+import heapwright.advice.Finding;
+import heapwright.knowledge.CauseInfo;
+import heapwright.knowledge.Sign;
+import heapwright.pile.Action;
+import heapwright.pile.Entry;
+import heapwright.pile.Ingredient;
+import heapwright.pile.Measured;
+import heapwright.pile.Pile;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Tells why a pile is as it is: its course by day, then each finding with the whole chain behind it. */
+public final class WhyReport {
+
+    private final Words words;
+    private final boolean marked;
+
+    public WhyReport(Words words, boolean marked) {
+        this.words = words;
+        this.marked = marked;
+    }
+
+    /** The report as text. */
+    public String write(Advice advice) {
+        Layout page = new Layout(marked);
+        TextReport summary = new TextReport(words, marked);
+        page.line(0, page.strong(advice.pile().name()));
+        page.paragraph(0, 0, summary.headline(advice));
+        course(page, advice.pile());
+        findings(page, advice);
+        if (!advice.steps().isEmpty()) {
+            page.heading(words.text("why.next"));
+            advice.steps().stream()
+                    .limit(3)
+                    .forEach(s -> page.paragraph(
+                            0, 3, s.rank() + ". " + words.remedy(s.main().remedy())));
+            page.paragraph(0, 0, words.text("why.checkup"));
+        }
+        return page.toString();
+    }
+
+    private void course(Layout page, Pile pile) {
+        page.heading(words.text("why.course"));
+        DateTimeFormatter day =
+                DateTimeFormatter.ofPattern("d MMM yyyy", words.catalogue().locale());
+        page.paragraph(
+                0,
+                4,
+                words.text("why.built", pile.built().format(day), pile.recipe().size()));
+        for (Entry entry : pile.log()) {
+            long age = ChronoUnit.DAYS.between(pile.built(), entry.date());
+            page.paragraph(
+                    0,
+                    4,
+                    words.text("why.day", age, entry.date().format(day)) + " " + String.join("; ", happened(entry))
+                            + ".");
+        }
+    }
+
+    private List<String> happened(Entry entry) {
+        List<String> told = new ArrayList<>();
+        Measured m = entry.measured();
+        Figures figures = words.figures();
+        m.coreC().ifPresent(v -> told.add(words.text("why.core", figures.temperature(v))));
+        m.outdoorC().ifPresent(v -> told.add(words.text("why.outdoor", figures.temperature(v))));
+        m.moisturePct().ifPresent(v -> told.add(words.text("why.moisture", figures.number(v, 0))));
+        m.ph().ifPresent(v -> told.add(words.text("why.ph", figures.number(v, 1))));
+        m.heightM().ifPresent(v -> told.add(words.text("why.height", figures.length(v * 100))));
+        for (Action action : entry.done()) {
+            told.add(words.text("action." + action.token()));
+        }
+        for (Ingredient one : entry.added()) {
+            told.add(words.text("why.added", name(one)));
+        }
+        for (Sign sign : Sign.values()) {
+            if (entry.seen().contains(sign.id())) {
+                told.add(words.knowledge().signs().get(sign).shortName());
+            }
+        }
+        Arrays.stream(Sign.values())
+                .filter(s -> entry.notSeen().contains(s.id()))
+                .forEach(s -> told.add(
+                        words.text("why.not", words.knowledge().signs().get(s).shortName())));
+        if (told.isEmpty()) {
+            told.add(words.text("why.nothing"));
+        }
+        return told;
+    }
+
+    private String name(Ingredient one) {
+        return words.knowledge().material(one.material()).map(m -> m.name()).orElse(one.material());
+    }
+
+    private void findings(Layout page, Advice advice) {
+        page.heading(words.text("why.findings"));
+        TraceReport trace = new TraceReport(words);
+        for (Finding finding : advice.findings()) {
+            CauseInfo info = words.knowledge().causes().get(finding.cause());
+            for (String line : trace.whyNot(advice, finding.cause()).split("\n")) {
+                page.line(0, line);
+            }
+            page.paragraph(2, 0, info.why());
+            page.blank();
+        }
+        if (advice.findings().isEmpty()) {
+            page.paragraph(0, 0, words.text("headline.unclear"));
+        }
+    }
+}

@@ -1,0 +1,202 @@
+package heapwright.report;
+
+import heapwright.advice.fact.Concluded;
+import heapwright.advice.fact.Denied;
+import heapwright.advice.fact.Did;
+import heapwright.advice.fact.Has;
+import heapwright.advice.fact.Holds;
+import heapwright.advice.fact.LimitIs;
+import heapwright.advice.fact.Offered;
+import heapwright.advice.fact.Proposes;
+import heapwright.advice.fact.Reads;
+import heapwright.advice.fact.Seen;
+import heapwright.advice.fact.Suspected;
+import heapwright.advice.fact.WentIn;
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.Caution;
+import heapwright.knowledge.Id;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.LimitInfo;
+import heapwright.knowledge.Reading;
+import heapwright.knowledge.Remedy;
+import heapwright.knowledge.Sign;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Puts facts, findings and quantities into words. */
+public final class Words {
+
+    private final Knowledge knowledge;
+    private final Catalogue catalogue;
+    private final Figures figures;
+
+    public Words(Knowledge knowledge, Catalogue catalogue, Units units) {
+        this.knowledge = knowledge;
+        this.catalogue = catalogue;
+        this.figures = new Figures(units, catalogue.locale());
+    }
+
+    public Knowledge knowledge() {
+        return knowledge;
+    }
+
+    public Catalogue catalogue() {
+        return catalogue;
+    }
+
+    public Figures figures() {
+        return figures;
+    }
+
+    /** A text of the catalogue. */
+    public String text(String key, Object... places) {
+        return catalogue.text(key, places);
+    }
+
+    /** The word for a constant: its id under a prefix of the catalogue. */
+    public String word(String prefix, Id constant) {
+        return catalogue.text(prefix + "." + constant.id());
+    }
+
+    public String cause(Cause cause) {
+        return knowledge.causes().get(cause).name();
+    }
+
+    public String remedy(Remedy remedy) {
+        return knowledge.remedies().get(remedy).name();
+    }
+
+    public String caution(Caution caution) {
+        return knowledge.cautions().get(caution).title();
+    }
+
+    public String says(Sign sign) {
+        return withoutStop(knowledge.signs().get(sign).say());
+    }
+
+    /** A fact in words; empty for a fact that says nothing to a reader. */
+    public Optional<String> fact(Object fact) {
+        if (fact instanceof Seen s) {
+            return Optional.of(dated(says(s.sign()), s.daysAgo()));
+        }
+        if (fact instanceof Denied d) {
+            return Optional.of(dated(withoutStop(knowledge.signs().get(d.sign()).deny()), d.daysAgo()));
+        }
+        if (fact instanceof Reads r) {
+            return Optional.of(text(
+                    "fact.reads",
+                    word("reading", r.reading()),
+                    range(r),
+                    text("basis." + lower(r.basis().name()))));
+        }
+        if (fact instanceof LimitIs l) {
+            return Optional.of(
+                    text("fact.limit", knowledge.limits().get(l.limit()).name(), limit(l)));
+        }
+        if (fact instanceof WentIn w) {
+            String what = word("trait", w.trait());
+            return Optional.of(
+                    Double.isNaN(w.share())
+                            ? text("fact.went-in", what, w.daysAgo())
+                            : text("fact.went-in-share", what, w.daysAgo(), figures.round(w.share() * 100)));
+        }
+        if (fact instanceof Did d) {
+            return Optional.of(text("fact.did", text("action." + d.action().token()), d.daysAgo()));
+        }
+        if (fact instanceof Has h) {
+            return Optional.of(text("fixture." + lower(h.fixture().name())));
+        }
+        return inferred(fact);
+    }
+
+    private Optional<String> inferred(Object fact) {
+        if (fact instanceof Holds h) {
+            return Optional.of(word("condition", h.condition()));
+        }
+        if (fact instanceof Suspected s) {
+            return Optional.of(text("fact.cause", cause(s.cause()), chance(s.likelihood())));
+        }
+        if (fact instanceof Concluded c) {
+            return Optional.of(text("fact.cause", cause(c.cause()), chance(c.likelihood())));
+        }
+        if (fact instanceof Proposes p) {
+            return Optional.of(text("fact.proposed", remedy(p.remedy())));
+        }
+        if (fact instanceof Offered o) {
+            return Optional.of(text("fact.proposed", remedy(o.remedy())));
+        }
+        return Optional.empty();
+    }
+
+    /** A reading as a span with its unit, or as one figure where low and high are the same to the eye. */
+    public String range(Reads r) {
+        String low = value(r.reading(), r.low());
+        String likely = value(r.reading(), r.likely());
+        String high = value(r.reading(), r.high());
+        if (low.equals(high)) {
+            return likely + unit(r.reading());
+        }
+        return likely + " (" + low + "–" + high + ")" + unit(r.reading());
+    }
+
+    private String value(Reading reading, double value) {
+        return switch (reading) {
+            case CARBON_TO_NITROGEN, MOISTURE, FREE_AIR_SPACE, WOODY_SHARE, SOIL_SHARE -> figures.number(value, 0);
+            case AGE, DAYS_SINCE_TURN -> figures.number(value, 0);
+            case ASH_LOAD, PH -> figures.number(value, 1);
+            case WET_DENSITY -> figures.density(value);
+            case CORE_TEMPERATURE, OUTDOOR_TEMPERATURE, PEAK_TEMPERATURE -> figures.temperature(value);
+            case CORE_EXCESS -> figures.temperatureDifference(value);
+            case HEIGHT -> figures.length(value * 100);
+            case VOLUME -> figures.pileVolume(value);
+        };
+    }
+
+    private static String unit(Reading reading) {
+        return switch (reading) {
+            case MOISTURE, FREE_AIR_SPACE, WOODY_SHARE, SOIL_SHARE, ASH_LOAD -> " %";
+            default -> "";
+        };
+    }
+
+    private String limit(LimitIs fact) {
+        LimitInfo info = knowledge.limits().get(fact.limit());
+        return limit(fact.limit(), fact.value(), info.unit());
+    }
+
+    private String limit(Limit limit, double value, String unit) {
+        return switch (unit) {
+            case "°C" -> limit == Limit.EXCESS_COLD ? figures.temperatureDifference(value) : figures.temperature(value);
+            case "kg/m3" -> figures.density(value);
+            case "m" -> figures.length(value * 100);
+            case "cm" -> figures.length(value);
+            case "m3" -> figures.pileVolume(value);
+            case "ratio", "pH" -> figures.number(value, 1);
+            default -> figures.round(value) + " " + unit;
+        };
+    }
+
+    /** A likelihood as a word and a count in a hundred. */
+    public String chance(double likelihood) {
+        return word("grade", heapwright.advice.fact.Grade.of(likelihood));
+    }
+
+    /** A likelihood as a count in a hundred that never claims certainty. */
+    public String inHundred(double likelihood) {
+        return figures.number(Math.min(99, Math.max(1, Math.round(likelihood * 100))), 0);
+    }
+
+    private String dated(String statement, int daysAgo) {
+        return daysAgo == 0 ? text("fact.seen", statement) : text("fact.seen-days", statement, daysAgo);
+    }
+
+    /** A sentence without its full stop, to stand inside another. */
+    static String withoutStop(String sentence) {
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    }
+
+    private static String lower(String constant) {
+        return constant.toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
