@@ -138,7 +138,7 @@ final class Arranger {
         return standing;
     }
 
-    /** Moves a step in front of one that must come after it; what must be done at once stays in front. */
+    /** Moves a step in front of one that must come after it. */
     private List<Option> inSequence(List<Option> ranked) {
         Map<Remedy, Set<Remedy>> before = new EnumMap<>(Remedy.class);
         for (Firing firing : outcome.of(Precedes.class)) {
@@ -146,19 +146,28 @@ final class Arranger {
             before.computeIfAbsent(order.second(), r -> EnumSet.noneOf(Remedy.class))
                     .add(order.first());
         }
-        List<Option> open = new ArrayList<>(ranked);
         List<Option> sequence = new ArrayList<>();
-        while (!open.isEmpty()) {
-            Option next = open.stream()
-                    .filter(o -> open.stream()
-                            .noneMatch(p ->
-                                    before.getOrDefault(o.remedy(), Set.of()).contains(p.remedy())))
-                    .findFirst()
-                    .orElse(open.get(0));
-            sequence.add(next);
-            open.remove(next);
+        for (Option option : ranked) {
+            place(option, ranked, before, sequence, EnumSet.noneOf(Remedy.class));
         }
         return sequence;
+    }
+
+    /** Puts an option at the end, right behind those that must come before it; a circle is cut where it was entered. */
+    private static void place(
+            Option option,
+            List<Option> ranked,
+            Map<Remedy, Set<Remedy>> before,
+            List<Option> sequence,
+            Set<Remedy> entered) {
+        if (sequence.contains(option) || !entered.add(option.remedy())) {
+            return;
+        }
+        Set<Remedy> first = before.getOrDefault(option.remedy(), Set.of());
+        ranked.stream()
+                .filter(o -> first.contains(o.remedy()))
+                .forEach(o -> place(o, ranked, before, sequence, entered));
+        sequence.add(option);
     }
 
     private List<Step> steps(List<Option> sequence) {

@@ -141,6 +141,7 @@ final class Quantities {
         return readings;
     }
 
+    /** A recipe says how much lies in a bin; the bin's own size says it only where there is no recipe. */
     private void size(List<Reads> readings) {
         OptionalDouble height = latest(Measured::heightM, Integer.MAX_VALUE);
         if (height.isEmpty()) {
@@ -151,7 +152,7 @@ final class Quantities {
         OptionalDouble width = pile.container().widthM();
         if (height.isPresent() && length.isPresent() && width.isPresent()) {
             readings.add(exact(Reading.VOLUME, height.getAsDouble() * length.getAsDouble() * width.getAsDouble()));
-        } else {
+        } else if (pile.container().volumeM3().isPresent() || mixture.isEmpty()) {
             pile.container().builtVolumeM3().ifPresent(v -> readings.add(exact(Reading.VOLUME, v)));
         }
     }

@@ -103,13 +103,15 @@ public final class Figures {
         return number(rounded, Math.max(0, 1 - (int) Math.floor(Math.log10(Math.abs(rounded)))));
     }
 
-    private static String span(String low, String high) {
+    /** Two amounts as a span, the unit once where it is the same. */
+    public String span(String low, String high) {
         if (low.equals(high)) {
             return low;
         }
         int lowSpace = low.lastIndexOf(' ');
         int highSpace = high.lastIndexOf(' ');
-        boolean sameUnit = low.substring(lowSpace).equals(high.substring(highSpace));
+        boolean sameUnit =
+                lowSpace > 0 && highSpace > 0 && low.substring(lowSpace).equals(high.substring(highSpace));
         return (sameUnit ? low.substring(0, lowSpace) : low) + "–" + high;
     }
 }

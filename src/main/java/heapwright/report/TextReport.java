@@ -10,6 +10,7 @@ import heapwright.advice.Step;
 import heapwright.advice.engine.Piece;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Grade;
+import heapwright.advice.fact.LimitIs;
 import heapwright.advice.fact.Reads;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.CauseInfo.Kind;
@@ -243,7 +244,9 @@ public final class TextReport {
     private String because(Piece piece) {
         List<String> facts = new ArrayList<>();
         for (Object fact : piece.because()) {
-            words.fact(fact).ifPresent(facts::add);
+            if (!(fact instanceof LimitIs)) {
+                words.fact(fact).ifPresent(facts::add);
+            }
         }
         return facts.isEmpty() ? piece.rule().name() : String.join("; ", facts);
     }

@@ -137,7 +137,7 @@ public final class Words {
         if (low.equals(high)) {
             return likely + unit(r.reading());
         }
-        return likely + " (" + low + "–" + high + ")" + unit(r.reading());
+        return likely + unit(r.reading()) + " (" + figures.span(low, high) + unit(r.reading()) + ")";
     }
 
     private String value(Reading reading, double value) {

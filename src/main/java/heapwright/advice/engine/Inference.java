@@ -10,13 +10,12 @@ import heapwright.advice.fact.Withholds;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Remedy;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.kie.api.runtime.KieSession;
 
 /**
@@ -49,18 +48,11 @@ public final class Inference {
             session.addEventListener(recorder.matches());
             session.addEventListener(recorder.insertions());
             facts.forEach(session::insert);
-            fire(session, Pass.DERIVE);
-            fire(session, Pass.WEIGH);
-            Map<Cause, Weighed> weighed = scales.weigh(recorder.firings());
-            List<Weighed> suspected = weighed.values().stream()
-                    .filter(w -> w.grade().atLeast(Grade.POSSIBLE))
-                    .toList();
-            suspected.forEach(w -> session.insert(new Suspected(w.cause(), w.likelihood())));
-            fire(session, Pass.CONCLUDE);
+            Map<Cause, Weighed> weighed = conclude(session, recorder);
             Set<Cause> aside = EnumSet.noneOf(Cause.class);
             recorder.results(SetAside.class).forEach(s -> aside.add(s.cause()));
-            suspected.stream()
-                    .filter(w -> !aside.contains(w.cause()))
+            weighed.values().stream()
+                    .filter(w -> w.grade().atLeast(Grade.POSSIBLE) && !aside.contains(w.cause()))
                     .forEach(w -> session.insert(new Concluded(w.cause(), w.likelihood())));
             fire(session, Pass.REMEDY);
             fire(session, Pass.GUARD);
@@ -69,35 +61,50 @@ public final class Inference {
             recorder.results(Withholds.class).forEach(w -> offered.remove(w.remedy()));
             offered.forEach(r -> session.insert(new Offered(r)));
             fire(session, Pass.ARRANGE);
-            List<Firing> firings = new ArrayList<>(recorder.firings());
-            firings.sort(Comparator.comparing((Firing f) -> f.rule().pass())
-                    .thenComparing(f -> f.rule().id())
-                    .thenComparing(f -> f.because().toString())
-                    .thenComparing(f -> f.result().toString()));
-            return new Outcome(List.copyOf(facts), firings, weighed);
+            return new Outcome(List.copyOf(facts), merged(recorder.firings()), weighed);
         } finally {
             session.dispose();
         }
     }
 
     /**
-     * Runs only the first two passes: enough to see how an answer would move the likelihoods.
+     * Runs only the first three passes: enough to see what an answer would change.
      *
      * @param facts what is known of the pile, with the answer
      */
-    public Outcome weighOnly(Collection<?> facts) {
+    public Outcome upToConclusions(Collection<?> facts) {
         KieSession session = rulebook.open();
         try {
             Recorder recorder = new Recorder(rulebook);
             session.addEventListener(recorder.matches());
             session.addEventListener(recorder.insertions());
             facts.forEach(session::insert);
-            fire(session, Pass.DERIVE);
-            fire(session, Pass.WEIGH);
-            return new Outcome(List.copyOf(facts), recorder.firings(), scales.weigh(recorder.firings()));
+            Map<Cause, Weighed> weighed = conclude(session, recorder);
+            return new Outcome(List.copyOf(facts), recorder.firings(), weighed);
         } finally {
             session.dispose();
         }
+    }
+
+    private Map<Cause, Weighed> conclude(KieSession session, Recorder recorder) {
+        fire(session, Pass.DERIVE);
+        fire(session, Pass.WEIGH);
+        Map<Cause, Weighed> weighed = scales.weigh(recorder.firings());
+        weighed.values().stream()
+                .filter(w -> w.grade().atLeast(Grade.POSSIBLE))
+                .forEach(w -> session.insert(new Suspected(w.cause(), w.likelihood())));
+        fire(session, Pass.CONCLUDE);
+        return weighed;
+    }
+
+    /** One firing a rule and result, with all the facts it fired on, in order of pass and rule. */
+    private static List<Firing> merged(List<Firing> firings) {
+        Map<String, Firing> byRuleAndResult = new TreeMap<>();
+        for (Firing firing : firings) {
+            String key = firing.rule().pass().ordinal() + firing.rule().id() + firing.result();
+            byRuleAndResult.merge(key, firing, Firing::with);
+        }
+        return List.copyOf(byRuleAndResult.values());
     }
 
     private static void fire(KieSession session, Pass pass) {

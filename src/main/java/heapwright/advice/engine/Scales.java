@@ -83,7 +83,15 @@ final class Scales {
             byRule.merge(piece.rule().id(), piece, (a, b) -> {
                 Set<Object> grounds = new LinkedHashSet<>(a.because());
                 grounds.addAll(b.because());
-                return new Piece(a.rule(), a.cause(), a.origin(), a.decibans(), false, List.copyOf(grounds));
+                return new Piece(
+                        a.rule(),
+                        a.cause(),
+                        a.origin(),
+                        a.decibans(),
+                        false,
+                        grounds.stream()
+                                .sorted(Comparator.comparing(Object::toString))
+                                .toList());
             });
         }
         return byRule.values().stream().sorted(STRONGEST_FIRST).toList();
