@@ -4,7 +4,8 @@ package heapwright.pile;
  * How much of something, as the person said it and in SI.
  *
  * @param value the number as given, positive and finite
- * @param unit the unit as given, a {@link MassUnit}, {@link VolumeUnit} or household-measure id
+ * @param unit the unit as given, in one spelling: the symbol of a {@link MassUnit} or {@link VolumeUnit}, or the id of a
+ *     household measure
  * @param kilograms the mass in kg when the unit is a mass, else NaN
  * @param litres the volume in L when the unit is a volume or a household measure, else NaN
  */

@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
  * A material described in the pile file: a new one, or the person's own figures for a known one.
  *
  * @param id its id in this file; the id of a known material overrides that material's figures
- * @param like id of the known material whose other figures it takes
- * @param name what the person calls it
+ * @param like id of the known material whose other figures it takes; its own id when it overrides a known one
+ * @param name what the person calls it; its id if not stated
  * @param carbonToNitrogen C:N by mass of dry matter, if stated
  * @param carbonPct carbon, percent of dry mass, if stated
  * @param nitrogenPct nitrogen, percent of dry mass, if stated

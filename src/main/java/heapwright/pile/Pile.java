@@ -8,7 +8,7 @@ import java.util.Map;
  * A pile as its file describes it, checked and in SI units. The day of advice is an input: nothing in Heapwright reads
  * a clock to reason about a pile.
  *
- * @param name what the person calls it
+ * @param name what the person calls it, {@link PileReader#UNNAMED} if not stated
  * @param built the day it was built; the earliest date of the file if not stated
  * @param asOf the day for which advice is wanted; the latest date of the file if not stated
  * @param place where it stands

@@ -27,7 +27,8 @@ public record Problem(
                 .append(". Allowed: ")
                 .append(allowed)
                 .append('.');
-        if (!example.isEmpty()) {
+        Optional<String> meant = closest.map(Shown::quoted);
+        if (!example.isEmpty() && !meant.equals(Optional.of(example))) {
             message.append(" Example: ").append(example).append('.');
         }
         closest.ifPresent(near ->

@@ -56,6 +56,7 @@ final class UnitWords {
                 .toLowerCase(Locale.ROOT)
                 .replace("°", "")
                 .replace("º", "")
+                .strip()
                 .replace('³', '3')
                 .replace("^", "")
                 .replace(' ', '-');

@@ -173,7 +173,7 @@ class PileReaderTest {
                 only("{\n\"heapwright\":\"pile/1\",\n\"log\":[{\"date\":\"2026-11-01\",\n\"seen\":[\"smels-sour\"]}]}");
         assertEquals(
                 "heap.json, line 4, /log/0/seen/0: found \"smels-sour\". Allowed: the id of a sign, such as smells-sour."
-                        + " Example: \"smells-sour\". Did you mean \"smells-sour\"?",
+                        + " Did you mean \"smells-sour\"?",
                 problem.message());
     }
 
