@@ -1,5 +1,6 @@
 package heapwright.cli;
 
+import java.time.Clock;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import picocli.AutoComplete.GenerateCompletion;
@@ -36,6 +37,7 @@ public final class Program {
         CommandLine line = new CommandLine(new Heapwright())
                 .addSubcommand(new CheckupCommand(terminal, workshop))
                 .addSubcommand(new WhyCommand(terminal, workshop))
+                .addSubcommand(new AskCommand(terminal, workshop, Clock.systemDefaultZone()))
                 .addSubcommand(new CasesCommand(terminal, workshop))
                 .addSubcommand(new MaterialsCommand(terminal, workshop))
                 .addSubcommand(new SignsCommand(terminal, workshop))

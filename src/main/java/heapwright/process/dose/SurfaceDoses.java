@@ -26,6 +26,9 @@ final class SurfaceDoses {
     /** Straw or leaves round a pile, cm: common practice. */
     private static final Band INSULATION_CM = new Band(20, 25, 30);
 
+    /** More than half as much again is not gathered in one go in winter (judgement). */
+    private static final double GROWTH = 1.5;
+
     private SurfaceDoses() {}
 
     static DoseAmount ash(DoseContext context) {
@@ -101,19 +104,20 @@ final class SurfaceDoses {
         return with(context, Dose.INSULATION, wrap, "straw-general", "straw-wheat", "leaves-old-brown", "leaves-mixed");
     }
 
-    /** Fresh mix lacking to the size that holds heat, by volume; what it is made of is a matter of its own recipe. */
+    /**
+     * Fresh mix by volume: at least to the smallest size that holds heat, likely half as much again, at most to the size
+     * that a cold winter asks for. What it is made of is a matter of its own recipe.
+     */
     static DoseAmount enlarge(DoseContext context) {
         PileStock stock = context.stock();
-        Limit size = context.coldSeason() ? Limit.VOLUME_WINTER : Limit.VOLUME_SMALL;
-        double target = context.limits().of(size);
-        Band missing = Band.around(
-                        target - stock.volumeM3().high(),
-                        target - stock.volumeM3().likely(),
-                        target - stock.volumeM3().low())
-                .atLeast(0);
+        double least = context.limits().of(Limit.VOLUME_SMALL);
+        double most = context.coldSeason() ? context.limits().of(Limit.VOLUME_WINTER) : least;
+        double have = stock.volumeM3().likely();
+        double target = Math.max(least, Math.min(most, have * GROWTH));
+        Band missing = Band.around(least - have, target - have, most - have).atLeast(0);
         List<Term> working = List.of(
                 new Term(Key.PILE_VOLUME, stock.volumeM3(), stock.volumeBasis()),
-                Term.of(Key.TARGET_VOLUME, target, Basis.REPORTED));
+                new Term(Key.TARGET_VOLUME, Band.around(least, target, most), Basis.REPORTED));
         return missing.likely() <= 0
                 ? DoseAmount.none(Dose.ENLARGE, Optional.empty(), Cap.NO_NEED, working)
                 : new DoseAmount(
