@@ -76,7 +76,7 @@ public final class Advisor {
         facts.addAll(new Inputs(pile, materials).facts());
         facts.addAll(quantities.limits());
         readings.stream().filter(r -> !Squeeze.from(r)).forEach(facts::add);
-        Outcome outcome = inference.run(facts);
+        Outcome outcome = withoutOutdated(inference.run(facts));
         Arranger.Arranged arranged = new Arranger(
                         knowledge,
                         outcome,
@@ -100,6 +100,31 @@ public final class Advisor {
                 readings,
                 contradictions(outcome),
                 outcome);
+    }
+
+    /**
+     * Answers of different days that cannot both be so are no contradiction: the pile has changed, and the older answer
+     * is out of date.
+     */
+    private Outcome withoutOutdated(Outcome outcome) {
+        Map<Sign, Integer> daysAgo = new EnumMap<>(Sign.class);
+        outcome.facts().stream()
+                .filter(Seen.class::isInstance)
+                .map(Seen.class::cast)
+                .forEach(s -> daysAgo.put(s.sign(), s.daysAgo()));
+        Set<Sign> outdated = EnumSet.noneOf(Sign.class);
+        for (Contradicts pair : contradictions(outcome)) {
+            int one = daysAgo.getOrDefault(pair.one(), 0);
+            int other = daysAgo.getOrDefault(pair.other(), 0);
+            if (one != other) {
+                outdated.add(one > other ? pair.one() : pair.other());
+            }
+        }
+        return outdated.isEmpty()
+                ? outcome
+                : inference.run(outcome.facts().stream()
+                        .filter(f -> !(f instanceof Seen s && outdated.contains(s.sign())))
+                        .toList());
     }
 
     private static boolean coldSeason(Quantities quantities, List<Reads> readings, List<Object> signs) {

@@ -22,6 +22,7 @@ import heapwright.pile.Pile;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -131,13 +132,14 @@ public final class TextReport {
 
     private void steps(Layout page, Advice advice) {
         List<Step> steps = advice.steps();
+        Set<Caution> told = EnumSet.noneOf(Caution.class);
         for (Step step : steps.subList(0, Math.min(STEPS_IN_FULL, steps.size()))) {
             if (step.rank() <= 2) {
                 page.heading(words.text(step.rank() == 1 ? "section.first" : "section.then"));
             } else {
                 page.blank();
             }
-            step(page, step, advice.pile());
+            step(page, step, advice.pile(), told);
         }
         if (steps.size() > STEPS_IN_FULL) {
             page.heading(words.text("section.more"));
@@ -155,7 +157,7 @@ public final class TextReport {
         return lines.isEmpty() ? "" : ": " + lines.get(0);
     }
 
-    private void step(Layout page, Step step, Pile pile) {
+    private void step(Layout page, Step step, Pile pile, Set<Caution> told) {
         Option main = step.main();
         RemedyInfo info = words.knowledge().remedies().get(main.remedy());
         page.paragraph(0, INDENT, page.strong(step.rank() + ". " + info.name()));
@@ -167,13 +169,14 @@ public final class TextReport {
         step.alternatives()
                 .forEach(other -> page.paragraph(INDENT, 0, words.text("step.or", alternative(other, pile))));
         page.paragraph(INDENT, 0, look(step, info) + " " + words.text("step.otherwise", info.otherwise()));
-        if (!main.cautions().isEmpty()) {
+        List<Caution> fresh = main.cautions().stream().filter(told::add).toList();
+        if (!fresh.isEmpty()) {
             page.paragraph(
                     INDENT,
                     0,
                     words.text(
-                            "step.careful",
-                            main.cautions().stream()
+                            fresh.size() == main.cautions().size() ? "step.careful" : "step.careful-also",
+                            fresh.stream()
                                     .map(words::caution)
                                     .map(Words::withoutStop)
                                     .collect(Collectors.joining("; "))));
