@@ -29,7 +29,7 @@ public final class Household {
     public record Measured(String measure, double count, double litres, boolean scant) {}
 
     /** The rounding may move the amount by this share before a smaller measure is taken instead. */
-    private static final double GOOD_ENOUGH = 0.15;
+    private static final double GOOD_ENOUGH = 0.2;
 
     private final List<Map.Entry<String, Double>> largestFirst;
 

@@ -57,6 +57,6 @@ public record Mixture(
     private double share(Predicate<Contribution> which, ToDoubleFunction<Contribution> what) {
         double all = contributions.stream().mapToDouble(what).sum();
         double some = contributions.stream().filter(which).mapToDouble(what).sum();
-        return all > 0 ? 100 * some / all : 0;
+        return all > 0 ? 100 * (some / all) : 0;
     }
 }

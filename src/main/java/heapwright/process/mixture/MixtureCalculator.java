@@ -63,7 +63,7 @@ public final class MixtureCalculator {
         Spread spread = new Spread(typical, drawn, observed);
         return new Mixture(
                 spread.masses(),
-                spread.of(Part::moisturePct),
+                spread.of(spread::moisturePct),
                 spread.of(part -> ratio(part.carbon(), part.nitrogen())),
                 spread.of(part -> ratio(part.degradable(), part.nitrogen())),
                 spread.of(spread::density),
@@ -130,6 +130,10 @@ public final class MixtureCalculator {
                     of(Part::nitrogen),
                     of(Part::volatileSolids),
                     of(Part::ash));
+        }
+
+        double moisturePct(Part part) {
+            return observed.moisturePct().orElseGet(part::moisturePct);
         }
 
         double density(Part part) {
