@@ -11,7 +11,7 @@ import heapwright.knowledge.Material;
  * @param kgWater water, kg
  * @param kgCarbon carbon, kg
  * @param kgNitrogen nitrogen, kg
- * @param settledM3 volume after settling, cubic metres
+ * @param settledM3 volume after settling by itself, cubic metres; in a mix the fine fills gaps of the coarse
  * @param coarse whether its pieces are coarse enough to hold air spaces open
  */
 public record Contribution(

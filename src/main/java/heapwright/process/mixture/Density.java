@@ -6,8 +6,8 @@ import heapwright.knowledge.Material;
 /**
  * Bulk density of a material in the hand and in the pile, from its three figures: loose, settled, packed.
  *
- * <p>What is filled by hand into a bucket lies between loose and settled; what lies in a pile lies round settled,
- * half way to loose above and half way to packed below. The half ways are judgement.
+ * <p>What is filled by hand into a bucket lies between loose and settled; what lies in a pile, under the weight of what
+ * is above it, lies between settled and packed. The middle is taken as likely in both. That is judgement.
  */
 public final class Density {
 
@@ -21,11 +21,10 @@ public final class Density {
         return new Band(density.low(), half(density.low(), density.typical()), density.typical());
     }
 
-    /** Density after settling in a pile, kg per cubic metre. */
+    /** Density after settling in a pile, kg per cubic metre; exact when the person gave their own figure. */
     public static Band settled(Material material) {
         Figure density = material.densityKgM3();
-        return new Band(
-                half(density.low(), density.typical()), density.typical(), half(density.typical(), density.high()));
+        return new Band(density.typical(), half(density.typical(), density.high()), density.high());
     }
 
     private static double half(double one, double other) {

@@ -3,12 +3,10 @@ package heapwright.process.mixture;
 import heapwright.knowledge.Material;
 import heapwright.knowledge.Trait;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 
 /**
  * The mass balance of a mixture. The likely values come from the typical figures of the materials; the ends are the 5th
@@ -25,6 +23,9 @@ public final class MixtureCalculator {
 
     /** Pieces longer than this hold air spaces open: the upper end of 0.5 to 5 cm (SASK08, published). */
     private static final double COARSE_FROM_CM = 5;
+
+    /** Share of the volume left when fine stuff fills the gaps of coarse stuff (judgement). */
+    private static final Band LEFT_AFTER_MIXING = new Band(0.75, 0.9, 1.0);
 
     private final Points points;
 
@@ -52,14 +53,8 @@ public final class MixtureCalculator {
         if (portions.stream().mapToDouble(portion -> portion.kgWet().likely()).sum() <= 0) {
             throw new IllegalArgumentException("A mixture needs at least one portion with an amount above zero.");
         }
-        Map<Material, Integer> places = places(portions);
-        Part typical = sum(portions.stream().map(portion -> Part.of(portion, Draw.typical())))
-                .as(observed);
-        Part[] drawn = Arrays.stream(points.inDimensions(places.size() * Part.DIMENSIONS))
-                .map(point -> sum(portions.stream()
-                                .map(portion -> Part.of(portion, Draw.at(point, places.get(portion.material())))))
-                        .as(observed))
-                .toArray(Part[]::new);
+        Part typical = typical(portions).as(observed);
+        Part[] drawn = drawn(portions, observed);
         Spread spread = new Spread(typical, drawn, observed);
         return new Mixture(
                 spread.masses(),
@@ -76,16 +71,55 @@ public final class MixtureCalculator {
                 observed.volumeM3().isPresent() ? Basis.REPORTED : Basis.ESTIMATED);
     }
 
-    private static Map<Material, Integer> places(List<Portion> portions) {
-        Map<Material, Integer> places = new LinkedHashMap<>();
-        for (Portion portion : portions) {
-            places.putIfAbsent(portion.material(), places.size() * Part.DIMENSIONS);
+    private Part[] drawn(List<Portion> portions, Observed observed) {
+        int[] places = places(portions);
+        int dimensions = Arrays.stream(places).max().orElse(0) + Part.DIMENSIONS;
+        double[][] all = points.inDimensions(dimensions);
+        Part[] drawn = new Part[all.length];
+        for (int i = 0; i < all.length; i++) {
+            drawn[i] = whole(portions, places, all[i]).as(observed);
+        }
+        return drawn;
+    }
+
+    /** Where the draws of each portion's material start; the first draw belongs to the mixture as a whole. */
+    private static int[] places(List<Portion> portions) {
+        Map<String, Integer> byMaterial = new HashMap<>();
+        int[] places = new int[portions.size()];
+        for (int i = 0; i < places.length; i++) {
+            int next = 1 + byMaterial.size() * Part.DIMENSIONS;
+            Integer known = byMaterial.putIfAbsent(portions.get(i).material().id(), next);
+            places[i] = known == null ? next : known;
         }
         return places;
     }
 
-    private static Part sum(Stream<Part> parts) {
-        return parts.reduce(Part.NOTHING, Part::plus);
+    /** All portions together at one point of the draws. */
+    private static Part whole(List<Portion> portions, int[] places, double[] point) {
+        Part sum = Part.NOTHING;
+        for (int i = 0; i < places.length; i++) {
+            sum = sum.plus(Part.of(portions.get(i), Draw.at(point, places[i])));
+        }
+        return isMix(portions) ? sum.filledInto(Draw.at(point, 0).of(0, LEFT_AFTER_MIXING)) : sum;
+    }
+
+    /** All portions together at the typical figures. */
+    private static Part typical(List<Portion> portions) {
+        Part sum = Part.NOTHING;
+        for (Portion portion : portions) {
+            sum = sum.plus(Part.of(portion, Draw.typical()));
+        }
+        return isMix(portions) ? sum.filledInto(LEFT_AFTER_MIXING.likely()) : sum;
+    }
+
+    private static boolean isMix(List<Portion> portions) {
+        String first = portions.get(0).material().id();
+        for (Portion portion : portions) {
+            if (!portion.material().id().equals(first)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     static double ratio(double carbon, double nitrogen) {
@@ -116,7 +150,11 @@ public final class MixtureCalculator {
     private record Spread(Part typical, Part[] drawn, Observed observed) {
 
         Band of(ToDoubleFunction<Part> quantity) {
-            return Band.ofSample(Arrays.stream(drawn).mapToDouble(quantity).toArray(), quantity.applyAsDouble(typical));
+            double[] values = new double[drawn.length];
+            for (int i = 0; i < values.length; i++) {
+                values[i] = quantity.applyAsDouble(drawn[i]);
+            }
+            return Band.ofSample(values, quantity.applyAsDouble(typical));
         }
 
         Masses masses() {
@@ -141,10 +179,13 @@ public final class MixtureCalculator {
         }
 
         Band freeAirSpacePct() {
-            double[] values = Arrays.stream(drawn)
-                    .map(this::freeAirSpace)
-                    .flatMapToDouble(band -> DoubleStream.of(band.low(), band.likely(), band.high()))
-                    .toArray();
+            double[] values = new double[3 * drawn.length];
+            for (int i = 0; i < drawn.length; i++) {
+                Band forms = freeAirSpace(drawn[i]);
+                values[3 * i] = forms.low();
+                values[3 * i + 1] = forms.likely();
+                values[3 * i + 2] = forms.high();
+            }
             return Band.ofSample(values, freeAirSpace(typical).likely()).times(100);
         }
 

@@ -87,6 +87,12 @@ record Part(
                 settledM3 + other.settledM3);
     }
 
+    /** The same stuff after mixing, with this share of its settled volume. */
+    Part filledInto(double share) {
+        return new Part(
+                dry, water, carbon, reachable, degradable, nitrogen, volatileSolids, looseM3, settledM3 * share);
+    }
+
     /** The same dry matter as the pile was measured: its moisture, and its volume or density, replace the estimate. */
     Part as(Observed observed) {
         double measuredWater = observed.moisturePct().isPresent()

@@ -62,7 +62,8 @@ class MixtureCalculatorTest {
                 masses.nitrogen().likely(),
                 sum(mixture, Contribution::kgNitrogen),
                 1e-9 * masses.wet().likely());
-        assertEquals(mixture.settledM3().likely(), sum(mixture, Contribution::settledM3), 1e-9);
+        assertTrue(mixture.settledM3().likely() <= sum(mixture, Contribution::settledM3) + 1e-9);
+        assertTrue(mixture.settledM3().likely() >= 0.9 * sum(mixture, Contribution::settledM3) - 1e-9);
     }
 
     @Property(tries = 200)
