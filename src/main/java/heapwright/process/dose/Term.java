@@ -43,6 +43,7 @@ public record Term(Key key, Band value, Basis basis) {
         TOP_AREA("m²"),
         LAYER_DEPTH("cm"),
         TARGET_VOLUME("m³"),
+        DOSE_MASS("g"),
         SODIUM("g"),
         CARBON_GIVEN("g"),
         WATER_GIVEN("L"),

@@ -6,16 +6,22 @@ import heapwright.knowledge.Material;
  * Moisture, carbon and nitrogen of one material or mix.
  *
  * @param moisturePct moisture, percent of wet mass
- * @param carbonPct carbon, percent of dry mass
+ * @param carbonPct carbon, percent of dry mass; above what is possible where a published pair implies it, see
+ *     {@link CarbonCheck}
  * @param nitrogenPct nitrogen, percent of dry mass
  */
 public record Composition(double moisturePct, double carbonPct, double nitrogenPct) {
 
-    /** @throws IllegalArgumentException when a figure is outside 0 to 100 % */
+    /** @throws IllegalArgumentException when moisture or nitrogen is outside 0 to 100 %, or carbon is below zero */
     public Composition {
-        requirePercent("moisture", moisturePct);
-        requirePercent("carbon", carbonPct);
-        requirePercent("nitrogen", nitrogenPct);
+        requireUpTo(100, "moisture", moisturePct);
+        requireUpTo(Double.MAX_VALUE, "carbon", carbonPct);
+        requireUpTo(100, "nitrogen", nitrogenPct);
+    }
+
+    /** From C:N and nitrogen, as most tables print them: carbon is their product. */
+    public static Composition ofRatio(double moisturePct, double carbonToNitrogen, double nitrogenPct) {
+        return new Composition(moisturePct, carbonToNitrogen * nitrogenPct, nitrogenPct);
     }
 
     /** The typical figures of a material. */
@@ -56,9 +62,10 @@ public record Composition(double moisturePct, double carbonPct, double nitrogenP
         return dry() * nitrogenPct / 100;
     }
 
-    private static void requirePercent(String what, double value) {
-        if (!(value >= 0 && value <= 100)) {
-            throw new IllegalArgumentException("Needs " + what + " of 0 to 100 %, but got " + value + ".");
+    private static void requireUpTo(double most, String what, double value) {
+        if (!(value >= 0 && value <= most)) {
+            throw new IllegalArgumentException(
+                    "Needs " + what + " of zero to at most " + most + " %, but got " + value + ".");
         }
     }
 }

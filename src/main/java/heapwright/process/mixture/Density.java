@@ -7,7 +7,8 @@ import heapwright.knowledge.Material;
  * Bulk density of a material in the hand and in the pile, from its three figures: loose, settled, packed.
  *
  * <p>What is filled by hand into a bucket lies between loose and settled; what lies in a pile, under the weight of what
- * is above it, lies between settled and packed. The middle is taken as likely in both. That is judgement.
+ * is above it, lies between settled and packed. The middle is taken as likely in both; what pours keeps its
+ * typical figure in the hand. That is judgement.
  */
 public final class Density {
 
@@ -18,6 +19,9 @@ public final class Density {
     /** Density as filled by hand, kg per cubic metre; exact when the person gave their own figure. */
     public static Band byHand(Material material) {
         Figure density = material.densityKgM3();
+        if (pours(material)) {
+            return new Band(density.low(), density.typical(), density.high());
+        }
         return new Band(density.low(), half(density.low(), density.typical()), density.typical());
     }
 
@@ -25,6 +29,14 @@ public final class Density {
     public static Band settled(Material material) {
         Figure density = material.densityKgM3();
         return new Band(density.typical(), half(density.typical(), density.high()), density.high());
+    }
+
+    /** Powders, grains, compost and soil lie in a measure about as they always lie. */
+    private static boolean pours(Material material) {
+        return switch (material.group()) {
+            case MINERAL, AMENDMENT, MEAL, STARTER -> true;
+            case CARBON_RICH, NITROGEN_RICH, WOODY, MANURE, PROBLEM -> false;
+        };
     }
 
     private static double half(double one, double other) {

@@ -1,0 +1,17 @@
+package heapwright.process.dose;
+
+import heapwright.knowledge.Id;
+
+/** What people usually give, without reckoning (common practice, no source). */
+public enum UsualDose implements Id {
+    /** A litre of wood ash for each cubic metre. */
+    ASH_BY_THE_LITRE,
+    /** Two matchboxes of urea in ten litres of water. */
+    UREA_BY_THE_MATCHBOX,
+    /** Two tablespoons of baking soda on the surface. */
+    BAKING_SODA,
+    /** Ten grams of dried yeast and two tablespoons of sugar in ten litres of warm water. */
+    YEAST_AND_SUGAR,
+    /** A litre of salted broth or soup. */
+    BROTH
+}

@@ -1,0 +1,32 @@
+package heapwright.process.mend;
+
+import heapwright.knowledge.Limit;
+import heapwright.process.dose.Limits;
+
+/**
+ * The ranges a mended pile should lie in. Density stands in for air space, which falls as it rises.
+ *
+ * @param moistureLowPct least moisture, percent
+ * @param moistureHighPct most moisture, percent
+ * @param ratioLow least C:N
+ * @param ratioHigh most C:N
+ * @param densityMostKgM3 most wet density, kg per cubic metre; infinite where it does not matter
+ */
+public record Goals(
+        double moistureLowPct, double moistureHighPct, double ratioLow, double ratioHigh, double densityMostKgM3) {
+
+    /** The good ranges of the limits in force. */
+    public static Goals good(Limits limits) {
+        return new Goals(
+                limits.of(Limit.MOISTURE_GOOD_LOW),
+                limits.of(Limit.MOISTURE_GOOD_HIGH),
+                limits.of(Limit.CN_GOOD_LOW),
+                limits.of(Limit.CN_GOOD_HIGH),
+                limits.of(Limit.DENSITY_GOOD_HIGH));
+    }
+
+    /** Whether a pile lies within all of them. */
+    public boolean met(Heap heap) {
+        return Plan.misses(heap, this).isEmpty();
+    }
+}

@@ -1,0 +1,120 @@
+package heapwright.process.mend;
+
+import heapwright.knowledge.Limit;
+import heapwright.process.dose.Limits;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds the least extra work that mends a pile with what is at hand. */
+public final class Mender {
+
+    private static final double NOTHING_KG = 1e-6;
+
+    private final Limits limits;
+    private final Goals goals;
+
+    public Mender(Limits limits) {
+        this(limits, Goals.good(limits));
+    }
+
+    public Mender(Limits limits, Goals goals) {
+        this.limits = limits;
+        this.goals = goals;
+    }
+
+    /**
+     * The plan with the least work that meets all goals; where none does, the one that comes nearest, and what it
+     * misses.
+     *
+     * @throws IllegalArgumentException when there is no pile
+     */
+    public Plan mend(Heap heap, List<Offer> offers) {
+        if (!(heap.wetKg() > 0) || !(heap.volumeM3() > 0)) {
+            throw new IllegalArgumentException("There must be something in the pile to mend it: " + heap);
+        }
+        List<Offer> held = held(heap, offers);
+        return plan(heap, held, held.isEmpty() ? new double[0] : new Programme(heap, held, goals).solve());
+    }
+
+    /**
+     * The same in whole buckets: the least work among the whole numbers round the exact answer. Fertiliser is not
+     * counted in buckets and keeps its exact mass.
+     *
+     * @return empty when no whole number near it meets all goals
+     */
+    public Optional<Plan> mendInBuckets(Heap heap, List<Offer> offers, double bucketLitres) {
+        List<Offer> held = held(heap, offers);
+        Plan exact = mend(heap, offers);
+        if (!exact.meetsAll()) {
+            return Optional.empty();
+        }
+        double[] start = held.isEmpty() ? new double[0] : new Programme(heap, held, goals).solve();
+        return new WholeBuckets(heap, held, goals, bucketLitres)
+                .near(start)
+                .map(kilograms -> plan(heap, held, kilograms));
+    }
+
+    /**
+     * The one more material that would make it possible to meet all goals, with the least work.
+     *
+     * @param common materials that are easy to come by
+     * @return empty when all goals can be met already, or when none of them would do
+     */
+    public Optional<Offer> unlock(Heap heap, List<Offer> offers, List<Offer> common) {
+        if (mend(heap, offers).meetsAll()) {
+            return Optional.empty();
+        }
+        return common.stream()
+                .map(extra -> new Try(extra, mend(heap, plus(offers, extra))))
+                .filter(one -> one.plan().meetsAll())
+                .min(Comparator.comparingDouble((Try one) -> one.plan().effort())
+                        .thenComparing(one -> one.extra().id()))
+                .map(Try::extra);
+    }
+
+    private record Try(Offer extra, Plan plan) {}
+
+    private static List<Offer> plus(List<Offer> offers, Offer extra) {
+        List<Offer> all = new ArrayList<>(offers);
+        all.add(extra);
+        return all;
+    }
+
+    /** Fertilisers held to the part of the nitrogen that lacks now which may be given as fertiliser. */
+    private List<Offer> held(Heap heap, List<Offer> offers) {
+        double lacking = Math.max(0, heap.carbonKg() / limits.aimCarbonToNitrogen() - heap.nitrogenKg());
+        double most = limits.share(Limit.NITROGEN_FRACTION_HIGH) * lacking;
+        long fertilisers = offers.stream().filter(Offer::fertiliser).count();
+        return offers.stream()
+                .map(offer -> offer.fertiliser()
+                        ? offer.atMost(most / (fertilisers * offer.of().nitrogen()))
+                        : offer)
+                .toList();
+    }
+
+    private Plan plan(Heap heap, List<Offer> offers, double[] kilograms) {
+        List<Addition> additions = new ArrayList<>();
+        Heap after = heap;
+        double effort = 0;
+        for (int i = 0; i < kilograms.length; i++) {
+            Offer offer = offers.get(i);
+            if (kilograms[i] > NOTHING_KG) {
+                after = after.with(offer, kilograms[i]);
+                effort += kilograms[i] * offer.effortPerKg();
+                double litres = kilograms[i] * 1000 / offer.bucketDensityKgM3();
+                additions.add(new Addition(offer.id(), kilograms[i], litres, parts(heap, offer, kilograms[i])));
+            }
+        }
+        return new Plan(additions, after, effort, Plan.misses(after, goals));
+    }
+
+    private int parts(Heap heap, Offer offer, double kilograms) {
+        if (!offer.fertiliser()) {
+            return 1;
+        }
+        double onceKg = limits.of(Limit.NITROGEN_MAX) / 1000 * heap.volumeM3();
+        return (int) Math.max(1, Math.ceil(kilograms * offer.of().nitrogen() / onceKg - 1e-9));
+    }
+}
