@@ -1,5 +1,7 @@
 package heapwright.advice;
 
+import heapwright.advice.audit.Audit;
+import heapwright.advice.audit.Auditor;
 import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.Inference;
 import heapwright.advice.engine.Outcome;
@@ -10,6 +12,10 @@ import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
 import heapwright.advice.fact.WarnsAlways;
+import heapwright.advice.observe.Answers;
+import heapwright.advice.observe.Inputs;
+import heapwright.advice.observe.Quantities;
+import heapwright.advice.observe.Squeeze;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.CauseInfo.Kind;
 import heapwright.knowledge.Caution;
@@ -29,6 +35,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -60,6 +67,17 @@ public final class Advisor {
 
     public Rulebook rulebook() {
         return rulebook;
+    }
+
+    /**
+     * Audits the recipe of a pile.
+     *
+     * @param pile the pile
+     * @param ownRatio the C:N that the person worked out, if they did
+     * @return empty when the pile names no ingredients
+     */
+    public Optional<Audit> audit(Pile pile, OptionalDouble ownRatio) {
+        return new Auditor(knowledge, inference).audit(pile, ownRatio);
     }
 
     /** Advice on a pile for its day. The same pile gets the same advice, whatever the order of its entries within a day. */

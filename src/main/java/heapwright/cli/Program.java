@@ -37,6 +37,7 @@ public final class Program {
         CommandLine line = new CommandLine(new Heapwright())
                 .addSubcommand(new CheckupCommand(terminal, workshop))
                 .addSubcommand(new WhyCommand(terminal, workshop))
+                .addSubcommand(new AuditCommand(terminal, workshop))
                 .addSubcommand(new AskCommand(terminal, workshop, Clock.systemDefaultZone()))
                 .addSubcommand(new CasesCommand(terminal, workshop))
                 .addSubcommand(new MaterialsCommand(terminal, workshop))

@@ -24,8 +24,12 @@ public enum Limit implements Id {
     FAS_DRAUGHTY,
     DENSITY_DENSE,
     DENSITY_GOOD_HIGH,
+    PIECE_GOOD,
     PIECE_LONG,
     WOODY_SHARE_HIGH,
+    COARSE_SHARE_LOW,
+    SOIL_MAX_SHARE,
+    MATTING_MAX_SHARE,
     // pH
     PH_ACID,
     PH_AMMONIA,

@@ -12,6 +12,11 @@ public enum Reading implements Id {
     WOODY_SHARE,
     ASH_LOAD,
     SOIL_SHARE,
+    DEGRADABLE_CARBON_TO_NITROGEN,
+    COARSE_SHARE,
+    ASH_VOLUME,
+    FERTILISER_NITROGEN,
+    LONGEST_PIECE,
     // measured
     PH,
     CORE_TEMPERATURE,

@@ -2,30 +2,18 @@ package heapwright.report;
 
 import heapwright.advice.Option;
 import heapwright.knowledge.Dose;
-import heapwright.knowledge.Material;
-import heapwright.knowledge.MeasureInfo;
 import heapwright.pile.Pile;
 import heapwright.process.dose.DoseAmount;
 import heapwright.process.dose.Household;
 import heapwright.process.dose.Term;
 import heapwright.process.mixture.Band;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /** Puts doses into words: the amount with its span, then the measure of the house beside it. */
 public final class DoseWords {
-
-    private static final List<String> BULK = List.of("wheelbarrow", "bucket", "handful");
-    private static final List<String> BULK_US = List.of("wheelbarrow", "five-gallon-bucket", "handful");
-    private static final List<String> WATER = List.of("bucket", "jug", "cup");
-    private static final List<String> WATER_US = List.of("five-gallon-bucket", "us-cup");
-    private static final List<String> POWDER = List.of("cup", "tablespoon", "teaspoon");
-    private static final List<String> POWDER_US = List.of("us-cup", "tablespoon", "teaspoon");
 
     /** Doses that are measured with spoons and cups. */
     private static final Set<Dose> SPOONED = Set.of(Dose.UREA, Dose.AMMONIUM_SULPHATE, Dose.MEAL, Dose.ASH);
@@ -55,8 +43,7 @@ public final class DoseWords {
         if (!dose.isNeeded()) {
             return Optional.empty();
         }
-        String what =
-                dose.material().map(m -> thing(m)).orElseGet(() -> words.text("dose.thing." + thing(dose.dose())));
+        String what = dose.material().map(words::thing).orElseGet(() -> words.text("dose.thing." + thing(dose.dose())));
         String amount = dose.parts() == 1
                 ? words.text(
                         "dose.once", amount(dose, dose.kg(), dose.litres()), what, house(dose, dose.litres(), pile))
@@ -72,10 +59,6 @@ public final class DoseWords {
             amount += " " + words.text("dose.carrier", likely(dose.carrierLitres()));
         }
         return Optional.of(amount);
-    }
-
-    private String thing(Material material) {
-        return material.name().toLowerCase(Locale.ROOT);
     }
 
     private static String thing(Dose dose) {
@@ -100,42 +83,17 @@ public final class DoseWords {
 
     /** The same in buckets, barrows or spoons. */
     private String house(DoseAmount dose, Band litres, Pile pile) {
-        Household household = new Household(measures(dose, pile));
-        boolean limited = SPOONED.contains(dose.dose());
-        Household.Measured told =
-                household.ofLitres(litres.likely(), limited ? Household.Rounding.DOWN : Household.Rounding.NEAREST);
-        MeasureInfo measure = words.knowledge().measures().get(told.measure());
-        boolean one = told.count() <= 1;
+        boolean spooned = SPOONED.contains(dose.dose());
+        Measures.Kind kind = Measures.Kind.BULK;
+        if (spooned) {
+            kind = Measures.Kind.POWDER;
+        } else if (dose.material().isEmpty() && dose.dose() != Dose.ENLARGE) {
+            kind = Measures.Kind.WATER;
+        }
         return words.text(
                 "dose.house",
-                count(told.count()),
-                one ? measure.name().one() : measure.name().many());
-    }
-
-    private String count(double count) {
-        long whole = (long) Math.floor(count);
-        boolean half = count - whole > 0.25;
-        return (whole > 0 ? whole + "" : "") + (half ? "½" : "");
-    }
-
-    private Map<String, Double> measures(DoseAmount dose, Pile pile) {
-        boolean us = words.figures().units() == Units.US;
-        List<String> ids;
-        if (SPOONED.contains(dose.dose())) {
-            ids = us ? POWDER_US : POWDER;
-        } else if (dose.material().isEmpty() && dose.dose() != Dose.ENLARGE) {
-            ids = us ? WATER_US : WATER;
-        } else {
-            ids = us ? BULK_US : BULK;
-        }
-        Map<String, Double> litres = new LinkedHashMap<>();
-        for (String id : ids) {
-            MeasureInfo info = words.knowledge().measures().get(id);
-            if (info != null) {
-                litres.put(id, pile.measures().getOrDefault(id, info.litres()));
-            }
-        }
-        return litres;
+                new Measures(words, pile)
+                        .tell(litres.likely(), kind, spooned ? Household.Rounding.DOWN : Household.Rounding.NEAREST));
     }
 
     /** The figures behind an amount in one sentence. */

@@ -16,6 +16,7 @@ public final class Figures {
     private static final double L_PER_CUBIC_YARD = 764.554857984;
     private static final double L_PER_CUBIC_METRE = 1000;
     private static final double KG_M3_PER_LB_YD3 = KG_PER_LB / (L_PER_CUBIC_YARD / L_PER_CUBIC_METRE);
+    private static final double SQUARE_METRE_PER_SQUARE_FOOT = 0.09290304;
     private static final double GRAMS = 1000;
 
     private final Units units;
@@ -80,6 +81,13 @@ public final class Figures {
             return round(cm / CM_PER_IN) + " in";
         }
         return cm >= 100 ? round(cm / 100) + " m" : round(cm) + " cm";
+    }
+
+    /** A span of areas in square metres, or in square feet. */
+    public String area(double lowM2, double highM2) {
+        double perUnit = units == Units.US ? SQUARE_METRE_PER_SQUARE_FOOT : 1;
+        String unit = units == Units.US ? " ft²" : " m²";
+        return span(round(lowM2 / perUnit) + unit, round(highM2 / perUnit) + unit);
     }
 
     /** A bulk density in kg per cubic metre, or in lb per cubic yard. */

@@ -16,6 +16,7 @@ import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.CauseInfo.Kind;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.CautionInfo;
+import heapwright.knowledge.Reading;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.SignInfo;
 import heapwright.pile.Pile;
@@ -33,6 +34,20 @@ public final class TextReport {
 
     /** Steps told in full; more would not be done on one cold afternoon. */
     private static final int STEPS_IN_FULL = 4;
+
+    /** The figures that a grower can use; the rest stand in the JSON and the trace. */
+    private static final Set<Reading> TOLD = EnumSet.of(
+            Reading.MOISTURE,
+            Reading.CARBON_TO_NITROGEN,
+            Reading.FREE_AIR_SPACE,
+            Reading.WET_DENSITY,
+            Reading.PH,
+            Reading.CORE_TEMPERATURE,
+            Reading.OUTDOOR_TEMPERATURE,
+            Reading.PEAK_TEMPERATURE,
+            Reading.VOLUME,
+            Reading.AGE,
+            Reading.DAYS_SINCE_TURN);
 
     private static final int PIECES = 4;
     private static final int QUESTIONS = 2;
@@ -348,7 +363,9 @@ public final class TextReport {
         }
         page.heading(words.text("section.readings"));
         for (Reads reading : advice.readings()) {
-            words.fact(reading).ifPresent(text -> page.paragraph(0, INDENT, "- " + text));
+            if (TOLD.contains(reading.reading())) {
+                words.fact(reading).ifPresent(text -> page.paragraph(0, INDENT, "- " + text));
+            }
         }
     }
 }

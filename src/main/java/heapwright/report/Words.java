@@ -18,6 +18,7 @@ import heapwright.knowledge.Id;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.LimitInfo;
+import heapwright.knowledge.Material;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
@@ -69,6 +70,11 @@ public final class Words {
 
     public String caution(Caution caution) {
         return knowledge.cautions().get(caution).title();
+    }
+
+    /** A material inside a sentence: its name up to the first comma or bracket, in lower case. */
+    public String thing(Material material) {
+        return material.name().split("[,(]")[0].strip().toLowerCase(catalogue.locale());
     }
 
     public String says(Sign sign) {
@@ -142,7 +148,15 @@ public final class Words {
 
     private String value(Reading reading, double value) {
         return switch (reading) {
-            case CARBON_TO_NITROGEN, MOISTURE, FREE_AIR_SPACE, WOODY_SHARE, SOIL_SHARE -> figures.number(value, 0);
+            case CARBON_TO_NITROGEN,
+                    DEGRADABLE_CARBON_TO_NITROGEN,
+                    MOISTURE,
+                    FREE_AIR_SPACE,
+                    WOODY_SHARE,
+                    COARSE_SHARE,
+                    SOIL_SHARE -> figures.number(value, 0);
+            case ASH_VOLUME, FERTILISER_NITROGEN -> figures.round(value);
+            case LONGEST_PIECE -> figures.length(value);
             case AGE, DAYS_SINCE_TURN -> figures.number(value, 0);
             case ASH_LOAD, PH -> figures.number(value, 1);
             case WET_DENSITY -> figures.density(value);
@@ -155,7 +169,9 @@ public final class Words {
 
     private static String unit(Reading reading) {
         return switch (reading) {
-            case MOISTURE, FREE_AIR_SPACE, WOODY_SHARE, SOIL_SHARE, ASH_LOAD -> " %";
+            case MOISTURE, FREE_AIR_SPACE, WOODY_SHARE, COARSE_SHARE, SOIL_SHARE, ASH_LOAD -> " %";
+            case ASH_VOLUME -> " L/m³";
+            case FERTILISER_NITROGEN -> " g/m³";
             default -> "";
         };
     }

@@ -86,6 +86,25 @@ public final class Inference {
         }
     }
 
+    /**
+     * Runs the audit rules on a recipe.
+     *
+     * @param facts what is known of the recipe
+     */
+    public List<Firing> audit(Collection<?> facts) {
+        KieSession session = rulebook.open();
+        try {
+            Recorder recorder = new Recorder(rulebook);
+            session.addEventListener(recorder.matches());
+            session.addEventListener(recorder.insertions());
+            facts.forEach(session::insert);
+            fire(session, Pass.AUDIT);
+            return merged(recorder.firings());
+        } finally {
+            session.dispose();
+        }
+    }
+
     private Map<Cause, Weighed> conclude(KieSession session, Recorder recorder) {
         fire(session, Pass.DERIVE);
         fire(session, Pass.WEIGH);

@@ -2,12 +2,16 @@ package heapwright.advice.engine;
 
 import heapwright.knowledge.Id;
 
-/** One of the six passes in which the rules run; the agenda group of its rules has its id as name. */
+/**
+ * One of the passes in which the rules run; the agenda group of its rules has its id as name. A checkup runs the first
+ * six in order; an audit runs its own.
+ */
 public enum Pass implements Id {
     DERIVE,
     WEIGH,
     CONCLUDE,
     REMEDY,
     GUARD,
-    ARRANGE
+    ARRANGE,
+    AUDIT
 }

@@ -1,4 +1,4 @@
-package heapwright.advice;
+package heapwright.advice.observe;
 
 import heapwright.advice.fact.LimitIs;
 import heapwright.advice.fact.Reads;
@@ -12,6 +12,8 @@ import heapwright.pile.Entry;
 import heapwright.pile.Measured;
 import heapwright.pile.Pile;
 import heapwright.process.mixture.Band;
+import heapwright.process.mixture.Contribution;
+import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Mixture;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -22,12 +24,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The quantities of a pile that the rules read: measured where something was measured lately, else worked out from the
  * recipe. A figure measured by a home grower carries the doubt of its method.
  */
-final class Quantities {
+public final class Quantities {
 
     /** Drying in a microwave oven: within 1 to 3 points (VICMW, published); the wider is taken. */
     private static final double MOISTURE_DOUBT = 3;
@@ -46,6 +49,8 @@ final class Quantities {
 
     private static final double DAYS_A_WEEK = 7;
 
+    private static final double GRAMS = 1000;
+
     /** For how many days a measured temperature holds; judgement. */
     private static final int TEMPERATURE_HOLDS = 7;
 
@@ -53,27 +58,27 @@ final class Quantities {
     private final Knowledge knowledge;
     private final Optional<Mixture> mixture;
 
-    Quantities(Pile pile, Knowledge knowledge, Optional<Mixture> mixture) {
+    public Quantities(Pile pile, Knowledge knowledge, Optional<Mixture> mixture) {
         this.pile = pile;
         this.knowledge = knowledge;
         this.mixture = mixture;
     }
 
     /** The limits in force: the table's, or the person's own. */
-    List<LimitIs> limits() {
+    public List<LimitIs> limits() {
         return knowledge.limits().values().stream()
                 .map(l -> new LimitIs(l.id(), pile.limits().getOrDefault(l.id().id(), l.value())))
                 .toList();
     }
 
     /** The figure of one limit in force. */
-    double limit(Limit limit) {
+    public double limit(Limit limit) {
         return pile.limits()
                 .getOrDefault(limit.id(), knowledge.limits().get(limit).value());
     }
 
     /** Every reading that can be had, at most one of each kind, in the order of the kinds. */
-    List<Reads> readings() {
+    public List<Reads> readings() {
         Map<Reading, Reads> all = new EnumMap<>(Reading.class);
         mixture.ifPresent(m -> fromRecipe(m).forEach(r -> all.put(r.reading(), r)));
         measured().forEach(r -> all.put(r.reading(), r));
@@ -96,8 +101,40 @@ final class Quantities {
         readings.add(estimate(Reading.WOODY_SHARE, Band.exact(mix.woodySharePct())));
         readings.add(estimate(Reading.ASH_LOAD, Band.exact(massShare(mix, Trait.ALKALI))));
         readings.add(estimate(Reading.SOIL_SHARE, Band.exact(massShare(mix, Trait.SOIL))));
+        readings.add(estimate(Reading.DEGRADABLE_CARBON_TO_NITROGEN, mix.degradableCarbonToNitrogen()));
+        readings.add(estimate(Reading.COARSE_SHARE, Band.exact(mix.coarseSharePct())));
+        readings.add(estimate(Reading.ASH_VOLUME, perCubicMetre(mix, Trait.ALKALI, Quantities::litres)));
+        readings.add(estimate(
+                Reading.FERTILISER_NITROGEN, perCubicMetre(mix, Trait.FAST_NITROGEN, c -> c.kgNitrogen() * GRAMS)));
+        longestPiece().ifPresent(v -> readings.add(exact(Reading.LONGEST_PIECE, v)));
         readings.add(estimate(Reading.VOLUME, mix.settledM3()));
         return readings;
+    }
+
+    /** What materials with a trait bring to a cubic metre of the pile. */
+    private static Band perCubicMetre(Mixture mix, Trait trait, ToDoubleFunction<Contribution> what) {
+        double all = mix.contributions().stream()
+                .filter(c -> c.material().traits().contains(trait))
+                .mapToDouble(what)
+                .sum();
+        return Band.around(
+                all / mix.settledM3().high(),
+                all / mix.settledM3().likely(),
+                all / mix.settledM3().low());
+    }
+
+    private static double litres(Contribution one) {
+        return one.kgWet()
+                * Density.LITRES_PER_M3
+                / Density.byHand(one.material()).likely();
+    }
+
+    /** The longest pieces of the recipe that were not chopped, cm. */
+    private OptionalDouble longestPiece() {
+        return pile.recipe().stream()
+                .filter(i -> !i.chopped())
+                .flatMapToDouble(i -> i.pieceCm().stream())
+                .max();
     }
 
     /** Materials with a trait, percent of the wet mass. */
@@ -179,7 +216,7 @@ final class Quantities {
     }
 
     /** Days since the pile was built. */
-    int age() {
+    public int age() {
         return (int) Math.max(0, ChronoUnit.DAYS.between(pile.built(), pile.asOf()));
     }
 

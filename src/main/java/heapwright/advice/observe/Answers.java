@@ -1,4 +1,4 @@
-package heapwright.advice;
+package heapwright.advice.observe;
 
 import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Did;
@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Turns what a person saw, did and said of the place into facts. */
-final class Answers {
+public final class Answers {
 
     private final Pile pile;
     private final int freshDays;
@@ -33,7 +33,7 @@ final class Answers {
      * @param pile the pile
      * @param freshDays for how many days an answer holds; older ones are out of date
      */
-    Answers(Pile pile, int freshDays) {
+    public Answers(Pile pile, int freshDays) {
         this.pile = pile;
         this.freshDays = freshDays;
     }
@@ -44,7 +44,7 @@ final class Answers {
     }
 
     /** Facts of signs: of each sign the latest answer that is still fresh. */
-    List<Object> signs() {
+    public List<Object> signs() {
         Map<Sign, Object> latest = new EnumMap<>(Sign.class);
         for (Entry entry : pile.log()) {
             int days = daysAgo(entry);
@@ -62,7 +62,7 @@ final class Answers {
     }
 
     /** Facts of what was done: of each action the latest. */
-    List<Object> actions() {
+    public List<Object> actions() {
         Map<Action, Integer> latest = new EnumMap<>(Action.class);
         for (Entry entry : pile.log()) {
             int days = daysAgo(entry);
@@ -76,7 +76,7 @@ final class Answers {
     }
 
     /** Facts of place, container and aim. */
-    List<Object> fixtures() {
+    public List<Object> fixtures() {
         Set<Fixture> fixtures = EnumSet.noneOf(Fixture.class);
         for (Setting setting : pile.place().settings()) {
             fixtures.add(

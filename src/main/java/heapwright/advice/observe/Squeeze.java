@@ -1,4 +1,4 @@
-package heapwright.advice;
+package heapwright.advice.observe;
 
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Reads.Basis;
@@ -15,16 +15,16 @@ import java.util.Optional;
  * The rules read the squeeze itself as a sign, so the figure it stands for goes to the doses and the report only: one
  * observation is not evidence twice.
  */
-final class Squeeze {
+public final class Squeeze {
 
     private final Knowledge knowledge;
 
-    Squeeze(Knowledge knowledge) {
+    public Squeeze(Knowledge knowledge) {
         this.knowledge = knowledge;
     }
 
     /** The readings with the moisture that the hand says in place of an estimate. */
-    List<Reads> applied(List<Reads> readings, List<Object> signs) {
+    public List<Reads> applied(List<Reads> readings, List<Object> signs) {
         boolean dried = readings.stream().anyMatch(r -> r.reading() == Reading.MOISTURE && r.measured());
         Optional<Reads> felt = signs.stream()
                 .filter(Seen.class::isInstance)
@@ -53,7 +53,7 @@ final class Squeeze {
     }
 
     /** Whether a reading is what the hand said. */
-    static boolean from(Reads reading) {
+    public static boolean from(Reads reading) {
         return reading.reading() == Reading.MOISTURE && reading.basis() == Basis.REPORTED;
     }
 }

@@ -1,4 +1,4 @@
-package heapwright.advice;
+package heapwright.advice.observe;
 
 import heapwright.advice.fact.WentIn;
 import heapwright.knowledge.Trait;
@@ -15,17 +15,17 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Turns what went into a pile into facts: for every trait and day its share of all dry matter put in. */
-final class Inputs {
+public final class Inputs {
 
     private final Pile pile;
     private final Materials materials;
 
-    Inputs(Pile pile, Materials materials) {
+    public Inputs(Pile pile, Materials materials) {
         this.pile = pile;
         this.materials = materials;
     }
 
-    List<WentIn> facts() {
+    public List<WentIn> facts() {
         List<Ingredient> all = Stream.concat(
                         pile.recipe().stream(), pile.log().stream().flatMap(e -> e.added().stream()))
                 .filter(i -> !i.date().isAfter(pile.asOf()))

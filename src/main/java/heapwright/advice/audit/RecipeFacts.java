@@ -1,0 +1,20 @@
+package heapwright.advice.audit;
+
+import heapwright.advice.observe.Answers;
+import heapwright.advice.observe.Inputs;
+import heapwright.pile.Pile;
+import heapwright.process.mixture.Materials;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a recipe states beside its numbers: what went in, and where it is to stand. */
+final class RecipeFacts {
+
+    private RecipeFacts() {}
+
+    static List<Object> of(Pile pile, Materials materials) {
+        List<Object> facts = new ArrayList<>(new Inputs(pile, materials).facts());
+        facts.addAll(new Answers(pile, 0).fixtures());
+        return facts;
+    }
+}

@@ -1,0 +1,79 @@
+package heapwright.cli;
+
+import heapwright.advice.audit.Audit;
+import heapwright.knowledge.Knowledge;
+import heapwright.pile.Pile;
+import heapwright.report.AuditJson;
+import heapwright.report.AuditReport;
+import heapwright.report.AuditTable;
+import heapwright.report.Words;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The numbers of a recipe before it is built. */
+@Command(
+        name = "audit",
+        mixinStandardHelpOptions = true,
+        description = "Audits a recipe before it is built: what stays out, the numbers, the mend, the plan.",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  heapwright audit recipe.json",
+            "  heapwright audit --table recipe.json",
+            "  heapwright audit --my-ratio 33 recipe.json"
+        })
+final class AuditCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+    private final Workshop workshop;
+
+    @Parameters(paramLabel = "FILE", description = "The pile document with the recipe; - reads standard input.")
+    private String file;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Option(names = "--table", description = "Write only the numbers, as a plain table.")
+    private boolean table;
+
+    @Option(
+            names = "--my-ratio",
+            paramLabel = "C:N",
+            description = "The C:N you worked out yourself; the audit explains the gap where it can.")
+    private Double ownRatio;
+
+    AuditCommand(Terminal terminal, Workshop workshop) {
+        this.terminal = terminal;
+        this.workshop = workshop;
+    }
+
+    @Override
+    public Integer call() {
+        if (ownRatio != null && !(ownRatio > 0 && Double.isFinite(ownRatio))) {
+            throw new UsageFault(
+                    "heapwright: --my-ratio " + ownRatio + ": a C:N is a number above 0. Example: --my-ratio 33");
+        }
+        Knowledge knowledge = workshop.knowledge();
+        Words words = new Words(knowledge, output.catalogue(), output.units);
+        Pile pile = new PileFile(terminal, knowledge).read(file);
+        OptionalDouble own = ownRatio == null ? OptionalDouble.empty() : OptionalDouble.of(ownRatio);
+        Audit audit = workshop.advisor()
+                .audit(pile, own)
+                .orElseThrow(
+                        () -> new UsageFault(
+                                "heapwright: " + file
+                                        + ": there is no recipe to audit. Add /recipe, a list of materials with amount and unit."
+                                        + " Example: \"recipe\": [{\"material\": \"leaves-mixed\", \"amount\": 6, \"unit\": \"bucket\"}]"));
+        if (output.json) {
+            terminal.out().println(new AuditJson(words, Workshop.version()).write(audit));
+        } else if (table) {
+            terminal.out().print(new AuditTable(words).write(audit));
+        } else {
+            terminal.out().print(new AuditReport(words, terminal.bold()).write(audit));
+        }
+        return Program.OK;
+    }
+}
