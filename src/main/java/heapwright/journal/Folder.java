@@ -71,10 +71,10 @@ final class Folder {
         return all().stream().map(file -> name(file).toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
     }
 
-    /** The names that are in use in the folder of that name in this one. */
+    /** The names that are in use in the folder of that name in this one; none if there is no such folder. */
     Set<String> takenIn(String name) throws IOException {
-        Optional<Folder> inner = innerIfThere(name);
-        return inner.isPresent() ? inner.get().taken() : Set.of();
+        Path inner = path.resolve(name);
+        return Files.isDirectory(inner, LinkOption.NOFOLLOW_LINKS) ? new Folder(inner).taken() : Set.of();
     }
 
     /** Where a file of that slug would stand. */

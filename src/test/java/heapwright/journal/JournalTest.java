@@ -247,7 +247,7 @@ class JournalTest {
         Files.writeString(folder.resolve("heap.json"), "second");
         assertEquals(Optional.of("heap-2"), journal.delete("heap"));
         Files.writeString(folder.resolve("heap.json"), "third");
-        assertEquals(Optional.of("heap-2"), journal.undoDelete("heap"));
+        assertEquals(Optional.of("heap-2"), journal.undoDelete("heap-2"));
         assertEquals(Optional.of("heap-3"), journal.undoDelete("heap"));
         assertEquals("second", text("heap-2.json"));
         assertEquals("third", text("heap.json"));
