@@ -29,7 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(60)
 class TwoWritersTest {
 
-    private static final int NOTES = 25;
+    private static final int NOTES = 60;
 
     @TempDir
     Path folder;
@@ -208,6 +208,10 @@ class TwoWritersTest {
                     Thread.sleep(60_000);
                 }
             }
+            // A program that is just starting is slow; warmed up, it is a match for the one that waits for it.
+            Journal warm = Samples.journal(folder.resolve("warm"));
+            warm.create(Samples.pile("Heap"));
+            write(warm, "warm", NOTES);
             System.out.println("ready");
             Told told = write(Samples.journal(folder), args[1], Integer.parseInt(args[2]));
             told.saved().forEach(note -> System.out.println("saved " + note));
