@@ -38,13 +38,16 @@ final class BrokenJson {
         if (before == ',' && (here == '}' || here == ']')) {
             return "no comma after the last item";
         }
+        if (before == ',' && Character.isDigit(here)) {
+            return "numbers with a decimal point: 12.5, not 12,5";
+        }
         if (here == '"' || here == '{' || here == '[') {
             return "a comma between one item and the next, a colon between a field and its value";
         }
         if (Character.isLetter(here) || here == '_') {
             return "words in double quotes, such as \"bucket\"; only true, false and numbers stand without";
         }
-        return "JSON: a number has a decimal point (12.5), words stand in double quotes";
+        return "JSON, in which words stand in double quotes and numbers stand without";
     }
 
     private static char before(String text, int offset) {

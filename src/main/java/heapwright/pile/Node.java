@@ -51,7 +51,7 @@ sealed interface Node {
     record Nul(At at, Spot spot) implements Node {
         @Override
         public String shown() {
-            return "null";
+            return "null (what is not known is left out)";
         }
     }
 }

@@ -9,7 +9,14 @@ final class Numbers {
 
     private static final Pattern NUMBER = Pattern.compile("\\s*([+-]?)(\\d{1,15})(?:[.,](\\d{1,15}))?\\s*%?\\s*");
 
+    private static final Pattern PLAIN = Pattern.compile("-?\\d+(\\.\\d+)?");
+
     private Numbers() {}
+
+    /** Whether a text is a number as JSON writes it. */
+    static boolean plain(String text) {
+        return PLAIN.matcher(text).matches();
+    }
 
     /** The number that a text such as "12,5" seems to be. */
     static Optional<String> closest(String text) {

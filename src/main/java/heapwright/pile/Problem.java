@@ -27,7 +27,7 @@ public record Problem(
                 .append(". Allowed: ")
                 .append(allowed)
                 .append('.');
-        Optional<String> meant = closest.map(Shown::quoted);
+        Optional<String> meant = closest.map(near -> Numbers.plain(near) ? near : Shown.quoted(near));
         if (!example.isEmpty() && !meant.equals(Optional.of(example))) {
             message.append(" Example: ").append(example).append('.');
         }

@@ -28,6 +28,8 @@ enum Quantity {
     private final double low;
     private final double high;
     private final String example;
+    private final String span;
+    private final String unitsAllowed;
 
     Quantity(Unit[] units, Unit target, double low, double high, String example) {
         this.words = UnitWords.of(units);
@@ -35,6 +37,8 @@ enum Quantity {
         this.low = low;
         this.high = high;
         this.example = example;
+        this.span = "a figure from " + Shown.number(low) + " to " + Shown.number(high) + " " + target.symbol();
+        this.unitsAllowed = units.length == 1 ? "the unit " + target.symbol() : "one of " + words.listed();
     }
 
     UnitWords words() {
@@ -54,8 +58,14 @@ enum Quantity {
         return kept >= low && kept <= high;
     }
 
+    /** What units are allowed, for messages. */
+    String unitsAllowed() {
+        return unitsAllowed;
+    }
+
+    /** What figures are allowed, for messages. */
     String span() {
-        return "a figure from " + Shown.number(low) + " to " + Shown.number(high) + " " + target.symbol();
+        return span;
     }
 
     /** The kept figure as a message shows it. */

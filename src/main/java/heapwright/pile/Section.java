@@ -72,12 +72,11 @@ final class Section {
 
     Optional<String> words(String name, Words words) {
         return field(name).flatMap(value -> {
-            Optional<String> text = string(value, words.allowed(), words.example());
-            if (text.isPresent() && !words.fit(text.get())) {
-                findings.wrong(value, words.allowed(), words.example());
-                return Optional.empty();
+            if (value instanceof Node.Str text && words.fit(text.value())) {
+                return Optional.of(text.value());
             }
-            return text;
+            findings.wrong(value, words.allowed(), words.example());
+            return Optional.empty();
         });
     }
 
@@ -122,13 +121,15 @@ final class Section {
     }
 
     OptionalDouble number(Node value, double low, double high, String unit, String example) {
+        if (value instanceof Node.Num fit && fit.value() >= low && fit.value() <= high) {
+            return OptionalDouble.of(fit.value());
+        }
         String allowed = "a figure from " + Shown.number(low) + " to " + Shown.number(high) + unit;
         OptionalDouble number = number(value, allowed, example);
-        if (number.isPresent() && !(number.getAsDouble() >= low && number.getAsDouble() <= high)) {
+        if (number.isPresent()) {
             findings.wrong(value, allowed, example);
-            return OptionalDouble.empty();
         }
-        return number;
+        return OptionalDouble.empty();
     }
 
     /** A quantity in the unit it is kept in. */
@@ -138,8 +139,7 @@ final class Section {
 
     OptionalDouble quantity(Node value, Quantity quantity) {
         if (!(value instanceof Node.Obj)) {
-            findings.wrong(
-                    value, "a value with its unit, one of " + quantity.words().listed(), quantity.example());
+            findings.wrong(value, "a value and, as its unit, " + quantity.unitsAllowed(), quantity.example());
             return OptionalDouble.empty();
         }
         return Section.of(value, Shape.QUANTITY, findings)
@@ -149,8 +149,8 @@ final class Section {
 
     private OptionalDouble quantity(Quantity quantity) {
         Optional<Node> value = needed("value", quantity.span(), quantity.example());
-        Optional<Unit> unit = needed("unit", "one of " + quantity.words().listed(), quantity.example())
-                .flatMap(node -> unit(node, quantity));
+        Optional<Unit> unit =
+                needed("unit", quantity.unitsAllowed(), quantity.example()).flatMap(node -> unit(node, quantity));
         OptionalDouble number = value.map(node -> number(node, quantity.span(), quantity.example()))
                 .orElse(OptionalDouble.empty());
         if (unit.isEmpty() || number.isEmpty()) {
@@ -168,7 +168,7 @@ final class Section {
     }
 
     private Optional<Unit> unit(Node node, Quantity quantity) {
-        String allowed = "one of " + quantity.words().listed();
+        String allowed = quantity.unitsAllowed();
         Optional<String> text = string(node, allowed, quantity.example());
         Optional<Unit> unit = text.flatMap(quantity.words()::find);
         if (text.isPresent() && unit.isEmpty()) {
@@ -188,17 +188,20 @@ final class Section {
     }
 
     private <E extends Enum<E> & Token> Optional<E> token(Node value, E[] all) {
+        if (value instanceof Node.Str word) {
+            for (E each : all) {
+                if (each.token().equals(word.value())) {
+                    return Optional.of(each);
+                }
+            }
+        }
         List<String> tokens = Stream.of(all).map(Token::token).toList();
         String allowed = "one of " + String.join(", ", tokens);
         String example = Shown.quoted(tokens.get(0));
-        Optional<String> text = string(value, allowed, example);
-        Optional<E> found = text.flatMap(
-                word -> Stream.of(all).filter(each -> each.token().equals(word)).findFirst());
-        if (text.isPresent() && found.isEmpty()) {
-            String given = text.get();
-            findings.wrong(value, value.shown(), allowed, example, () -> Closest.to(given, tokens));
-        }
-        return found;
+        string(value, allowed, example)
+                .ifPresent(given ->
+                        findings.wrong(value, value.shown(), allowed, example, () -> Closest.to(given, tokens)));
+        return Optional.empty();
     }
 
     /** A list of tokens; one given twice counts once. */

@@ -52,17 +52,17 @@ class AnyInputTest {
         return PileArbitraries.documents();
     }
 
-    @Property(tries = 1000)
+    @Property(tries = 500)
     void randomBytesAreAnswered(@ForAll byte[] bytes) {
         answered(bytes);
     }
 
-    @Property(tries = 1000)
+    @Property(tries = 500)
     void randomTextIsAnswered(@ForAll String text) {
         answered(text.getBytes(StandardCharsets.UTF_8));
     }
 
-    @Property(tries = 1000)
+    @Property(tries = 500)
     void aDocumentWithAFewBytesChangedIsAnswered(@ForAll("documents") String document, @ForAll long seed) {
         Random random = new Random(seed);
         byte[] bytes = document.getBytes(StandardCharsets.UTF_8);
@@ -79,7 +79,7 @@ class AnyInputTest {
         assertFalse(answered(cut.getBytes(StandardCharsets.UTF_8)).problems().isEmpty());
     }
 
-    @Property(tries = 1500)
+    @Property(tries = 600)
     void aDocumentWithValuesExchangedIsAnsweredAndPointsAtWhatIsThere(
             @ForAll("documents") String document, @ForAll long seed) throws JsonProcessingException {
         Random random = new Random(seed);
