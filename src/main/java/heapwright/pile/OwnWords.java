@@ -44,7 +44,10 @@ final class OwnWords {
                                 Shown.quoted(word) + (fixed ? ", a unit of fixed size" : ""),
                                 "the id of a household measure, such as bucket",
                                 example,
-                                () -> Closest.to(word, lexicon.measureWords()).flatMap(lexicon::measure));
+                                () -> fixed
+                                        ? Optional.empty()
+                                        : Closest.to(word, lexicon.measureWords())
+                                                .flatMap(lexicon::measure));
                     } else if (measures.containsKey(id.get())) {
                         findings.wrong(node, id.get() + " a second time", "each measure once", example);
                     } else if (litres.isPresent()) {

@@ -31,8 +31,7 @@ public record Problem(
         if (!example.isEmpty() && !meant.equals(Optional.of(example))) {
             message.append(" Example: ").append(example).append('.');
         }
-        closest.ifPresent(near ->
-                message.append(" Did you mean ").append(Shown.quoted(near)).append('?'));
+        meant.ifPresent(near -> message.append(" Did you mean ").append(near).append('?'));
         return message.toString();
     }
 }

@@ -38,7 +38,7 @@ enum Quantity {
         this.high = high;
         this.example = example;
         this.span = "a figure from " + Shown.number(low) + " to " + Shown.number(high) + " " + target.symbol();
-        this.unitsAllowed = units.length == 1 ? "the unit " + target.symbol() : "one of " + words.listed();
+        this.unitsAllowed = units.length == 1 ? "the unit " + target.symbol() : "one of the units " + words.listed();
     }
 
     UnitWords words() {

@@ -139,7 +139,7 @@ final class Section {
 
     OptionalDouble quantity(Node value, Quantity quantity) {
         if (!(value instanceof Node.Obj)) {
-            findings.wrong(value, "a value and, as its unit, " + quantity.unitsAllowed(), quantity.example());
+            findings.wrong(value, "a value with " + quantity.unitsAllowed(), quantity.example());
             return OptionalDouble.empty();
         }
         return Section.of(value, Shape.QUANTITY, findings)

@@ -215,6 +215,7 @@ class PileReaderTest {
                 + "{\"material\":\"urea\",\"amount\":\"12,5\",\"unit\":\"kg\"}]}");
         assertEquals("/recipe/0/amount", problem.pointer());
         assertEquals("12.5", problem.closest().orElseThrow());
+        assertTrue(problem.message().endsWith(" Example: 8. Did you mean 12.5?"), problem.message());
     }
 
     @Test
