@@ -1,0 +1,156 @@
+package heapwright.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import heapwright.advice.engine.RuleInfo;
+import heapwright.advice.engine.Rulebook;
+import heapwright.advice.fact.Fixture;
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.Caution;
+import heapwright.knowledge.Condition;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.KnowledgeReader;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Remedy;
+import heapwright.knowledge.Sign;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("The compiled rules")
+class RulebookTest {
+
+    private final List<RuleInfo> loaded = Rulebook.packed().rules();
+    private final Knowledge knowledge = KnowledgeReader.packed();
+    private final String logic = DrlFile.allLogic();
+
+    @Test
+    @DisplayName("are as many as the rules in the text, with the same ids")
+    void nothingIsLost() {
+        assertFalse(loaded.isEmpty());
+        assertEquals(
+                DrlFile.allRules().stream().map(DrlRule::id).sorted().toList(),
+                loaded.stream().map(RuleInfo::id).sorted().toList());
+    }
+
+    @Test
+    @DisplayName("name only sources that the table of sources has")
+    void sources() {
+        Set<String> missing = loaded.stream()
+                .map(RuleInfo::source)
+                .filter(s -> !knowledge.sources().containsKey(s))
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(Set.of(), missing);
+    }
+
+    @Test
+    @DisplayName("read every sign")
+    void signs() {
+        assertEquals(Set.of(), without(Sign.class, named("Sign", logic)));
+    }
+
+    @Test
+    @DisplayName("weigh for every cause")
+    void supportedCauses() {
+        assertEquals(Set.of(), without(Cause.class, given("new Supports\\( Cause\\.(\\w+)")));
+    }
+
+    @Test
+    @DisplayName("have a remedy for every cause")
+    void mendedCauses() {
+        assertEquals(Set.of(), without(Cause.class, given("new Proposes\\( Remedy\\.\\w+, Cause\\.(\\w+)")));
+    }
+
+    @Test
+    @DisplayName("propose every remedy")
+    void proposedRemedies() {
+        assertEquals(Set.of(), without(Remedy.class, given("new Proposes\\( Remedy\\.(\\w+)")));
+    }
+
+    @Test
+    @DisplayName("use every condition that they derive, and derive every one that they use")
+    void conditions() {
+        Set<Condition> derived = all(Condition.class, given("new Holds\\( Condition\\.(\\w+)"));
+        Set<Condition> read = all(Condition.class, given("condition (?:==|!=) Condition\\.(\\w+)"));
+        read.addAll(all(Condition.class, given("condition (?:not )?in \\(([^)]*)\\)")));
+        assertEquals(derived, read, "derived and used");
+        assertEquals(EnumSet.allOf(Condition.class), derived, "named and derived");
+    }
+
+    @Test
+    @DisplayName("or the table of remedies use every caution")
+    void cautions() {
+        Set<String> used = named("Caution", logic);
+        knowledge.remedies().values().forEach(r -> r.cautions().forEach(c -> used.add(c.name())));
+        assertEquals(Set.of(), without(Caution.class, used));
+    }
+
+    @Test
+    @DisplayName("or the program use every limit")
+    void limits() throws IOException {
+        Set<String> used = named("Limit", logic);
+        used.addAll(named("Limit", program()));
+        assertEquals(Set.of(), without(Limit.class, used));
+    }
+
+    @Test
+    @DisplayName("read every word that is known of place and container")
+    void fixtures() {
+        assertEquals(Set.of(), without(Fixture.class, named("Fixture", logic)));
+    }
+
+    private static String program() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("src", "main", "java"))) {
+            StringBuilder all = new StringBuilder();
+            for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+                all.append(Files.readString(file));
+            }
+            return all.toString();
+        }
+    }
+
+    /** The constants of an enum that a text names. */
+    private static Set<String> named(String type, String text) {
+        return groups("\\b" + type + "\\.([A-Z][A-Z_]+)", text);
+    }
+
+    /** What the group of a pattern finds in conditions and consequences. */
+    private Set<String> given(String pattern) {
+        return groups(pattern, logic);
+    }
+
+    private static Set<String> groups(String pattern, String text) {
+        Set<String> found = new TreeSet<>();
+        for (Matcher m = Pattern.compile(pattern).matcher(text); m.find(); ) {
+            found.add(m.group(1));
+        }
+        return found;
+    }
+
+    private static <E extends Enum<E>> Set<E> all(Class<E> type, Set<String> words) {
+        return Arrays.stream(type.getEnumConstants())
+                .filter(c -> words.stream()
+                        .anyMatch(w -> Pattern.compile("\\b" + c.name() + "\\b")
+                                .matcher(w)
+                                .find()))
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(type)));
+    }
+
+    private static <E extends Enum<E>> Set<E> without(Class<E> type, Set<String> used) {
+        Set<E> unused = EnumSet.allOf(type);
+        unused.removeIf(c -> used.contains(c.name()));
+        return unused;
+    }
+}
