@@ -18,7 +18,6 @@ public enum Condition implements Id {
     FREEZING_OUTSIDE,
     DEEP_FROST,
     COLD_SEASON,
-    THAWING,
     // air and structure
     DENSE,
     AIRY,
@@ -36,8 +35,6 @@ public enum Condition implements Id {
     RECENT_NITROGEN,
     FRESH_MANURE,
     ANIMAL_FOOD,
-    WOODY,
-    MUCH_CARBON_SLOW,
     // time
     YOUNG,
     MIDDLE_AGED,
@@ -55,7 +52,6 @@ public enum Condition implements Id {
     LOOKS_FINISHED,
     STILL_RAW,
     ACTIVE,
-    STALLED,
     HYGIENE_DOUBT,
     FOR_FOOD_BEDS
 }

@@ -2,7 +2,6 @@ package heapwright.advice.fact;
 
 /** What the person stated about place, container and aim, in the words the rules use. */
 public enum Fixture {
-    OPEN_HEAP,
     CLOSED_BIN,
     INSULATED_BIN,
     TUMBLER,
@@ -11,9 +10,7 @@ public enum Fixture {
     SEALED_COVER,
     RAIN_COVER,
     HARD_BASE,
-    COARSE_BASE,
     INSULATION,
-    NO_INSULATION,
     RODENT_PROOF,
     CLOSED_SHED,
     NEAR_WATER,

@@ -101,12 +101,11 @@ public final class Answers {
 
     private static void container(Container container, Set<Fixture> fixtures) {
         switch (container.kind()) {
-            case OPEN_HEAP, WIRE_RING -> fixtures.add(Fixture.OPEN_HEAP);
             case CLOSED_BIN -> fixtures.add(Fixture.CLOSED_BIN);
             case INSULATED_BIN -> fixtures.addAll(List.of(Fixture.CLOSED_BIN, Fixture.INSULATED_BIN));
             case TUMBLER -> fixtures.add(Fixture.TUMBLER);
             case PIT -> fixtures.add(Fixture.PIT);
-            case SLATTED_BIN, UNKNOWN -> {}
+            case OPEN_HEAP, WIRE_RING, SLATTED_BIN, UNKNOWN -> {}
         }
         switch (container.cover()) {
             case NONE -> fixtures.add(Fixture.NO_COVER);
@@ -117,13 +116,11 @@ public final class Answers {
         }
         switch (container.base()) {
             case PAVING, PLASTIC -> fixtures.add(Fixture.HARD_BASE);
-            case COARSE_BRUSH, PALLET -> fixtures.add(Fixture.COARSE_BASE);
-            case SOIL, UNKNOWN -> {}
+            case COARSE_BRUSH, PALLET, SOIL, UNKNOWN -> {}
         }
         switch (container.insulation()) {
-            case NONE -> fixtures.add(Fixture.NO_INSULATION);
             case STRAW, LEAVES, FOAM, SNOW_BANK, EARTH -> fixtures.add(Fixture.INSULATION);
-            case WOOD, UNKNOWN -> {}
+            case NONE, WOOD, UNKNOWN -> {}
         }
         if (container.rodentProof()) {
             fixtures.add(Fixture.RODENT_PROOF);
