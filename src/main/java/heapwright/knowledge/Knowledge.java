@@ -65,11 +65,12 @@ public record Knowledge(
             m.aliases().forEach(a -> aliases.put(a.toLowerCase(Locale.ROOT), m.id()));
         }
         Map<String, Double> litres = new LinkedHashMap<>();
+        Map<String, String> measureWords = new LinkedHashMap<>();
         for (MeasureInfo m : measures.values()) {
             litres.put(m.id(), m.litres());
-            litres.put(m.name().one(), m.litres());
-            litres.put(m.name().many(), m.litres());
-            m.aliases().forEach(a -> litres.put(a, m.litres()));
+            measureWords.put(m.name().one(), m.id());
+            measureWords.put(m.name().many(), m.id());
+            m.aliases().forEach(a -> measureWords.put(a, m.id()));
         }
         Map<String, double[]> spans = new LinkedHashMap<>();
         limits.values().forEach(l -> spans.put(l.id().id(), new double[] {l.lowest(), l.highest()}));
@@ -93,6 +94,11 @@ public record Knowledge(
             @Override
             public Map<String, Double> measures() {
                 return litres;
+            }
+
+            @Override
+            public Map<String, String> measureAliases() {
+                return measureWords;
             }
 
             @Override

@@ -238,10 +238,12 @@ class DoseCalculatorTest {
     }
 
     @Test
-    void enlargingFillsWhatLacksToTheWinterSize() {
+    void enlargingReachesAtLeastTheSizeThatHoldsHeatAndAtMostTheWinterSize() {
         PileStock small = PileStock.ofSize(Band.exact(0.4), Basis.REPORTED, Observed.nothing());
         DoseAmount winter = DoseCalculator.calculate(Dose.ENLARGE, context(small, List.of(), true));
-        assertEquals(600, winter.litres().likely(), 1e-9);
+        assertEquals(360, winter.litres().low(), 1e-9);
+        assertEquals(360, winter.litres().likely(), 1e-9);
+        assertEquals(600, winter.litres().high(), 1e-9);
         PileStock big = PileStock.ofSize(Band.exact(1.4), Basis.REPORTED, Observed.nothing());
         assertEquals(
                 Optional.of(Cap.NO_NEED),
