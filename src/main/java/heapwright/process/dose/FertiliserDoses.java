@@ -73,7 +73,7 @@ final class FertiliserDoses {
                 .and(Key.NITROGEN_GIVEN, grams.times(nitrogenPerKg), need.basis())
                 .and(Key.SHARE_OF_NEED, 100 * held.amount().likely() / full.likely(), need.basis())
                 .terms();
-        Band carrier = dissolved ? grams.times(1.0 / (parts * limits.of(Limit.SOLUTION_MAX))) : Band.ZERO;
+        Band carrier = dissolved ? grams.times(1.0 / (parts * limits.solutionGramsPerLitre())) : Band.ZERO;
         return DoseAmount.ofMaterial(dose, material, held.amount(), held.cap(), working)
                 .split(parts, (int) Math.round(limits.of(Limit.NITROGEN_DOSE_INTERVAL)), carrier);
     }
@@ -83,7 +83,7 @@ final class FertiliserDoses {
         Limits limits = context.limits();
         double byNitrogen = limits.of(Limit.NITROGEN_MAX) / nitrogenPerKg;
         double byWater = dissolved
-                ? limits.of(Limit.WATER_MAX_AT_ONCE) * limits.of(Limit.SOLUTION_MAX)
+                ? limits.of(Limit.WATER_MAX_AT_ONCE) * limits.solutionGramsPerLitre()
                 : Double.POSITIVE_INFINITY;
         double gramsPerM3 = Math.min(mostGramsPerM3, Math.min(byNitrogen, byWater));
         return gramsPerM3 * context.stock().volumeM3().likely() / 1000;

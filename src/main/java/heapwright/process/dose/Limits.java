@@ -7,7 +7,7 @@ import java.util.Map;
 /**
  * The limits that count for one pile, each in the unit of the table: moisture and shares in percent, UREA_MAX and
  * NITROGEN_MAX in grams per cubic metre at once (of urea, of nitrogen), ASH_MAX and WATER_MAX_AT_ONCE in litres per
- * cubic metre, SOLUTION_MAX in grams per litre, NITROGEN_DOSE_INTERVAL in days, volumes in cubic metres.
+ * cubic metre, SOLUTION_MAX in percent (1 % is 10 g in a litre), NITROGEN_DOSE_INTERVAL in days, volumes in cubic metres.
  *
  * @param values value by limit
  */
@@ -30,6 +30,11 @@ public record Limits(Map<Limit, Double> values) {
     /** A limit in percent as a fraction. */
     public double share(Limit limit) {
         return of(limit) / 100;
+    }
+
+    /** The strongest solution of a fertiliser, grams in a litre of water. */
+    public double solutionGramsPerLitre() {
+        return share(Limit.SOLUTION_MAX) * 1000;
     }
 
     /** Middle of the good range of moisture, percent. */

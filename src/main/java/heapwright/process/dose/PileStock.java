@@ -134,6 +134,30 @@ public record PileStock(
                 volumeBasis);
     }
 
+    /**
+     * The same pile after some decay, at the same moisture.
+     *
+     * @param dry share of the dry mass that is left, above 0 to 1
+     * @param carbon share of the carbon that is left
+     * @param nitrogen share of the nitrogen that is left
+     */
+    public PileStock decayed(double dry, double carbon, double nitrogen) {
+        return new PileStock(
+                wetKg.times(dry),
+                dryKg.times(dry),
+                moisturePct,
+                carbonKg.times(carbon),
+                carbonToNitrogen.times(carbon / nitrogen),
+                reachableShare,
+                organicMatter,
+                volumeBasis == Basis.ESTIMATED ? volumeM3.times(dry) : volumeM3,
+                woodyDryKg,
+                woodyMoisturePct,
+                recipeBasis,
+                moistureBasis,
+                volumeBasis);
+    }
+
     /** Likely wet density as it lies, kg per cubic metre. */
     public double densityKgM3() {
         return wetKg.likely() / volumeM3.likely();

@@ -39,8 +39,7 @@ public record Offer(
                 Density.byHand(material).likely(),
                 mostKg,
                 1,
-                material.traits().contains(Trait.FAST_NITROGEN)
-                        && material.carbonToNitrogen().typical() <= 0);
+                material.traits().contains(Trait.FAST_NITROGEN));
     }
 
     /** As much water as needed; what it takes up in the pile is left out, so it makes it denser. */

@@ -252,6 +252,17 @@ class DoseCalculatorTest {
     }
 
     @Test
+    void decayTakesCarbonAndSoLessNitrogenIsNeeded() {
+        PileStock fresh = PileStock.of(CALCULATOR.mix(List.of(Portion.ofKilograms(LEAVES, 300))));
+        PileStock later = fresh.decayed(0.7, 0.65, 0.95);
+        assertEquals(54 * 0.65 / 0.95, later.carbonToNitrogen().likely(), 1e-9);
+        assertEquals(0.95 * fresh.nitrogenKg(), later.nitrogenKg(), 1e-9);
+        assertEquals(0.7 * fresh.volumeM3().likely(), later.volumeM3().likely(), 1e-12);
+        assertTrue(NitrogenNeed.of(context(later, List.of(), false)).kg().likely()
+                < NitrogenNeed.of(context(fresh, List.of(), false)).kg().likely() / 2);
+    }
+
+    @Test
     void materialsThatMustStayOutAreNeverChosen() {
         Material barred = new Material(
                 "spoilt-straw",

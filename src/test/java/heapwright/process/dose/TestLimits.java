@@ -34,7 +34,7 @@ public final class TestLimits {
             entry(Limit.NITROGEN_DOSE_INTERVAL, 14.0),
             entry(Limit.CARBON_MAX_SHARE, 30.0),
             entry(Limit.WATER_MAX_AT_ONCE, 60.0),
-            entry(Limit.SOLUTION_MAX, 10.0)));
+            entry(Limit.SOLUTION_MAX, 1.0)));
 
     private TestLimits() {}
 }

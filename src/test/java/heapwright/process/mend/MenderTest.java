@@ -77,6 +77,21 @@ class MenderTest {
     }
 
     @Test
+    void wholeBucketsAreTheExactAnswerRoundedUp() {
+        Heap soggy = new Heap(60, 40, 9, 0.36, 0.12);
+        List<Offer> offers = List.of(offer(STRAW), offer(LEAVES));
+        Plan exact = MENDER.mend(soggy, offers);
+        Plan buckets = MENDER.mendInBuckets(soggy, offers, 10).orElseThrow();
+        assertTrue(exact.meetsAll());
+        assertEquals(1, exact.additions().size());
+        assertEquals(1, buckets.additions().size());
+        assertEquals(
+                10 * Math.ceil(exact.additions().get(0).litres() / 10),
+                buckets.additions().get(0).litres(),
+                1e-6);
+    }
+
+    @Test
     void aPileInOrderNeedsNothing() {
         Heap good = new Heap(500, 275, 90, 3, 1);
         Plan plan = MENDER.mend(good, List.of(offer(LEAVES), offer(GRASS)));
