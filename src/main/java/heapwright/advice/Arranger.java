@@ -14,6 +14,7 @@ import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.RemedyInfo.Urgency;
+import heapwright.process.dose.Cap;
 import heapwright.process.dose.DoseAmount;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -106,7 +107,9 @@ final class Arranger {
 
     private Option option(Remedy remedy, List<Ground> why) {
         RemedyInfo info = knowledge.remedies().get(remedy);
-        return new Option(remedy, why, Worth.of(info, why), doses.apply(remedy), cautions(info));
+        List<DoseAmount> amounts = doses.apply(remedy);
+        double worth = Worth.of(info, why) * (Worth.needed(amounts) ? 1 : Worth.WITHOUT_NEED);
+        return new Option(remedy, why, worth, amounts, cautions(info));
     }
 
     private List<Caution> cautions(RemedyInfo info) {
@@ -219,7 +222,17 @@ final class Arranger {
                 Strength.STRONG, 0.8,
                 Strength.DECISIVE, 1.0);
 
+        /** A step whose own figures show no need for it is worth only this part; judgement. */
+        static final double WITHOUT_NEED = 0.25;
+
+        /** What can wait some weeks is worth half of what it would be if it were done at once; judgement. */
+        private static final double FOR_LATER = 0.5;
+
         private Worth() {}
+
+        static boolean needed(List<DoseAmount> amounts) {
+            return amounts.isEmpty() || amounts.stream().anyMatch(a -> !a.cap().equals(Optional.of(Cap.NO_NEED)));
+        }
 
         static double of(RemedyInfo info, List<Ground> why) {
             double missed = 1;
@@ -229,7 +242,8 @@ final class Arranger {
             double cost = info.effort().minutes() * DAYS_PER_MINUTE
                     + (info.effort().heavy() ? DAYS_FOR_HEAVY_WORK : 0)
                     + DAYS_FOR_RISK.get(info.risk());
-            return (1 - missed) * info.effectDays().likely() - cost;
+            double soon = info.urgency() == Urgency.LATER ? FOR_LATER : 1;
+            return (1 - missed) * info.effectDays().likely() * soon - cost;
         }
 
         static double firmness(Ground ground) {
