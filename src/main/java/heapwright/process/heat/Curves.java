@@ -1,0 +1,71 @@
+package heapwright.process.heat;
+
+/**
+ * Temperature curves as tables, so that the inner loop needs no exponentials: the rate factor, and the water and heat
+ * that saturated air carries per kg of dry air.
+ */
+final class Curves {
+    /** Heat of vapour at 0 °C above liquid at 0 °C, J/kg, and its rise per kelvin (physics). */
+    static final double VAPOUR_J = 2.501e6;
+
+    private static final double VAPOUR_J_K = 1860;
+    /** Heat of dry air, J/kg·K. */
+    static final double AIR_J_K = 1006;
+
+    private static final double LOW = -60;
+    private static final double PER_K = 4;
+    private static final int SIZE = 641;
+
+    private static final double[] RATE = new double[SIZE];
+    private static final double[] WATER = new double[SIZE];
+    private static final double[] HEAT = new double[SIZE];
+
+    static {
+        for (int i = 0; i < SIZE; i++) {
+            double c = LOW + i / PER_K;
+            RATE[i] = Factors.temperature(c);
+            double pressure = 610.94 * Math.exp(17.625 * c / (c + 243.04));
+            WATER[i] = 0.622 * pressure / Math.max(2.0e4, 101325 - pressure);
+            HEAT[i] = WATER[i] * (VAPOUR_J + VAPOUR_J_K * c);
+        }
+    }
+
+    private Curves() {}
+
+    static double rate(double c) {
+        return value(RATE, c);
+    }
+
+    static double rateSlope(double c) {
+        return slope(RATE, c);
+    }
+
+    /** kg of water per kg of dry air at saturation. */
+    static double water(double c) {
+        return value(WATER, c);
+    }
+
+    static double waterSlope(double c) {
+        return slope(WATER, c);
+    }
+
+    /** J carried as vapour per kg of dry air at saturation. */
+    static double vapourHeat(double c) {
+        return value(HEAT, c);
+    }
+
+    static double vapourHeatSlope(double c) {
+        return slope(HEAT, c);
+    }
+
+    private static double value(double[] table, double c) {
+        double at = (c - LOW) * PER_K;
+        int i = Math.max(0, Math.min(SIZE - 2, (int) at));
+        return table[i] + (at - i) * (table[i + 1] - table[i]);
+    }
+
+    private static double slope(double[] table, double c) {
+        int i = Math.max(0, Math.min(SIZE - 2, (int) ((c - LOW) * PER_K)));
+        return (table[i + 1] - table[i]) * PER_K;
+    }
+}

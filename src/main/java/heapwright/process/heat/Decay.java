@@ -1,0 +1,124 @@
+package heapwright.process.heat;
+
+/** Decay of the pools, and what follows: nitrogen, acid, water formed, volume lost. */
+final class Decay {
+    private static final double DAY_S = 86400;
+
+    private final int n;
+    /** kg/s decaying in a shell at a temperature factor of 1 and full oxygen. */
+    final double[] potential;
+    /** kg/s of oxygen asked for at the shell's temperature and full oxygen. */
+    final double[] demand;
+
+    private final double[] quickPart;
+    private final double[] slowPart;
+    private final double[] oxygenFactor;
+    /** kg lost as gas, kg of water formed and kg of nitrogen lost in the last step or, as rates, per second. */
+    double lostDry;
+
+    double formedWater;
+    double lostNitrogen;
+
+    Decay(int n) {
+        this.n = n;
+        potential = new double[n];
+        demand = new double[n];
+        quickPart = new double[n];
+        slowPart = new double[n];
+        oxygenFactor = new double[n];
+    }
+
+    /** What each shell would do in the coming dt seconds (0: the rate itself). */
+    void assess(Shells s, Setting set, Constants c, double dt) {
+        Constants.Kinetics k = c.kinetics();
+        double perKg = (1 - k.humusYield()) * k.oxygenPerKg();
+        for (int i = 0; i < n; i++) {
+            double warm = s.temperature[i];
+            double f = Curves.rate(warm - k.shiftC());
+            double here = (1 - s.ice[i]) * Factors.acid(set.ph[i], warm);
+            double quick = drawn(set.quickRate[i] * here, f * dt) * s.quick[i];
+            double slow = drawn(set.slowRate[i] * here, f * dt) * s.slow[i];
+            double lignin = drawn(set.ligninRate[i] * here, f * dt) * s.lignin[i];
+            double all = quick + slow + lignin;
+            potential[i] = all;
+            quickPart[i] = all > 0 ? quick / all : 0;
+            slowPart[i] = all > 0 ? slow / all : 0;
+            demand[i] = all * f * perKg;
+        }
+    }
+
+    /** Rate that, held for a while, leaves what first-order decay leaves: (1 − exp(−x))/x by its Padé form. */
+    private static double drawn(double rate, double time) {
+        double x = rate * time;
+        return rate / (1 + x / 2 + x * x / 12);
+    }
+
+    /** Heat sources at a temperature factor of 1, W, once oxygen is known. */
+    void kindle(Shells s, Setting set, Constants c, double[] source) {
+        Constants.Kinetics k = c.kinetics();
+        double perKg = (1 - k.humusYield()) * k.oxygenPerKg() * k.heatPerKgOxygen();
+        for (int i = 0; i < n; i++) {
+            oxygenFactor[i] = Factors.oxygen(s.oxygen[i], set.oxygenHalf[i]);
+            source[i] = potential[i] * oxygenFactor[i] * perKg;
+        }
+    }
+
+    /**
+     * Rates of change of shell i for a heat release in W, into {@code d} in the order of {@link Shells#quantities}
+     * (heat and water by vapour are not its business; ash never changes), held for dt seconds (0: the rate itself).
+     */
+    void rates(Shells s, Setting set, Constants c, int i, double released, double briskness, double dt, double[] d) {
+        Constants.Kinetics k = c.kinetics();
+        double gas = released / (k.oxygenPerKg() * k.heatPerKgOxygen());
+        double gross = gas / (1 - k.humusYield());
+        double quick = gross * quickPart[i];
+        double slow = gross * slowPart[i];
+        double lignin = gross - quick - slow;
+        double dry = s.dry(i);
+        d[1] = gas * k.waterPerKg();
+        d[2] = -quick;
+        d[3] = -slow;
+        d[4] = gross * k.humusYield() - lignin;
+
+        double food = s.quick[i] + s.slow[i];
+        double freed = food > 0 ? s.nitrogenFood[i] * (quick + slow) / food : 0;
+        double wanted = (quick + slow) * Matter.CARBON_SHARE / c.nitrogen().criticalRatio();
+        double bound = Math.min(wanted, freed + s.ammonium[i] / DAY_S);
+        double mild = Factors.ramp(1 - Math.abs(s.temperature[i] - 25) / 20) * oxygenFactor[i] * (1 - s.ice[i]);
+        double nitrified = c.nitrogen().nitrifyPerDay() / DAY_S * mild * s.ammonium[i];
+        double gone = drawn(set.ammoniaRate[i] * briskness, dt) * s.ammonium[i];
+        d[6] = -freed;
+        d[7] = bound + nitrified;
+        d[8] = freed - bound - nitrified - gone;
+        d[9] = acidRate(s, set, c, i, quick / dry);
+        double shrink = c.settling().exponent() * gas / dry;
+        // A body short of air space has no more to give: it settles less and less below 0.30.
+        double room = Factors.ramp((set.airSpace[i] - 0.15) / 0.15);
+        double settle = s.loose / (1 + s.loose) / (c.settling().looseDays() * DAY_S);
+        d[10] = -s.volume[i] * (shrink + settle) * room;
+        lostDry += gas;
+        formedWater += d[1];
+        lostNitrogen += gone;
+    }
+
+    private double acidRate(Shells s, Setting set, Constants c, int i, double quickShare) {
+        double warm = s.temperature[i];
+        double thin = Math.max(0, 0.75 - oxygenFactor[i]);
+        double made = c.acid().produced() * quickShare * thin * (1 - s.acid[i]);
+        double sour = Factors.ramp((6.5 - set.ph[i]) / 0.5);
+        double mesophile = Factors.cardinal(warm, 2, 35.4, 44);
+        double any = Math.min(1, Curves.rate(warm) / 4);
+        double eaten = c.acid().consumePerDay()
+                / DAY_S
+                * (sour * mesophile + (1 - sour) * any)
+                * oxygenFactor[i]
+                * (1 - s.ice[i]);
+        return made - eaten * s.acid[i];
+    }
+
+    void clear() {
+        lostDry = 0;
+        formedWater = 0;
+        lostNitrogen = 0;
+    }
+}

@@ -1,0 +1,134 @@
+package heapwright.process.heat;
+
+/**
+ * The correction factors of the decay rate, each 1 (or a little less) where nothing holds decay back. Sources and status:
+ * docs/method/heat.md.
+ */
+public final class Factors {
+    /** Temperature at which the curve of {@link #temperature} stands at 1, °C. */
+    private static final double REFERENCE_C = 20;
+    /** Highest value of {@link #temperature}, reached near {@link #BEST_C}. */
+    public static final double PEAK = peak();
+    /** Temperature of fastest decay on the calibrated curve, °C. */
+    public static final double BEST_C = 59.5;
+
+    private Factors() {}
+
+    /**
+     * Temperature factor, 1 at 20 °C: the mean of the farm variant of Haug's curve (BONI17 constants 10 and 50 °C) and
+     * the cardinal curve 5/58.6/71.6 °C (ROSSO93, RICHWALK), each relative to its own peak. It is small but above zero
+     * near 0 °C, so that a cold pile can start again as it warms (LYNCH96); freezing stops it elsewhere.
+     *
+     * @param celsius temperature; below 0 °C the value of 0 °C stands (ice is counted apart)
+     */
+    public static double temperature(double celsius) {
+        return blend(Math.max(0, celsius)) / blend(REFERENCE_C);
+    }
+
+    private static double blend(double c) {
+        return 0.5 * haugFarm(c) / 17.94 + 0.5 * cardinal(c, 5, 58.6, 71.6);
+    }
+
+    private static double peak() {
+        double best = 0;
+        for (double c = 40; c < 72; c += 0.1) {
+            best = Math.max(best, temperature(c));
+        }
+        return best;
+    }
+
+    /** Haug's temperature form with the constants of a farm model (BONI17): 1.066^(T−10) − 1.21^(T−50), not below 0. */
+    public static double haugFarm(double c) {
+        return Math.max(0, Math.pow(1.066, c - 10) - Math.pow(1.21, c - 50));
+    }
+
+    /** Cardinal temperature model with inflection (ROSSO93), 0–1. */
+    public static double cardinal(double c, double min, double best, double max) {
+        if (c <= min || c >= max) {
+            return 0;
+        }
+        double top = (c - max) * (c - min) * (c - min);
+        double under =
+                (best - min) * ((best - min) * (c - best) - (best - max) * (best + min - 2 * c));
+        return Math.max(0, top / under);
+    }
+
+    /** Moisture factor (HAUG93): half at 40 %, 0.15 at 30 %. Moisture as a share of wet mass. */
+    public static double moisture(double share) {
+        return 1 / (Math.exp(-17.684 * share + 7.0622) + 1);
+    }
+
+    /** Air space factor (HAUG93): half at 0.15, 0.97 at 0.30. Air space as a share of volume. */
+    public static double airSpace(double share) {
+        return 1 / (Math.exp(-23.675 * share + 3.4945) + 1);
+    }
+
+    /** Oxygen factor O2/(K + O2) (HAUG93, K = 2 %); percent by volume. */
+    public static double oxygen(double percent, double halfAt) {
+        return percent / (halfAt + percent);
+    }
+
+    /**
+     * Oxygen at which the rate is halved, %: 2 (HAUG93), rising above 60 % moisture where water films thicken
+     * (CORNMOIST says they do; the slope is judgement).
+     */
+    public static double oxygenHalf(double moisture) {
+        return 2 + 20 * Math.max(0, moisture - 0.6);
+    }
+
+    /**
+     * Nitrogen factor: 1 up to C:N 30, then 1/(1 + (C:N − 30)/55), 0.53 at 78; GOT56 implies no more than a factor 2
+     * (derived). Not below 0.15.
+     */
+    public static double nitrogen(double carbonToNitrogen) {
+        return Math.max(0.15, 1 / (1 + Math.max(0, carbonToNitrogen - 30) / 55));
+    }
+
+    /**
+     * Piece size factor by the shrinking-piece argument: the rate goes with the surface (1/size) for coarse pieces and
+     * levels off for fine ones; 1 at 2.5 cm, the upper end of the preferred range of SASK08. The form is judgement.
+     *
+     * @param cm piece size
+     * @param halfSizeCm size at which surface and depth count alike
+     */
+    public static double pieces(double cm, double halfSizeCm) {
+        return (1 + 2.5 / halfSizeCm) / (1 + cm / halfSizeCm);
+    }
+
+    /**
+     * Acid factor: below pH 6 activity falls, mildly under 38 °C and severely above 44 °C (SUND05, published abstract:
+     * severe inhibition below pH 6 with more than 40 °C). The ramps are judgement.
+     */
+    public static double acid(double ph, double celsius) {
+        double sour = ramp(6.5 - ph);
+        double hot = ramp((celsius - 38) / 6);
+        return 1 - sour * (0.35 + 0.6 * hot);
+    }
+
+    /**
+     * Share of ammonium nitrogen present as ammonia gas (EMER75): pKa = 0.09018 + 2729.92/T(K). Stated for 0–50 °C,
+     * carried on above.
+     */
+    public static double freeAmmonia(double ph, double celsius) {
+        double pka = 0.09018 + 2729.92 / (celsius + 273.15);
+        return 1 / (Math.pow(10, pka - ph) + 1);
+    }
+
+    /** pH from the acid index and the ammonium share of dry matter (judgement: 7.4 neutral, 4.4 fully sour). */
+    public static double ph(double acidIndex, double ammoniumShare) {
+        return 7.4 - 3.0 * acidIndex + 1.0 * Math.min(1, ammoniumShare / 0.005);
+    }
+
+    /**
+     * Air-filled share of the volume (RICH04): 1 less the volumes of water, ice, organic matter (1600 kg/m³) and ash
+     * (2500 kg/m³); not below 0.005.
+     */
+    public static double airFilled(double volumeM3, double liquidKg, double iceKg, double organicKg, double ashKg) {
+        double filled = liquidKg / 1000 + iceKg / 917 + organicKg / 1600 + ashKg / 2500;
+        return Math.max(0.005, 1 - filled / volumeM3);
+    }
+
+    static double ramp(double x) {
+        return Math.max(0, Math.min(1, x));
+    }
+}

@@ -1,0 +1,210 @@
+package heapwright.process.heat;
+
+/**
+ * The heat balance of the shells. One step solves, for the heat content of every shell at its end,
+ *
+ * <pre>H' − H = dt [ conduction(T') + draught and vapour(T') + source((T + T') / 2) ]</pre>
+ *
+ * by Newton on the enthalpy form, three-diagonal. What is passed between shells is what the last linear system passed,
+ * so heat is conserved to rounding whether or not a freezing shell has fully converged.
+ */
+final class Heat {
+    private static final int ROUNDS = 4;
+    private static final double CLOSE_K = 0.01;
+
+    private final int n;
+    /** W at a rate factor of 1. */
+    final double[] source;
+    /** W released, as the last step had it. */
+    final double[] released;
+    /** kg/s of water gained as vapour, as the last step had it. */
+    final double[] vapour;
+    /** Temperatures at which the last step's fluxes passed, °C. */
+    private final double[] t;
+
+    private final double[] held;
+
+    private final double[] slope;
+    private final double[] air;
+    private final double[] airSlope;
+    private final double[] flux;
+    private final double[] next;
+    private final double[] liquid;
+    private final double[] frozen;
+    private final double[] melt;
+    private final double[] before;
+    private final double[] firstRate;
+    private final double[] lower;
+    private final double[] diagonal;
+    private final double[] upper;
+    private final double[] right;
+    /** W out through skin and ground, W out with air and vapour, kg/s of water out as vapour. */
+    double conducted;
+
+    double aired;
+    double vapourOut;
+
+    Heat(int n) {
+        this.n = n;
+        source = new double[n];
+        released = new double[n];
+        vapour = new double[n];
+        t = new double[n];
+        held = new double[n];
+        slope = new double[n];
+        air = new double[n];
+        airSlope = new double[n];
+        flux = new double[n];
+        next = new double[n];
+        liquid = new double[n];
+        frozen = new double[n];
+        melt = new double[n];
+        before = new double[n];
+        firstRate = new double[n];
+        lower = new double[n];
+        diagonal = new double[n];
+        upper = new double[n];
+        right = new double[n];
+    }
+
+    /** Advances the heat of the shells by dt seconds; temperatures are left for the caller to derive. */
+    void step(Shells s, Setting set, Air draught, Constants c, Outdoors out, double dt) {
+        double shift = c.kinetics().shiftC();
+        for (int i = 0; i < n; i++) {
+            double dry = s.dry(i);
+            liquid[i] = Shells.liquidCapacity(dry, s.water[i]);
+            frozen[i] = Shells.frozenCapacity(dry, s.water[i]);
+            melt[i] = Shells.MELT_J * s.water[i];
+            before[i] = s.heat[i];
+            next[i] = s.heat[i];
+            firstRate[i] = Curves.rate(s.temperature[i] - shift);
+        }
+        for (int round = 0; round < ROUNDS; round++) {
+            linearise(set, shift);
+            assemble(set, draught, c, out, dt);
+            solve();
+            if (!moved(shift)) {
+                break;
+            }
+        }
+        account(set, draught, c, out);
+        for (int i = 0; i < n; i++) {
+            s.heat[i] = next[i];
+        }
+    }
+
+    /** The balance at the present temperatures, W a shell into {@code dHeat}: the right-hand side itself. */
+    void rates(Shells s, Setting set, Air draught, Constants c, Outdoors out, double[] dHeat) {
+        double shift = c.kinetics().shiftC();
+        for (int i = 0; i < n; i++) {
+            t[i] = s.temperature[i];
+            air[i] = Curves.AIR_J_K * t[i] + set.humidity[i] * Curves.vapourHeat(t[i]);
+            released[i] = source[i] * Curves.rate(t[i] - shift);
+        }
+        fluxes(set, draught, c, out);
+        account(set, draught, c, out);
+        System.arraycopy(flux, 0, dHeat, 0, n);
+    }
+
+    private void linearise(Setting set, double shift) {
+        for (int i = 0; i < n; i++) {
+            t[i] = Shells.temperatureOf(next[i], liquid[i], melt[i], frozen[i]);
+            slope[i] = Shells.slopeOf(next[i], liquid[i], melt[i], frozen[i]);
+            air[i] = Curves.AIR_J_K * t[i] + set.humidity[i] * Curves.vapourHeat(t[i]);
+            airSlope[i] = Curves.AIR_J_K + set.humidity[i] * Curves.vapourHeatSlope(t[i]);
+            released[i] = source[i] * 0.5 * (firstRate[i] + Curves.rate(t[i] - shift));
+        }
+    }
+
+    private void assemble(Setting set, Air draught, Constants c, Outdoors out, double dt) {
+        fluxes(set, draught, c, out);
+        double recovery = c.transport().heatRecovery();
+        double shift = c.kinetics().shiftC();
+        double[] q = draught.flow;
+        for (int i = 0; i < n; i++) {
+            double outward = i == n - 1 ? set.toAir + set.toGround : set.conductance[i + 1];
+            double inward = i == 0 ? 0 : set.conductance[i];
+            double back = i == 0 ? 0 : recovery * q[i];
+            double drying = i == n - 1 ? set.drying * set.humidity[i] * Curves.vapourHeatSlope(t[i]) : 0;
+            double feed = source[i] * 0.5 * Curves.rateSlope(t[i] - shift);
+            diagonal[i] = 1 - dt * slope[i] * (feed - outward - inward - (q[i + 1] + back) * airSlope[i] - drying);
+            lower[i] = i == 0 ? 0 : -dt * slope[i - 1] * (inward + back * airSlope[i - 1]);
+            upper[i] = i == n - 1 ? 0 : -dt * slope[i + 1] * (outward + q[i + 1] * airSlope[i + 1]);
+            right[i] = before[i] + dt * flux[i] - next[i];
+        }
+    }
+
+    private void fluxes(Setting set, Air draught, Constants c, Outdoors out) {
+        double recovery = c.transport().heatRecovery();
+        double[] q = draught.flow;
+        for (int i = 0; i < n; i++) {
+            flux[i] = released[i];
+        }
+        for (int j = 1; j < n; j++) {
+            double conduction = set.conductance[j] * (t[j] - t[j - 1]);
+            flux[j - 1] += conduction + q[j] * (air[j] - air[j - 1]);
+            flux[j] += recovery * q[j] * (air[j - 1] - air[j]) - conduction;
+        }
+        int skin = n - 1;
+        flux[skin] += set.toAir * (out.airC() - t[skin])
+                + set.toGround * (out.groundC() - t[skin])
+                + q[n] * (out.airHeat() - air[skin])
+                + set.drying * (out.vapourHeat() - (air[skin] - Curves.AIR_J_K * t[skin]));
+    }
+
+    private void solve() {
+        for (int i = 1; i < n; i++) {
+            double factor = lower[i] / diagonal[i - 1];
+            diagonal[i] -= factor * upper[i - 1];
+            right[i] -= factor * right[i - 1];
+        }
+        right[n - 1] /= diagonal[n - 1];
+        for (int i = n - 2; i >= 0; i--) {
+            right[i] = (right[i] - upper[i] * right[i + 1]) / diagonal[i];
+        }
+    }
+
+    /** Takes the solved change on; leaves in t, air and released the linear values the fluxes used. */
+    private boolean moved(double shift) {
+        boolean moved = false;
+        for (int i = 0; i < n; i++) {
+            double change = right[i];
+            next[i] += change;
+            double rateSlope = Curves.rateSlope(t[i] - shift);
+            double warmer = slope[i] * change;
+            t[i] += warmer;
+            air[i] += airSlope[i] * warmer;
+            released[i] += source[i] * 0.5 * rateSlope * warmer;
+            double exact = Shells.temperatureOf(next[i], liquid[i], melt[i], frozen[i]);
+            moved |= Math.abs(warmer) > 1 || Math.abs(exact - t[i]) > CLOSE_K;
+        }
+        return moved;
+    }
+
+    private void account(Setting set, Air draught, Constants c, Outdoors out) {
+        double recovery = c.transport().heatRecovery();
+        double[] q = draught.flow;
+        int skin = n - 1;
+        conducted = set.toAir * (t[skin] - out.airC()) + set.toGround * (t[skin] - out.groundC());
+        double inflow = 0;
+        double inflowWater = 0;
+        for (int i = 0; i < n; i++) {
+            vapour[i] = 0;
+            held[i] = set.humidity[i] * Curves.water(t[i]);
+        }
+        for (int j = 1; j < n; j++) {
+            double in = q[j] * (held[j] - held[j - 1]);
+            double back = recovery * q[j] * (held[j - 1] - held[j]);
+            vapour[j - 1] += in;
+            vapour[j] += back;
+            inflowWater += in + back;
+            inflow += q[j] * (air[j] - air[j - 1]) * (1 - recovery);
+        }
+        double skinWater = q[n] * (out.airWater() - held[skin]) + set.drying * (out.airWater() - held[skin]);
+        vapour[skin] += skinWater;
+        vapourOut = -(inflowWater + skinWater);
+        aired = -(inflow
+                + q[n] * (out.airHeat() - air[skin])
+                + set.drying * (out.vapourHeat() - (air[skin] - Curves.AIR_J_K * t[skin])));
+    }
+}

@@ -1,0 +1,136 @@
+package heapwright.process.heat;
+
+import java.util.List;
+
+/** One run of the model, a day at a time. Mutable, for one thread; {@link #Run(Run)} forks it. */
+final class Run {
+    static final int SHELLS = 8;
+    private static final double DAY_S = 86400;
+    /** A step is chosen so that no inner shell moves more than this, K. */
+    private static final double STEP_K = 2.5;
+
+    private static final double LONGEST_S = DAY_S / 4;
+    private static final double SHORTEST_S = 300;
+
+    final Shells s;
+    final Tally tally;
+    final Setting set;
+    private final Constants c;
+    private final Weather weather;
+    private final List<Event> events;
+    private final Air air;
+    private final Heat heat;
+    private final Decay decay;
+    private final double[] was;
+    private final double[] d = new double[Shells.QUANTITIES];
+    int day;
+    /** Multiplies every decay rate: the bias a measured course teaches. */
+    double rateTimes = 1;
+
+    private double pace = 900;
+    private double heatW;
+
+    Run(PileState start, Weather weather, List<Event> events, Constants c, int shells) {
+        this(new Shells(start, shells), null, weather, events, c);
+        s.loose = 0.10;
+        set.update(s, c, weather.windMs(0), rateTimes);
+    }
+
+    /** A fork that goes on from the same state on its own. */
+    Run(Run other) {
+        this(new Shells(other.s), new Tally(other.tally), other.weather, other.events, other.c);
+        day = other.day;
+        rateTimes = other.rateTimes;
+        pace = other.pace;
+        heatW = other.heatW;
+        set.update(s, c, weather.windMs(day), rateTimes);
+    }
+
+    private Run(Shells s, Tally tally, Weather weather, List<Event> events, Constants c) {
+        this.s = s;
+        this.tally = tally == null ? new Tally(s) : tally;
+        this.weather = weather;
+        this.events = events;
+        this.c = c;
+        set = new Setting(s.n);
+        air = new Air(s.n);
+        heat = new Heat(s.n);
+        decay = new Decay(s.n);
+        was = new double[s.n];
+    }
+
+    /** Lives through one day: events, sky, then the hours. */
+    void live() {
+        Outdoors out = Outdoors.of(weather.airC(day), weather.groundC(day));
+        Handling.applyAll(events, day, s, tally, out);
+        Handling.sky(s, tally, out, weather.precipitationMm(day));
+        set.update(s, c, weather.windMs(day), rateTimes);
+        pace = Math.min(pace, DAY_S / 12);
+        double left = DAY_S;
+        while (left > 0) {
+            double dt = Math.min(left, pace);
+            if (left - dt < 0.3 * dt) {
+                dt = left > LONGEST_S ? left / 2 : left;
+            }
+            step(out, dt);
+            left -= dt;
+        }
+        Handling.drain(s, tally);
+        day++;
+    }
+
+    private void step(Outdoors out, double dt) {
+        decay.assess(s, set, c, dt);
+        air.draw(s, set, out.airC());
+        air.breathe(s, set, decay.demand, 2);
+        decay.kindle(s, set, c, heat.source);
+        System.arraycopy(s.temperature, 0, was, 0, s.n);
+        heat.step(s, set, air, c, out, dt);
+        double brisk = air.briskness(set.skinCrossSection);
+        decay.clear();
+        double released = 0;
+        for (int i = 0; i < s.n; i++) {
+            released += heat.released[i];
+            decay.rates(s, set, c, i, heat.released[i], brisk, dt, d);
+            take(i, dt);
+        }
+        tally.heatReleased += released * dt;
+        tally.heatConducted += heat.conducted * dt;
+        tally.heatAired += heat.aired * dt;
+        tally.waterFormed += decay.formedWater * dt;
+        tally.waterVapour += heat.vapourOut * dt;
+        tally.dryLost += decay.lostDry * dt;
+        tally.nitrogenGas += decay.lostNitrogen * dt;
+        s.loose -= s.loose * Math.min(1, dt / (c.settling().looseDays() * DAY_S));
+        heatW = released;
+        s.derive();
+        double most = 0;
+        for (int i = 0; i < s.n - 1; i++) {
+            most = Math.max(most, Math.abs(s.temperature[i] - was[i]));
+        }
+        double want = dt * Math.min(2, STEP_K / Math.max(0.1, most));
+        pace = Math.max(SHORTEST_S, Math.min(LONGEST_S, want));
+    }
+
+    private void take(int i, double dt) {
+        double water = s.water[i] + dt * (heat.vapour[i] + d[1]);
+        if (water < 0) {
+            tally.waterVapour += water;
+            water = 0;
+        }
+        s.water[i] = water;
+        s.quick[i] = Math.max(0, s.quick[i] + dt * d[2]);
+        s.slow[i] = Math.max(0, s.slow[i] + dt * d[3]);
+        s.lignin[i] = Math.max(0, s.lignin[i] + dt * d[4]);
+        s.nitrogenFood[i] = Math.max(0, s.nitrogenFood[i] + dt * d[6]);
+        s.nitrogenHumus[i] += dt * d[7];
+        s.ammonium[i] = Math.max(0, s.ammonium[i] + dt * d[8]);
+        s.acid[i] = Factors.ramp(s.acid[i] + dt * d[9]);
+        s.volume[i] += dt * d[10];
+    }
+
+    /** Today's readings, after {@link #live}. */
+    Day read() {
+        return Reading.of(this, c, weather.airC(day - 1), heatW);
+    }
+}

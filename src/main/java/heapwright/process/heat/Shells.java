@@ -1,0 +1,216 @@
+package heapwright.process.heat;
+
+/** The state of a run: one figure a shell, core first. Mutable, owned by one run, never shared. */
+final class Shells {
+    /** J/kg·K of dry matter, water and ice (HAUG93 for 1.05 and 4.19, from memory; ice: physics). */
+    static final double DRY_J_K = 1050;
+
+    static final double WATER_J_K = 4190;
+    private static final double ICE_J_K = 2100;
+    /** Heat of melting, J/kg (physics). */
+    static final double MELT_J = 3.337e5;
+    /** Shell edges at the power 0.6 of their rank: a small core, a thin skin (judgement). */
+    private static final double SPACING = 1.8;
+    /** Number of quantities a shell, for {@link #copyTo}. */
+    static final int QUANTITIES = 11;
+
+    final int n;
+    /** Heat, J, above all water liquid at 0 °C. */
+    final double[] heat;
+
+    final double[] water;
+    final double[] quick;
+    final double[] slow;
+    final double[] lignin;
+    final double[] ash;
+    /** Nitrogen in what still decays, in humus and lignin, and as ammonium, kg. */
+    final double[] nitrogenFood;
+
+    final double[] nitrogenHumus;
+    final double[] ammonium;
+    final double[] acid;
+    final double[] volume;
+    /** Percent of oxygen: quasi-steady, kept as the next first guess. */
+    final double[] oxygen;
+
+    final double[] temperature;
+    /** Frozen share of the water, 0–1. */
+    final double[] ice;
+    /** Share of the volume that will still settle under its own weight; one for the pile. */
+    double loose;
+
+    double pieceCm;
+    final double length;
+    final double width;
+    /** Snow lying on top, kg/m². */
+    double snow;
+
+    Envelope envelope;
+
+    Shells(PileState start, int n) {
+        this.n = n;
+        heat = new double[n];
+        water = new double[n];
+        quick = new double[n];
+        slow = new double[n];
+        lignin = new double[n];
+        ash = new double[n];
+        nitrogenFood = new double[n];
+        nitrogenHumus = new double[n];
+        ammonium = new double[n];
+        acid = new double[n];
+        volume = new double[n];
+        oxygen = new double[n];
+        temperature = new double[n];
+        ice = new double[n];
+        length = start.lengthM();
+        width = start.widthM();
+        envelope = start.envelope();
+        Matter m = start.matter();
+        pieceCm = m.pieceCm();
+        for (int i = 0; i < n; i++) {
+            double inner = (double) i / n;
+            double outer = (i + 1.0) / n;
+            double share = Math.pow(outer, SPACING) - Math.pow(inner, SPACING);
+            add(i, m, share);
+            acid[i] = m.acidIndex();
+            oxygen[i] = 18;
+            double out = Math.pow((inner + outer) / 2, SPACING / 3);
+            double way = (out * out) / Math.pow((n - 0.5) / n, SPACING / 1.5);
+            heat[i] = heatAt(start.coreC() + (start.skinC() - start.coreC()) * way, dry(i), water[i]);
+        }
+        derive();
+    }
+
+    Shells(Shells other) {
+        n = other.n;
+        heat = other.heat.clone();
+        water = other.water.clone();
+        quick = other.quick.clone();
+        slow = other.slow.clone();
+        lignin = other.lignin.clone();
+        ash = other.ash.clone();
+        nitrogenFood = other.nitrogenFood.clone();
+        nitrogenHumus = other.nitrogenHumus.clone();
+        ammonium = other.ammonium.clone();
+        acid = other.acid.clone();
+        volume = other.volume.clone();
+        oxygen = other.oxygen.clone();
+        temperature = other.temperature.clone();
+        ice = other.ice.clone();
+        loose = other.loose;
+        pieceCm = other.pieceCm;
+        length = other.length;
+        width = other.width;
+        snow = other.snow;
+        envelope = other.envelope;
+    }
+
+    /** Adds a share of matter to a shell, without its heat and acid. */
+    void add(int i, Matter m, double share) {
+        double dry = m.dryKg() * share;
+        water[i] += m.waterKg() * share;
+        quick[i] += dry * m.quickShare();
+        slow[i] += dry * m.slowShare();
+        lignin[i] += dry * m.ligninShare();
+        ash[i] += dry * Math.max(0, 1 - m.quickShare() - m.slowShare() - m.ligninShare());
+        double organic = m.quickShare() + m.slowShare() + m.ligninShare();
+        double bound = (m.nitrogenKg() - m.mineralNitrogenKg()) * share;
+        double food = organic > 0 ? (m.quickShare() + m.slowShare()) / organic : 0;
+        nitrogenFood[i] += bound * food;
+        nitrogenHumus[i] += bound * (1 - food);
+        ammonium[i] += m.mineralNitrogenKg() * share;
+        volume[i] += m.volumeM3() * share;
+    }
+
+    double organic(int i) {
+        return quick[i] + slow[i] + lignin[i];
+    }
+
+    double dry(int i) {
+        return quick[i] + slow[i] + lignin[i] + ash[i];
+    }
+
+    double nitrogen(int i) {
+        return nitrogenFood[i] + nitrogenHumus[i] + ammonium[i];
+    }
+
+    /** Temperatures and ice from heat, by the enthalpy form. */
+    void derive() {
+        for (int i = 0; i < n; i++) {
+            deriveOne(i, dry(i) * DRY_J_K);
+        }
+    }
+
+    private void deriveOne(int i, double dryCapacity) {
+        double h = heat[i];
+        double melt = MELT_J * water[i];
+        if (h >= 0) {
+            temperature[i] = h / (dryCapacity + water[i] * WATER_J_K);
+            ice[i] = 0;
+        } else if (h > -melt) {
+            temperature[i] = 0;
+            ice[i] = -h / melt;
+        } else {
+            temperature[i] = (h + melt) / (dryCapacity + water[i] * ICE_J_K);
+            ice[i] = 1;
+        }
+    }
+
+    /** Temperature of a heat content. */
+    static double temperatureOf(double heat, double capacityLiquid, double melt, double capacityFrozen) {
+        return heat >= 0 ? heat / capacityLiquid : heat > -melt ? 0 : (heat + melt) / capacityFrozen;
+    }
+
+    /** Kelvin per joule at a heat content; 0 while ice and water stand together. */
+    static double slopeOf(double heat, double capacityLiquid, double melt, double capacityFrozen) {
+        return heat >= 0 ? 1 / capacityLiquid : heat > -melt ? 0 : 1 / capacityFrozen;
+    }
+
+    static double liquidCapacity(double dry, double water) {
+        return dry * DRY_J_K + water * WATER_J_K;
+    }
+
+    static double frozenCapacity(double dry, double water) {
+        return dry * DRY_J_K + water * ICE_J_K;
+    }
+
+    /** Heat content of matter at a temperature: all ice below 0 °C, all water at and above. */
+    static double heatAt(double celsius, double dry, double water) {
+        return celsius >= 0
+                ? celsius * liquidCapacity(dry, water)
+                : celsius * frozenCapacity(dry, water) - MELT_J * water;
+    }
+
+    static double sum(double[] all) {
+        double sum = 0;
+        for (double each : all) {
+            sum += each;
+        }
+        return sum;
+    }
+
+    /** The quantities of a shell in a fixed order, for a general integrator. */
+    double[][] quantities() {
+        return new double[][] {
+            heat, water, quick, slow, lignin, ash, nitrogenFood, nitrogenHumus, ammonium, acid, volume
+        };
+    }
+
+    void copyTo(double[] y) {
+        double[][] all = quantities();
+        for (int k = 0; k < QUANTITIES; k++) {
+            System.arraycopy(all[k], 0, y, k * n, n);
+        }
+        y[QUANTITIES * n] = loose;
+    }
+
+    void copyFrom(double[] y) {
+        double[][] all = quantities();
+        for (int k = 0; k < QUANTITIES; k++) {
+            System.arraycopy(y, k * n, all[k], 0, n);
+        }
+        loose = y[QUANTITIES * n];
+        derive();
+    }
+}
