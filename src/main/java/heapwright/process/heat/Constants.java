@@ -24,6 +24,10 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
      * @param waterPerKg kg of water formed per kg of organic matter turned to gas
      * @param shiftC moves the temperature curve, K; 0 is the calibrated curve
      * @param halfSizeCm piece size at which the surface starts to rule the rate, cm
+     * @param seed vigour of the microbes in fresh matter, as a share of a grown population, above 0 to 1
+     * @param growthPerDay growth of that vigour at 20 °C, 1/day
+     * @param deathPerDayK loss of that vigour per kelvin above {@code deathFromC}, 1/day·K
+     * @param deathFromC temperature above which organisms begin to die, °C; 60 (CORNFS1)
      */
     public record Kinetics(
             double quickPerDay,
@@ -34,7 +38,11 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
             double heatPerKgOxygen,
             double waterPerKg,
             double shiftC,
-            double halfSizeCm) {
+            double halfSizeCm,
+            double seed,
+            double growthPerDay,
+            double deathPerDayK,
+            double deathFromC) {
         /** Scales the rates of the quick and the slow pools and sets the shift of the temperature curve, K. */
         public Kinetics varied(double quickTimes, double slowTimes, double newShiftC) {
             return new Kinetics(
@@ -46,7 +54,11 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
                     heatPerKgOxygen,
                     waterPerKg,
                     newShiftC,
-                    halfSizeCm);
+                    halfSizeCm,
+                    seed,
+                    growthPerDay,
+                    deathPerDayK,
+                    deathFromC);
         }
     }
 
@@ -113,8 +125,8 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
     /** The calibrated constants. */
     public static Constants standard() {
         return new Constants(
-                new Kinetics(0.045, 0.0080, 0.0004, 0.30, 1.30, 14.0e6, 0.55, 0.0, 5.0),
-                new Transport(0.05, 0.75, 0.75, 0.15, 1.0e-8, 0.5, 0.02, 1.0),
+                new Kinetics(0.035, 0.0070, 0.0004, 0.30, 1.30, 14.0e6, 0.55, 0.0, 5.0, 0.3, 1.5, 0.35, 60),
+                new Transport(0.05, 0.75, 0.75, 0.15, 1.5e-9, 0.5, 0.05, 1.0),
                 new Nitrogen(28.0, 1.0, 0.03),
                 new Acid(0.4, 8.0),
                 new Settling(1.4, 8.0));

@@ -35,7 +35,7 @@ final class Decay {
         for (int i = 0; i < n; i++) {
             double warm = s.temperature[i];
             double f = Curves.rate(warm - k.shiftC());
-            double here = (1 - s.ice[i]) * Factors.acid(set.ph[i], warm);
+            double here = s.vigour[i] * (1 - s.ice[i]) * Factors.acid(set.ph[i], warm);
             double quick = drawn(set.quickRate[i] * here, f * dt) * s.quick[i];
             double slow = drawn(set.slowRate[i] * here, f * dt) * s.slow[i];
             double lignin = drawn(set.ligninRate[i] * here, f * dt) * s.lignin[i];
@@ -96,9 +96,19 @@ final class Decay {
         double room = Factors.ramp((set.airSpace[i] - 0.15) / 0.15);
         double settle = s.loose / (1 + s.loose) / (c.settling().looseDays() * DAY_S);
         d[10] = -s.volume[i] * (shrink + settle) * room;
+        d[11] = growth(s, k, i);
         lostDry += gas;
         formedWater += d[1];
         lostNitrogen += gone;
+    }
+
+    /** Growth follows the temperature curve up to three times that at 20 °C and needs oxygen; great heat kills. */
+    private double growth(Shells s, Constants.Kinetics k, int i) {
+        double warm = s.temperature[i];
+        double v = s.vigour[i];
+        double speed = Math.min(3, Curves.rate(warm - k.shiftC())) * oxygenFactor[i] * (1 - s.ice[i]);
+        double death = k.deathPerDayK() * Math.max(0, warm - k.deathFromC() - k.shiftC());
+        return (k.growthPerDay() * speed * (1 - v) - death) * v / DAY_S;
     }
 
     private double acidRate(Shells s, Setting set, Constants c, int i, double quickShare) {

@@ -21,7 +21,7 @@ final class Handling {
 
     private Handling() {}
 
-    static void apply(Event event, Shells s, Tally tally, Outdoors out) {
+    static void apply(Event event, Shells s, Tally tally, Outdoors out, double seed) {
         if (event instanceof Event.Turn) {
             mix(s, tally, 0, TURN_LOSS, FLUFF, out);
         } else if (event instanceof Event.Loosen) {
@@ -37,7 +37,7 @@ final class Handling {
         } else if (event instanceof Event.Cover cover) {
             s.envelope = cover.envelope();
         } else if (event instanceof Event.Add add) {
-            lay(add, s, tally, out);
+            lay(add, s, tally, out, seed);
         }
         s.derive();
     }
@@ -52,10 +52,10 @@ final class Handling {
             if (q != s.volume) {
                 double sum = 0;
                 for (int i = from; i < s.n; i++) {
-                    sum += q == s.acid ? q[i] * s.volume[i] : q[i];
+                    sum += perVolume(q, s) ? q[i] * s.volume[i] : q[i];
                 }
                 for (int i = from; i < s.n; i++) {
-                    q[i] = q == s.acid ? sum / whole : sum * s.volume[i] / whole;
+                    q[i] = perVolume(q, s) ? sum / whole : sum * s.volume[i] / whole;
                 }
             }
         }
@@ -72,7 +72,11 @@ final class Handling {
         s.loose = Math.min(0.3, s.loose + (from == 0 ? fluff : fluff / 2));
     }
 
-    private static void lay(Event.Add add, Shells s, Tally tally, Outdoors out) {
+    private static boolean perVolume(double[] q, Shells s) {
+        return q == s.acid || q == s.vigour;
+    }
+
+    private static void lay(Event.Add add, Shells s, Tally tally, Outdoors out, double seed) {
         Matter m = add.matter();
         int from = add.mixed() ? 0 : s.n / 2;
         double whole = 0;
@@ -90,6 +94,7 @@ final class Handling {
             double own = s.dry(i);
             s.add(i, m, share);
             s.acid[i] = (s.acid[i] * own + m.acidIndex() * m.dryKg() * share) / (own + m.dryKg() * share);
+            s.vigour[i] = (s.vigour[i] * own + seed * m.dryKg() * share) / (own + m.dryKg() * share);
             s.heat[i] += heat * share;
         }
         tally.heatBrought += heat;
@@ -170,10 +175,10 @@ final class Handling {
         }
     }
 
-    static void applyAll(List<Event> events, int day, Shells s, Tally tally, Outdoors out) {
+    static void applyAll(List<Event> events, int day, Shells s, Tally tally, Outdoors out, double seed) {
         for (Event event : events) {
             if (event.day() == day) {
-                apply(event, s, tally, out);
+                apply(event, s, tally, out, seed);
             }
         }
     }

@@ -12,6 +12,9 @@ final class Run {
     private static final double LONGEST_S = DAY_S / 4;
     private static final double SHORTEST_S = 300;
 
+    /** A few always survive, 0.01 of a grown population (judgement). */
+    private static final double LEAST_VIGOUR = 0.01;
+
     final Shells s;
     final Tally tally;
     final Setting set;
@@ -31,7 +34,7 @@ final class Run {
     private double heatW;
 
     Run(PileState start, Weather weather, List<Event> events, Constants c, int shells) {
-        this(new Shells(start, shells), null, weather, events, c);
+        this(new Shells(start, shells, c.kinetics().seed()), null, weather, events, c);
         s.loose = 0.10;
         set.update(s, c, weather.windMs(0), rateTimes);
     }
@@ -62,7 +65,7 @@ final class Run {
     /** Lives through one day: events, sky, then the hours. */
     void live() {
         Outdoors out = Outdoors.of(weather.airC(day), weather.groundC(day));
-        Handling.applyAll(events, day, s, tally, out);
+        Handling.applyAll(events, day, s, tally, out, c.kinetics().seed());
         Handling.sky(s, tally, out, weather.precipitationMm(day));
         set.update(s, c, weather.windMs(day), rateTimes);
         pace = Math.min(pace, DAY_S / 12);
@@ -127,6 +130,7 @@ final class Run {
         s.ammonium[i] = Math.max(0, s.ammonium[i] + dt * d[8]);
         s.acid[i] = Factors.ramp(s.acid[i] + dt * d[9]);
         s.volume[i] += dt * d[10];
+        s.vigour[i] = Math.max(LEAST_VIGOUR, Math.min(1, s.vigour[i] + dt * d[11]));
     }
 
     /** Today's readings, after {@link #live}. */

@@ -21,6 +21,9 @@ final class Setting {
     /** Conductance of a square lying on deep ground: 2.26 k sqrt(area) (physics). */
     private static final double GROUND_SHAPE = 2.26;
 
+    /** Depth of a layer that vapour has to cross, m per m²·K/W: that of straw (judgement). */
+    private static final double LAYER_DEPTH = 0.06;
+
     final int n;
     /** Heat conductance, W/K, between shell j − 1 and j; unused at 0 and n. */
     final double[] conductance;
@@ -199,7 +202,9 @@ final class Setting {
         double outerDiffusion =
                 4 * Math.PI * times * DIFFUSIVITY * square(airSpace[n - 1]) / (1 / node[n - 1] - 1 / r);
         diffusion[n] = outerDiffusion * OXYGEN_KG_M3 * open;
-        drying = AIR_KG_M3 * area * open * DIFFUSIVITY * square(airSpace[n - 1]) / t.crustM();
+        double layers = top * e.topResistance() + (1 - top) * e.sideResistance();
+        drying = AIR_KG_M3 * area * open * DIFFUSIVITY * square(airSpace[n - 1])
+                / (t.crustM() + LAYER_DEPTH * layers);
     }
 
     private static double square(double x) {

@@ -12,7 +12,7 @@ final class Shells {
     /** Shell edges at the power 0.6 of their rank: a small core, a thin skin (judgement). */
     private static final double SPACING = 1.8;
     /** Number of quantities a shell, for {@link #copyTo}. */
-    static final int QUANTITIES = 11;
+    static final int QUANTITIES = 12;
 
     final int n;
     /** Heat, J, above all water liquid at 0 °C. */
@@ -30,6 +30,9 @@ final class Shells {
     final double[] ammonium;
     final double[] acid;
     final double[] volume;
+    /** How far the microbes have grown, 0–1. */
+    final double[] vigour;
+
     /** Percent of oxygen: quasi-steady, kept as the next first guess. */
     final double[] oxygen;
 
@@ -47,7 +50,7 @@ final class Shells {
 
     Envelope envelope;
 
-    Shells(PileState start, int n) {
+    Shells(PileState start, int n, double seed) {
         this.n = n;
         heat = new double[n];
         water = new double[n];
@@ -60,6 +63,7 @@ final class Shells {
         ammonium = new double[n];
         acid = new double[n];
         volume = new double[n];
+        vigour = new double[n];
         oxygen = new double[n];
         temperature = new double[n];
         ice = new double[n];
@@ -74,6 +78,7 @@ final class Shells {
             double share = Math.pow(outer, SPACING) - Math.pow(inner, SPACING);
             add(i, m, share);
             acid[i] = m.acidIndex();
+            vigour[i] = seed;
             oxygen[i] = 18;
             double out = Math.pow((inner + outer) / 2, SPACING / 3);
             double way = (out * out) / Math.pow((n - 0.5) / n, SPACING / 1.5);
@@ -95,6 +100,7 @@ final class Shells {
         ammonium = other.ammonium.clone();
         acid = other.acid.clone();
         volume = other.volume.clone();
+        vigour = other.vigour.clone();
         oxygen = other.oxygen.clone();
         temperature = other.temperature.clone();
         ice = other.ice.clone();
@@ -193,7 +199,7 @@ final class Shells {
     /** The quantities of a shell in a fixed order, for a general integrator. */
     double[][] quantities() {
         return new double[][] {
-            heat, water, quick, slow, lignin, ash, nitrogenFood, nitrogenHumus, ammonium, acid, volume
+            heat, water, quick, slow, lignin, ash, nitrogenFood, nitrogenHumus, ammonium, acid, volume, vigour
         };
     }
 
