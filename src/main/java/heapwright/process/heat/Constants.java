@@ -27,7 +27,7 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
      * @param seed vigour of the microbes in fresh matter, as a share of a grown population, above 0 to 1
      * @param growthPerDay growth of that vigour at 20 °C, 1/day
      * @param deathPerDayK loss of that vigour per kelvin above {@code deathFromC}, 1/day·K
-     * @param deathFromC temperature above which organisms begin to die, °C; 60 (CORNFS1)
+     * @param deathFromC temperature above which organisms begin to die, °C; 58 (CORNFS1: 60)
      */
     public record Kinetics(
             double quickPerDay,
@@ -125,10 +125,10 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
     /** The calibrated constants. */
     public static Constants standard() {
         return new Constants(
-                new Kinetics(0.035, 0.0070, 0.0004, 0.30, 1.30, 14.0e6, 0.55, 0.0, 5.0, 0.3, 1.5, 0.35, 60),
-                new Transport(0.05, 0.75, 0.75, 0.15, 1.5e-9, 0.5, 0.05, 1.0),
-                new Nitrogen(28.0, 1.0, 0.03),
-                new Acid(0.4, 8.0),
+                new Kinetics(0.030, 0.0060, 0.0004, 0.30, 1.30, 14.0e6, 0.55, 0.0, 5.0, 0.3, 1.5, 0.5, 58),
+                new Transport(0.05, 0.75, 0.75, 0.15, 0.8e-9, 0.5, 0.05, 1.0),
+                new Nitrogen(30.0, 6.0, 0.03),
+                new Acid(0.15, 8.0),
                 new Settling(1.4, 8.0));
     }
 

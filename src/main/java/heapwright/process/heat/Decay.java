@@ -96,17 +96,17 @@ final class Decay {
         double room = Factors.ramp((set.airSpace[i] - 0.15) / 0.15);
         double settle = s.loose / (1 + s.loose) / (c.settling().looseDays() * DAY_S);
         d[10] = -s.volume[i] * (shrink + settle) * room;
-        d[11] = growth(s, k, i);
+        d[11] = growth(s, set, k, i);
         lostDry += gas;
         formedWater += d[1];
         lostNitrogen += gone;
     }
 
     /** Growth follows the temperature curve up to three times that at 20 °C and needs oxygen; great heat kills. */
-    private double growth(Shells s, Constants.Kinetics k, int i) {
+    private double growth(Shells s, Setting set, Constants.Kinetics k, int i) {
         double warm = s.temperature[i];
         double v = s.vigour[i];
-        double speed = Math.min(3, Curves.rate(warm - k.shiftC())) * oxygenFactor[i] * (1 - s.ice[i]);
+        double speed = Math.min(3, Curves.rate(warm - k.shiftC())) * oxygenFactor[i] * (1 - s.ice[i]) * Factors.acid(set.ph[i], warm);
         double death = k.deathPerDayK() * Math.max(0, warm - k.deathFromC() - k.shiftC());
         return (k.growthPerDay() * speed * (1 - v) - death) * v / DAY_S;
     }

@@ -116,7 +116,7 @@ public final class Factors {
 
     /** pH from the acid index and the ammonium share of dry matter (judgement: 7.4 neutral, 4.4 fully sour). */
     public static double ph(double acidIndex, double ammoniumShare) {
-        return 7.4 - 3.0 * acidIndex + 1.0 * Math.min(1, ammoniumShare / 0.005);
+        return 7.4 - 3.0 * acidIndex + 1.3 * Math.min(1, ammoniumShare / 0.006);
     }
 
     /**

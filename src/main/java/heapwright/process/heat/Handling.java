@@ -12,6 +12,8 @@ final class Handling {
     private static final double FLUFF = 0.12;
 
     private static final double LOOSEN_FLUFF = 0.05;
+
+    private static final double MOST_LOOSE = 0.15;
     /** Fresh water soaks in up to this much per kg of dry matter; more runs off (judgement, 77 % moisture). */
     private static final double SOAK = 3.3;
     /** Melt of lying snow, mm a day per kelvin above freezing: of the air, and of the skin below (judgement). */
@@ -44,6 +46,7 @@ final class Handling {
 
     /** Mixes the shells from one outward: everything per volume becomes the same, air comes in, heat is lost. */
     private static void mix(Shells s, Tally tally, int from, double loss, double fluff, Outdoors out) {
+        double loose = Math.max(s.loose, Math.min(MOST_LOOSE, s.loose + fluff));
         double whole = 0;
         for (int i = from; i < s.n; i++) {
             whole += s.volume[i];
@@ -66,10 +69,10 @@ final class Handling {
                 s.heat[i] -= lost;
                 tally.heatBrought -= lost;
             }
-            s.volume[i] *= 1 + fluff;
+            s.volume[i] *= (1 + loose) / (1 + s.loose);
             s.oxygen[i] = Air.OUTSIDE_OXYGEN;
         }
-        s.loose = Math.min(0.3, s.loose + (from == 0 ? fluff : fluff / 2));
+        s.loose = from == 0 ? loose : (s.loose + loose) / 2;
     }
 
     private static boolean perVolume(double[] q, Shells s) {

@@ -5,6 +5,9 @@ import java.util.List;
 /** One run of the model, a day at a time. Mutable, for one thread; {@link #Run(Run)} forks it. */
 final class Run {
     static final int SHELLS = 8;
+    /** Share by which a fresh pile still settles under its own weight (judgement). */
+    static final double FRESH_LOOSE = 0.10;
+
     private static final double DAY_S = 86400;
     /** A step is chosen so that no inner shell moves more than this, K. */
     private static final double STEP_K = 2.5;
@@ -35,7 +38,7 @@ final class Run {
 
     Run(PileState start, Weather weather, List<Event> events, Constants c, int shells) {
         this(new Shells(start, shells, c.kinetics().seed()), null, weather, events, c);
-        s.loose = 0.10;
+        s.loose = FRESH_LOOSE;
         set.update(s, c, weather.windMs(0), rateTimes);
     }
 

@@ -1,0 +1,99 @@
+package heapwright.process.heat;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The same pile, made healthy, or given one fault. The figures of a clear fault are judgement. */
+final class Variants {
+    private static final double GOOD_MOISTURE = 0.57;
+    private static final double LEAST_MOISTURE = 0.50;
+    private static final double MOST_MOISTURE = 0.62;
+    private static final double GOOD_RATIO = 30;
+    private static final double MOST_DENSITY = 600;
+    private static final double GOOD_PIECE_CM = 5;
+    private static final double GOOD_ACID = 0.1;
+
+    private Variants() {}
+
+    /** As told, but damp, airy, with nitrogen enough, not sour and not coarse. */
+    static Matter healthy(Matter m) {
+        double moisture =
+                m.moisture() < LEAST_MOISTURE || m.moisture() > MOST_MOISTURE ? GOOD_MOISTURE : m.moisture();
+        double most = MOST_DENSITY * m.volumeM3() * (1 - moisture);
+        double dry = Math.min(m.dryKg(), most);
+        return with(
+                m,
+                dry,
+                moisture,
+                Math.min(GOOD_RATIO, ratio(m)),
+                Math.min(GOOD_PIECE_CM, m.pieceCm()),
+                Math.min(GOOD_ACID, m.acidIndex()));
+    }
+
+    private static double ratio(Matter m) {
+        double organic = m.dryKg() * (m.quickShare() + m.slowShare() + m.ligninShare());
+        return organic * Matter.CARBON_SHARE / Math.max(1e-9, m.nitrogenKg());
+    }
+
+    private static Matter with(Matter m, double dry, double moisture, double ratio, double pieceCm, double acid) {
+        double organic = dry * (m.quickShare() + m.slowShare() + m.ligninShare());
+        double nitrogen = organic * Matter.CARBON_SHARE / Math.max(1e-6, ratio);
+        return new Matter(
+                dry,
+                dry * moisture / (1 - moisture),
+                m.quickShare(),
+                m.slowShare(),
+                m.ligninShare(),
+                nitrogen,
+                Math.min(nitrogen, m.mineralNitrogenKg()),
+                m.volumeM3(),
+                pieceCm,
+                acid);
+    }
+
+    /** What is done to a healthy pile too: material and covers, but no mishaps. */
+    static List<Event> harmless(List<Event> events) {
+        return events.stream()
+                .filter(e -> e instanceof Event.Add || e instanceof Event.Cover)
+                .toList();
+    }
+
+    /** Every fault and the pile as told, best fit first. */
+    static List<Suspect> suspects(
+            PileState start, Weather weather, List<Event> events, List<CoreReading> readings, Constants c) {
+        Matter m = start.matter();
+        Matter good = healthy(m);
+        List<Suspect> all = new ArrayList<>();
+        all.add(suspect(LimitingFactor.NONE, m, start, weather, events, readings, c));
+        Matter dry = with(good, good.dryKg(), 0.34, ratio(good), good.pieceCm(), good.acidIndex());
+        all.add(suspect(LimitingFactor.WATER, dry, start, weather, events, readings, c));
+        Matter soaked = with(
+                good, 820 * 0.28 * m.volumeM3(), 0.72, ratio(good), good.pieceCm(), Math.max(0.3, good.acidIndex()));
+        all.add(suspect(LimitingFactor.AIR, soaked, start, weather, events, readings, c));
+        Matter starved = with(good, good.dryKg(), good.moisture(), 90, good.pieceCm(), good.acidIndex());
+        all.add(suspect(LimitingFactor.NITROGEN, starved, start, weather, events, readings, c));
+        all.add(suspect(LimitingFactor.ACID, good.withAcid(0.9), start, weather, events, readings, c));
+        all.add(suspect(LimitingFactor.PIECE_SIZE, good.withPieces(25), start, weather, events, readings, c));
+        all.sort(Comparator.comparingDouble(Suspect::missK).thenComparing(Suspect::factor));
+        return List.copyOf(all);
+    }
+
+    private static Suspect suspect(
+            LimitingFactor factor,
+            Matter matter,
+            PileState start,
+            Weather weather,
+            List<Event> events,
+            List<CoreReading> readings,
+            Constants c) {
+        int days = readings.stream().mapToInt(CoreReading::day).max().orElse(0) + 1;
+        Course course = HeatModel.run(start.with(matter), weather, events, days, c);
+        double sum = 0;
+        for (CoreReading reading : readings) {
+            double miss = course.days().get(reading.day()).coreC() - reading.celsius();
+            sum += miss * miss;
+        }
+        return new Suspect(factor, Math.sqrt(sum / readings.size()));
+    }
+}
