@@ -96,19 +96,26 @@ final class Decay {
         double room = Factors.ramp((set.airSpace[i] - 0.15) / 0.15);
         double settle = s.loose / (1 + s.loose) / (c.settling().looseDays() * DAY_S);
         d[10] = -s.volume[i] * (shrink + settle) * room;
-        d[11] = growth(s, set, k, i);
+        d[11] = growth(s, set, k, i, dt);
         lostDry += gas;
         formedWater += d[1];
         lostNitrogen += gone;
     }
 
-    /** Growth follows the temperature curve up to three times that at 20 °C and needs oxygen; great heat kills. */
-    private double growth(Shells s, Setting set, Constants.Kinetics k, int i) {
+    /**
+     * Growth follows the temperature curve up to three times that at 20 °C and needs oxygen; great heat kills. Implicit in
+     * dt, so that long steps settle where the rate itself would.
+     */
+    private double growth(Shells s, Setting set, Constants.Kinetics k, int i, double dt) {
         double warm = s.temperature[i];
         double v = s.vigour[i];
-        double speed = Math.min(3, Curves.rate(warm - k.shiftC())) * oxygenFactor[i] * (1 - s.ice[i]) * Factors.acid(set.ph[i], warm);
-        double death = k.deathPerDayK() * Math.max(0, warm - k.deathFromC() - k.shiftC());
-        return (k.growthPerDay() * speed * (1 - v) - death) * v / DAY_S;
+        double speed = Math.min(3, Curves.rate(warm - k.shiftC()))
+                * oxygenFactor[i]
+                * (1 - s.ice[i])
+                * Factors.acid(set.ph[i], warm);
+        double grow = k.growthPerDay() / DAY_S * speed;
+        double die = k.deathPerDayK() / DAY_S * Math.max(0, warm - k.deathFromC() - k.shiftC());
+        return v * (grow * (1 - v) - die) / (1 + dt * (grow * v + die));
     }
 
     private double acidRate(Shells s, Setting set, Constants c, int i, double quickShare) {
