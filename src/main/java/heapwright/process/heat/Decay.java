@@ -4,6 +4,9 @@ package heapwright.process.heat;
 final class Decay {
     private static final double DAY_S = 86400;
 
+    /** Great heat leaves this share of a grown population alive, as spores (judgement). */
+    private static final double LEAST_VIGOUR = 0.01;
+
     private final int n;
     /** kg/s decaying in a shell at a temperature factor of 1 and full oxygen. */
     final double[] potential;
@@ -103,7 +106,7 @@ final class Decay {
     }
 
     /**
-     * Growth follows the temperature curve up to three times that at 20 °C and needs oxygen; great heat kills. Implicit in
+     * Growth follows the temperature curve up to three times that at 20 °C and needs oxygen; great heat kills. Mean over
      * dt, so that long steps settle where the rate itself would.
      */
     private double growth(Shells s, Setting set, Constants.Kinetics k, int i, double dt) {
@@ -115,7 +118,15 @@ final class Decay {
                 * Factors.acid(set.ph[i], warm);
         double grow = k.growthPerDay() / DAY_S * speed;
         double die = k.deathPerDayK() / DAY_S * Math.max(0, warm - k.deathFromC() - k.shiftC());
-        return v * (grow * (1 - v) - die) / (1 + dt * (grow * v + die));
+        if (dt == 0) {
+            return v * (grow * (1 - v) - die) + die * LEAST_VIGOUR;
+        }
+        // The logistic solution over dt, its exponential by the Padé form ((x + 3)² + 3) / ((x − 3)² + 3).
+        double x = (grow - die) * dt;
+        double under = (x - 3) * (x - 3) + 3;
+        double grown = ((x + 3) * (x + 3) + 3) / under;
+        double crowded = grow * v * 12 * dt / under;
+        return (v * grown / (1 + crowded) - v) / dt + die * LEAST_VIGOUR / (1 + die * dt);
     }
 
     private double acidRate(Shells s, Setting set, Constants c, int i, double quickShare) {

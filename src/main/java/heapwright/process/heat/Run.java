@@ -15,9 +15,6 @@ final class Run {
     private static final double LONGEST_S = DAY_S / 4;
     private static final double SHORTEST_S = 300;
 
-    /** A few always survive, 0.01 of a grown population (judgement). */
-    private static final double LEAST_VIGOUR = 0.01;
-
     final Shells s;
     final Tally tally;
     final Setting set;
@@ -133,7 +130,7 @@ final class Run {
         s.ammonium[i] = Math.max(0, s.ammonium[i] + dt * d[8]);
         s.acid[i] = Factors.ramp(s.acid[i] + dt * d[9]);
         s.volume[i] += dt * d[10];
-        s.vigour[i] = Math.max(LEAST_VIGOUR, Math.min(1, s.vigour[i] + dt * d[11]));
+        s.vigour[i] = Factors.ramp(s.vigour[i] + dt * d[11]);
     }
 
     /** Today's readings, after {@link #live}. */
