@@ -125,7 +125,7 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
     /** The calibrated constants. */
     public static Constants standard() {
         return new Constants(
-                new Kinetics(0.030, 0.0060, 0.0004, 0.30, 1.30, 14.0e6, 0.55, 0.0, 5.0, 0.3, 1.5, 0.5, 58),
+                new Kinetics(0.045, 0.0060, 0.0004, 0.30, 1.30, 14.0e6, 0.55, 0.0, 5.0, 0.3, 1.5, 0.5, 58),
                 new Transport(0.05, 0.75, 0.75, 0.15, 0.8e-9, 0.5, 0.05, 1.0),
                 new Nitrogen(32.0, 6.0, 0.03),
                 new Acid(0.15, 8.0),

@@ -96,13 +96,13 @@ public final class Factors {
     }
 
     /**
-     * Acid factor: below pH 6 activity falls, mildly under 38 °C and severely above 44 °C (SUND05, published abstract:
+     * Acid factor: below pH 6 activity falls, mildly under 38 °C and severely above 42 °C (SUND05, published abstract:
      * severe inhibition below pH 6 with more than 40 °C). The ramps are judgement.
      */
     public static double acid(double ph, double celsius) {
         double sour = ramp(6.5 - ph);
-        double hot = ramp((celsius - 38) / 6);
-        return 1 - sour * (0.35 + 0.6 * hot);
+        double hot = ramp((celsius - 38) / 4);
+        return 1 - sour * (0.35 + 0.63 * hot);
     }
 
     /**

@@ -53,7 +53,7 @@ class IntegratorTest {
 
     @Test
     void aWarmStart() {
-        agree(PileState.cube(Fixtures.good(1), 15, Envelope.slatted()), 12, 30, 0, 1.0, 0.01);
+        agree(PileState.cube(Fixtures.good(1), 15, Envelope.slatted()), 12, 30, 0, 1.5, 0.01);
     }
 
     @Test
@@ -63,6 +63,6 @@ class IntegratorTest {
 
     @Test
     void aLargePileInFrost() {
-        agree(PileState.cube(Fixtures.rich(6), 15, Envelope.bare()), -5, 25, 0, 1.0, 0.01);
+        agree(PileState.cube(Fixtures.rich(6), 15, Envelope.bare()), -5, 25, 0, 1.5, 0.01);
     }
 }

@@ -1,0 +1,126 @@
+package heapwright.process.heat;
+
+import static heapwright.process.heat.Fixtures.core;
+import static heapwright.process.heat.Fixtures.good;
+import static heapwright.process.heat.Fixtures.rich;
+import static heapwright.process.heat.Fixtures.run;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** Published behaviour in winter; the number is the row of the acceptance list in docs/method/heat.md. */
+class WinterTest {
+    @Test
+    @DisplayName("7 KING12: 38 % more food makes a dense, saturated, cold core")
+    void overfeedingChokes() {
+        Matter right = rich(0.8);
+        Matter food = Matter.of(0.02, 900, 0.82, 0.6, 0.2, 0.05, 17, 4);
+        double more = 0.38 * (right.dryKg() + right.waterKg()) / (food.dryKg() + food.waterKg());
+        Matter wet = new Matter(
+                right.dryKg() + more * food.dryKg(),
+                right.waterKg() + more * food.waterKg(),
+                0.42,
+                0.31,
+                0.17,
+                right.nitrogenKg() + more * food.nitrogenKg(),
+                0,
+                0.8,
+                4,
+                0.5);
+        Envelope strawed = Envelope.slatted().topped(Layer.straw(0.15));
+        Course fed = run(right, 15, strawed, -5, 30);
+        Course overfed = run(wet, 15, strawed, -5, 30);
+        assertTrue(fed.peakC() > 50, "fed " + fed.peakC());
+        assertTrue(overfed.peakC() < 40, "overfed " + overfed.peakC());
+        Day day = overfed.days().get(6);
+        assertTrue(day.airSpaceCore() < 0.36 && day.moistureCore() > 0.65, day.toString());
+    }
+
+    @Test
+    @DisplayName("8 LYNCH96: a windrow that froze right through heats up as it warms, −27 to +15 °C")
+    void reheatsAfterFreezing() {
+        double[] air = new double[200];
+        for (int d = 0; d < air.length; d++) {
+            air[d] = d < 60 ? -27 + 15.0 * d / 60 : -12 + 27.0 * (d - 60) / 140;
+        }
+        Envelope covered = Envelope.bare().topped(Layer.finishedCompost(0.18)).wrapped(Layer.finishedCompost(0.18));
+        Matter mix = Matter.of(6, 520, 0.6, 0.28, 0.38, 0.24, 28, 4);
+        Course course = run(new PileState(4, 1.5, mix, -4, -8, covered), Weather.daily(air), 200);
+        assertTrue(course.days().get(40).coreIceShare() > 0.99);
+        int hot = course.firstAtLeast(45).orElseThrow();
+        assertTrue(air[hot] > -5 && air[hot] <= 15, "hot on day " + hot + " at " + air[hot]);
+    }
+
+    @Test
+    @DisplayName("9 MCC05: started in late autumn it gets hot; started in deep winter not before the warm season")
+    void theDateOfTheStartMatters() {
+        double[] cold = {-17, -14, -6, 4, 12, 17, 19, 18, 12, 5, -5, -13};
+        Matter sludge = Matter.of(14, 620, 0.62, 0.16, 0.30, 0.30, 25, 4);
+        Course autumn = run(new PileState(5, 2, sludge, 10, 10, Envelope.bare()), Weather.monthly(cold, 293, 220), 220);
+        Course winter = run(new PileState(5, 2, sludge, 0, 0, Envelope.bare()), Weather.monthly(cold, 10, 220), 220);
+        assertTrue(autumn.firstAtLeast(45).orElseThrow() < 30, "autumn " + autumn.firstAtLeast(45));
+        int hot = winter.firstAtLeast(45).orElseThrow();
+        assertTrue(hot > 90, "winter-built pile hot on day " + hot);
+    }
+
+    @Test
+    @DisplayName("10 MCC05, WSUWHAT: turning in the cold loses much heat; snow in the mix cools and wets")
+    void turningAndSnowHurtInTheCold() {
+        Envelope strawed = Envelope.slatted().topped(Layer.straw(0.1));
+        Course left = run(good(0.9), 15, strawed, -8, 40);
+        Course turned = run(good(0.9), 15, strawed, -8, 40, new Event.Turn(20));
+        Course snowed = run(good(0.9), 15, strawed, -8, 40, new Event.SnowIn(20, 60, -4));
+        assertTrue(core(left, 19) > 50, "before " + core(left, 19));
+        double held = 2.6e6 * left.days().get(19).volumeM3() * left.days().get(19).midC();
+        double lost = left.ledger().heatBrought() - turned.ledger().heatBrought();
+        assertTrue(lost > 0.15 * held, lost / held + " of the heat");
+        assertTrue(turned.daysAtLeast(40) < left.daysAtLeast(40) - 3, turned.daysAtLeast(40) + " days");
+        assertTrue(snowed.daysAtLeast(40) < left.daysAtLeast(40) - 3, snowed.daysAtLeast(40) + " days");
+        assertTrue(core(snowed, 20) < core(left, 20) - 5, core(snowed, 20) + " against " + core(left, 20));
+        assertTrue(snowed.days().get(20).moistureCore() > left.days().get(20).moistureCore() + 0.03);
+    }
+
+    @Test
+    @DisplayName("11 NMSU21 and others: slow below 13 °C, almost nothing at −20 °C")
+    void coldSlowsAndFrostStops() {
+        assertTrue(Factors.temperature(13) < 0.6);
+        assertTrue(Factors.temperature(5) < 0.25);
+        Course frozen = run(good(0.5), -20, Envelope.slatted(), -20, 60);
+        assertEquals(1, frozen.last().foodLeftShare(), 1e-9);
+        Course cool = run(good(0.05), 8, Envelope.slatted(), 8, 60);
+        assertTrue(1 - cool.last().foodLeftShare() < 0.25, "lost " + (1 - cool.last().foodLeftShare()));
+    }
+
+    @Test
+    @DisplayName("A frozen pile holds at 0 °C while it thaws, and decays no food before")
+    void thawTakesTheHeatOfMelting() {
+        Course course = run(good(0.5), -10, Envelope.slatted(), 6, 60);
+        long atZero = course.days().stream()
+                .filter(d -> Math.abs(d.coreC()) < 0.05 && d.coreIceShare() > 0)
+                .count();
+        assertTrue(atZero >= 4, "days at 0 °C: " + atZero);
+        assertTrue(course.last().coreC() > 3, "end " + course.last().coreC());
+    }
+
+    @Test
+    @DisplayName("Loosening only the outside keeps the core; turning does not")
+    void looseningSparesTheCore() {
+        Course loosened = run(good(0.8), 15, Envelope.slatted(), -8, 30, new Event.Loosen(18));
+        Course turned = run(good(0.8), 15, Envelope.slatted(), -8, 30, new Event.Turn(18));
+        assertTrue(core(loosened, 17) > 40, "before " + core(loosened, 17));
+        assertTrue(core(loosened, 18) > core(turned, 18) + 8, core(loosened, 18) + " against " + core(turned, 18));
+        assertTrue(core(loosened, 18) > core(loosened, 17) - 6);
+    }
+
+    @Test
+    @DisplayName("Snow that falls on the top insulates it")
+    void fallenSnowInsulates() {
+        PileState start = PileState.cube(good(0.8), 15, Envelope.slatted());
+        Course dry = run(start, Weather.constant(-10, 40), 40);
+        Course snowy = run(start, Weather.constant(-10, 40).withPrecipitation(2), 40);
+        assertTrue(snowy.days().get(25).midC() >= dry.days().get(25).midC());
+        assertTrue(snowy.ledger().waterBrought() > 1, "melted into the pile from below");
+    }
+}
