@@ -12,6 +12,11 @@ import org.junit.jupiter.api.Test;
 
 /** Published behaviour in winter; the number is the row of the acceptance list in docs/method/heat.md. */
 class WinterTest {
+    /** Eight mild days, then steady frost. */
+    private static Weather coldSnap() {
+        return Weather.constant(8, 60).withSpell(8, 60, 16);
+    }
+
     @Test
     @DisplayName("7 KING12: 38 % more food makes a dense, saturated, cold core")
     void overfeedingChokes() {
@@ -69,9 +74,9 @@ class WinterTest {
     @DisplayName("10 MCC05, WSUWHAT: turning in the cold loses much heat; snow in the mix cools and wets")
     void turningAndSnowHurtInTheCold() {
         Envelope strawed = Envelope.slatted().topped(Layer.straw(0.1));
-        Course left = run(good(0.9), 15, strawed, -8, 40);
-        Course turned = run(good(0.9), 15, strawed, -8, 40, new Event.Turn(20));
-        Course snowed = run(good(0.9), 15, strawed, -8, 40, new Event.SnowIn(20, 60, -4));
+        Course left = run(PileState.cube(good(0.9), 15, strawed), coldSnap(), 40);
+        Course turned = run(PileState.cube(good(0.9), 15, strawed), coldSnap(), 40, new Event.Turn(20));
+        Course snowed = run(PileState.cube(good(0.9), 15, strawed), coldSnap(), 40, new Event.SnowIn(20, 60, -4));
         assertTrue(core(left, 19) > 50, "before " + core(left, 19));
         double held = 2.6e6 * left.days().get(19).volumeM3() * left.days().get(19).midC();
         double lost = left.ledger().heatBrought() - turned.ledger().heatBrought();
@@ -107,8 +112,8 @@ class WinterTest {
     @Test
     @DisplayName("Loosening only the outside keeps the core; turning does not")
     void looseningSparesTheCore() {
-        Course loosened = run(good(0.8), 15, Envelope.slatted(), -8, 30, new Event.Loosen(18));
-        Course turned = run(good(0.8), 15, Envelope.slatted(), -8, 30, new Event.Turn(18));
+        Course loosened = run(PileState.cube(good(0.8), 15, Envelope.slatted()), coldSnap(), 30, new Event.Loosen(18));
+        Course turned = run(PileState.cube(good(0.8), 15, Envelope.slatted()), coldSnap(), 30, new Event.Turn(18));
         assertTrue(core(loosened, 17) > 40, "before " + core(loosened, 17));
         assertTrue(core(loosened, 18) > core(turned, 18) + 8, core(loosened, 18) + " against " + core(turned, 18));
         assertTrue(core(loosened, 18) > core(loosened, 17) - 6);
