@@ -14,6 +14,6 @@ public record Stretch(
         int from, int to, LimitingFactor factor, double value, double rateBias, double colderThanHealthy) {
     /** Whether the recipe as told does not explain the slowness: something not told holds it back. */
     public boolean unexplained() {
-        return rateBias < 0.5;
+        return rateBias < 0.6;
     }
 }

@@ -65,22 +65,46 @@ final class Variants {
         Matter m = start.matter();
         Matter good = healthy(m);
         List<Suspect> all = new ArrayList<>();
-        all.add(suspect(LimitingFactor.NONE, m, start, weather, events, readings, c));
-        Matter dry = with(good, good.dryKg(), 0.34, ratio(good), good.pieceCm(), good.acidIndex());
-        all.add(suspect(LimitingFactor.WATER, dry, start, weather, events, readings, c));
-        Matter soaked = with(
-                good, 820 * 0.28 * m.volumeM3(), 0.72, ratio(good), good.pieceCm(), Math.max(0.3, good.acidIndex()));
-        all.add(suspect(LimitingFactor.AIR, soaked, start, weather, events, readings, c));
-        Matter starved = with(good, good.dryKg(), good.moisture(), 90, good.pieceCm(), good.acidIndex());
-        all.add(suspect(LimitingFactor.NITROGEN, starved, start, weather, events, readings, c));
-        all.add(suspect(LimitingFactor.ACID, good.withAcid(0.9), start, weather, events, readings, c));
-        all.add(suspect(LimitingFactor.PIECE_SIZE, good.withPieces(25), start, weather, events, readings, c));
+        for (LimitingFactor factor : LimitingFactor.values()) {
+            double least = Double.MAX_VALUE;
+            for (Matter faulty : faulty(factor, m, good)) {
+                least = Math.min(least, miss(faulty, start, weather, events, readings, c));
+            }
+            if (least < Double.MAX_VALUE) {
+                all.add(new Suspect(factor, least));
+            }
+        }
         all.sort(Comparator.comparingDouble(Suspect::missK).thenComparing(Suspect::factor));
         return List.copyOf(all);
     }
 
-    private static Suspect suspect(
-            LimitingFactor factor,
+    /** A slight and a grave form of each fault that a recipe can have; none for what is no fault of a recipe. */
+    private static List<Matter> faulty(LimitingFactor factor, Matter told, Matter good) {
+        return switch (factor) {
+            case NONE -> List.of(told);
+            case WATER -> List.of(watered(good, 0.38), watered(good, 0.32));
+            case AIR -> List.of(soaked(good, 740, 0.67), soaked(good, 830, 0.72));
+            case NITROGEN -> List.of(starved(good, 60), starved(good, 110));
+            case ACID -> List.of(good.withAcid(0.6), good.withAcid(0.9));
+            case PIECE_SIZE -> List.of(good.withPieces(12), good.withPieces(30));
+            default -> List.of();
+        };
+    }
+
+    private static Matter watered(Matter m, double moisture) {
+        return with(m, m.dryKg(), moisture, ratio(m), m.pieceCm(), m.acidIndex());
+    }
+
+    private static Matter soaked(Matter m, double density, double moisture) {
+        double dry = density * m.volumeM3() * (1 - moisture);
+        return with(m, dry, moisture, ratio(m), m.pieceCm(), Math.max(0.3, m.acidIndex()));
+    }
+
+    private static Matter starved(Matter m, double ratio) {
+        return with(m, m.dryKg(), m.moisture(), ratio, m.pieceCm(), m.acidIndex());
+    }
+
+    private static double miss(
             Matter matter,
             PileState start,
             Weather weather,
@@ -94,6 +118,6 @@ final class Variants {
             double miss = course.days().get(reading.day()).coreC() - reading.celsius();
             sum += miss * miss;
         }
-        return new Suspect(factor, Math.sqrt(sum / readings.size()));
+        return Math.sqrt(sum / readings.size());
     }
 }
