@@ -7,6 +7,7 @@ package heapwright.process.heat;
 public final class Factors {
     /** Temperature at which the curve of {@link #temperature} stands at 1, °C. */
     private static final double REFERENCE_C = 20;
+    private static final double AT_REFERENCE = blend(REFERENCE_C);
     /** Highest value of {@link #temperature}, reached near {@link #BEST_C}. */
     public static final double PEAK = peak();
     /** Temperature of fastest decay on the calibrated curve, °C. */
@@ -22,7 +23,7 @@ public final class Factors {
      * @param celsius temperature; below 0 °C the value of 0 °C stands (ice is counted apart)
      */
     public static double temperature(double celsius) {
-        return blend(Math.max(0, celsius)) / blend(REFERENCE_C);
+        return blend(Math.max(0, celsius)) / AT_REFERENCE;
     }
 
     private static double blend(double c) {

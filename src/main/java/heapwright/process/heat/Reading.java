@@ -4,6 +4,7 @@ package heapwright.process.heat;
 final class Reading {
     /** A test for stability warms a damp, airy sample to this, °C (judgement: usual for respiration tests). */
     private static final double TEST_C = 37;
+    private static final double TEST_RATE = Factors.temperature(TEST_C);
     /** mg of carbon as CO2 per mg of oxygen (CH2O + O2 gives CO2 + H2O). */
     private static final double CARBON_PER_OXYGEN = 12.0 / 32;
     /** A factor must cut the rate at least to this to be named. */
@@ -62,7 +63,7 @@ final class Reading {
     private static double respiration(Shells s, Constants c, double organic) {
         Constants.Kinetics k = c.kinetics();
         double perDay = vigour(Shells.sum(s.quick), Shells.sum(s.slow), Shells.sum(s.lignin), c);
-        double oxygen = perDay * Factors.temperature(TEST_C) * (1 - k.humusYield()) * k.oxygenPerKg();
+        double oxygen = perDay * TEST_RATE * (1 - k.humusYield()) * k.oxygenPerKg();
         return 1000 * oxygen * CARBON_PER_OXYGEN / Math.max(1e-9, organic);
     }
 
@@ -102,7 +103,7 @@ final class Reading {
         if (worst.value() < NAMED) {
             return worst;
         }
-        double heat = Factors.temperature(warm - c.kinetics().shiftC()) / Factors.PEAK;
+        double heat = Curves.rate(warm - c.kinetics().shiftC()) / Factors.PEAK;
         if (heat < NAMED) {
             return new Limitation(warm > Factors.BEST_C ? LimitingFactor.HEAT : LimitingFactor.COLD, heat);
         }
