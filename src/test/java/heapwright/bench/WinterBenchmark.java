@@ -37,18 +37,16 @@ public class WinterBenchmark {
     public boolean insulated;
 
     private final Matter matter = Matter.of(1, 500, 0.58, 0.25, 0.40, 0.25, 30, 4);
-    private final Weather weather =
-            Weather.monthly(new double[] {-5, -6, -2, 4, 10, 15, 17, 16, 11, 6, 1, -3}, 304, 180)
-                    .restless(1, 4)
-                    .withPrecipitation(1.5);
+    private final Weather weather = Weather.monthly(
+                    new double[] {-5, -6, -2, 4, 10, 15, 17, 16, 11, 6, 1, -3}, 304, 180)
+            .restless(1, 4)
+            .withPrecipitation(1.5);
     private final List<Event> events = List.of(new Event.Turn(21), new Event.Loosen(40), new Event.Water(60, 10, 30));
 
     private PileState start() {
         Envelope envelope = Envelope.slatted();
         return PileState.cube(
-                matter,
-                12,
-                insulated ? envelope.topped(Layer.straw(0.2)).wrapped(Layer.straw(0.15)) : envelope);
+                matter, 12, insulated ? envelope.topped(Layer.straw(0.2)).wrapped(Layer.straw(0.15)) : envelope);
     }
 
     /** One winter. */

@@ -32,7 +32,10 @@ public record Course(List<Day> days, Ledger ledger) {
 
     /** First day on which the core reaches a temperature, °C. */
     public OptionalInt firstAtLeast(double celsius) {
-        return days.stream().filter(d -> d.coreC() >= celsius).mapToInt(Day::day).findFirst();
+        return days.stream()
+                .filter(d -> d.coreC() >= celsius)
+                .mapToInt(Day::day)
+                .findFirst();
     }
 
     /** First day on which half the core's water is ice. */

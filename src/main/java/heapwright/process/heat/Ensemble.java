@@ -77,11 +77,10 @@ public record Ensemble(List<Course> courses) {
                 m.pieceCm() * Math.exp(s.pieces() * even(u[4])),
                 m.acidIndex());
         double rates = Math.exp(s.rates() * even(u[5]));
-        Constants sampledConstants = c.with(c.kinetics().varied(rates, rates, c.kinetics().shiftC() + s.curveC() * even(u[6])))
+        Constants sampledConstants = c.with(
+                        c.kinetics().varied(rates, rates, c.kinetics().shiftC() + s.curveC() * even(u[6])))
                 .with(c.transport()
-                        .varied(
-                                1 + s.conductivity() * even(u[7]),
-                                Math.exp(Math.log(s.permeability()) * even(u[8]))));
+                        .varied(1 + s.conductivity() * even(u[7]), Math.exp(Math.log(s.permeability()) * even(u[8]))));
         Weather sampledWeather = weather.warmerBy(s.airC() * even(u[9]));
         if (s.unrestC() > 0) {
             sampledWeather = sampledWeather.restless(0x5EEDL + number, s.unrestC());

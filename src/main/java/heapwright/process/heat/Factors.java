@@ -7,6 +7,7 @@ package heapwright.process.heat;
 public final class Factors {
     /** Temperature at which the curve of {@link #temperature} stands at 1, °C. */
     private static final double REFERENCE_C = 20;
+
     private static final double AT_REFERENCE = blend(REFERENCE_C);
     /** Highest value of {@link #temperature}, reached near {@link #BEST_C}. */
     public static final double PEAK = peak();
@@ -49,8 +50,7 @@ public final class Factors {
             return 0;
         }
         double top = (c - max) * (c - min) * (c - min);
-        double under =
-                (best - min) * ((best - min) * (c - best) - (best - max) * (best + min - 2 * c));
+        double under = (best - min) * ((best - min) * (c - best) - (best - max) * (best + min - 2 * c));
         return Math.max(0, top / under);
     }
 

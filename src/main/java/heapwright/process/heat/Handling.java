@@ -140,8 +140,7 @@ final class Handling {
         }
         if (s.snow > 0) {
             double skin = s.temperature[s.n - 1];
-            double melt = Math.min(
-                    s.snow, MELT_MM * Math.max(0, out.airC()) + MELT_BELOW_MM * Math.max(0, skin));
+            double melt = Math.min(s.snow, MELT_MM * Math.max(0, out.airC()) + MELT_BELOW_MM * Math.max(0, skin));
             s.snow -= melt;
             pour(s, tally, s.n / 2, melt * area, 0);
         }

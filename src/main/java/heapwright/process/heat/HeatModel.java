@@ -16,8 +16,7 @@ public final class HeatModel {
      * @param days length of the run, 1–3,650
      * @param constants usually {@link Constants#standard()}
      */
-    public static Course run(
-            PileState start, Weather weather, List<Event> events, int days, Constants constants) {
+    public static Course run(PileState start, Weather weather, List<Event> events, int days, Constants constants) {
         return run(start, weather, events, days, constants, Run.SHELLS);
     }
 

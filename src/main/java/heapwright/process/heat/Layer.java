@@ -58,8 +58,6 @@ public record Layer(double resistance, double open, double rainShare) {
      * Conductivity of snow, W/m·K, of a density in g/cm³ (STURM97, from memory; 0.01–0.6).
      */
     public static double snowConductivity(double density) {
-        return density < 0.156
-                ? 0.023 + 0.234 * density
-                : 0.138 - 1.01 * density + 3.233 * density * density;
+        return density < 0.156 ? 0.023 + 0.234 * density : 0.138 - 1.01 * density + 3.233 * density * density;
     }
 }

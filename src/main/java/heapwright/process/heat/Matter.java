@@ -68,8 +68,7 @@ public record Matter(
         double wet = volumeM3 * densityKgM3;
         double dry = wet * (1 - moisture);
         double nitrogen = dry * (quickShare + slowShare + ligninShare) * CARBON_SHARE / carbonToNitrogen;
-        return new Matter(
-                dry, wet - dry, quickShare, slowShare, ligninShare, nitrogen, 0, volumeM3, pieceCm, 0.2);
+        return new Matter(dry, wet - dry, quickShare, slowShare, ligninShare, nitrogen, 0, volumeM3, pieceCm, 0.2);
     }
 
     /** Water as a share of wet mass. */

@@ -15,7 +15,6 @@ record Outdoors(double airC, double groundC, double airHeat, double vapourHeat, 
 
     static Outdoors of(double airC, double groundC) {
         double vapour = HUMIDITY * Curves.vapourHeat(airC);
-        return new Outdoors(
-                airC, groundC, Curves.AIR_J_K * airC + vapour, vapour, HUMIDITY * Curves.water(airC));
+        return new Outdoors(airC, groundC, Curves.AIR_J_K * airC + vapour, vapour, HUMIDITY * Curves.water(airC));
     }
 }

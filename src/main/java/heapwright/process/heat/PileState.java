@@ -10,8 +10,7 @@ package heapwright.process.heat;
  * @param skinC temperature at the skin, °C, −40 to 80; between them it falls with the square of the way out
  * @param envelope what is round it
  */
-public record PileState(
-        double lengthM, double widthM, Matter matter, double coreC, double skinC, Envelope envelope) {
+public record PileState(double lengthM, double widthM, Matter matter, double coreC, double skinC, Envelope envelope) {
     public PileState {
         Checks.above("lengthM", lengthM, 0);
         Checks.above("widthM", widthM, 0);

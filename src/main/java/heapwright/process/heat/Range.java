@@ -14,7 +14,6 @@ public record Range(double low, double likely, double high) {
     static Range of(double[] samples) {
         double[] sorted = samples.clone();
         Arrays.sort(sorted);
-        return new Range(
-                Bands.percentile(sorted, 0.1), Bands.percentile(sorted, 0.5), Bands.percentile(sorted, 0.9));
+        return new Range(Bands.percentile(sorted, 0.1), Bands.percentile(sorted, 0.5), Bands.percentile(sorted, 0.9));
     }
 }

@@ -4,6 +4,7 @@ package heapwright.process.heat;
 final class Reading {
     /** A test for stability warms a damp, airy sample to this, °C (judgement: usual for respiration tests). */
     private static final double TEST_C = 37;
+
     private static final double TEST_RATE = Factors.temperature(TEST_C);
     /** mg of carbon as CO2 per mg of oxygen (CH2O + O2 gives CO2 + H2O). */
     private static final double CARBON_PER_OXYGEN = 12.0 / 32;
@@ -44,8 +45,7 @@ final class Reading {
                 s.water[0] / (s.water[0] + s.dry(0)),
                 water / (water + dry),
                 s.oxygen[0],
-                Factors.airFilled(
-                        s.volume[0], s.water[0] * (1 - s.ice[0]), s.water[0] * s.ice[0], coreFood, s.ash[0]),
+                Factors.airFilled(s.volume[0], s.water[0] * (1 - s.ice[0]), s.water[0] * s.ice[0], coreFood, s.ash[0]),
                 Factors.ph(s.acid[0], s.ammonium[0] / s.dry(0)),
                 organic * Matter.CARBON_SHARE / Math.max(1e-9, nitrogen),
                 volume,
@@ -81,8 +81,7 @@ final class Reading {
             return new Limitation(LimitingFactor.FROZEN, 1 - s.ice[0]);
         }
         double dry = s.dry(0);
-        double food = vigour(s.quick[0], s.slow[0], s.lignin[0], c)
-                / (dry * vigour(FRESH_QUICK, FRESH_SLOW, 0, c));
+        double food = vigour(s.quick[0], s.slow[0], s.lignin[0], c) / (dry * vigour(FRESH_QUICK, FRESH_SLOW, 0, c));
         if (food < SPENT) {
             return new Limitation(LimitingFactor.FOOD_SPENT, food);
         }
@@ -95,11 +94,11 @@ final class Reading {
         Limitation worst = new Limitation(LimitingFactor.WATER, Factors.moisture(moisture));
         worst = lower(worst, LimitingFactor.AIR, Factors.airSpace(space) * oxygen);
         worst = lower(worst, LimitingFactor.NITROGEN, Factors.nitrogen(ratio));
+        worst = lower(worst, LimitingFactor.ACID, Factors.acid(Factors.ph(s.acid[0], s.ammonium[0] / dry), warm));
         worst = lower(
                 worst,
-                LimitingFactor.ACID,
-                Factors.acid(Factors.ph(s.acid[0], s.ammonium[0] / dry), warm));
-        worst = lower(worst, LimitingFactor.PIECE_SIZE, Factors.pieces(s.pieceCm, c.kinetics().halfSizeCm()));
+                LimitingFactor.PIECE_SIZE,
+                Factors.pieces(s.pieceCm, c.kinetics().halfSizeCm()));
         if (worst.value() < NAMED) {
             return worst;
         }

@@ -29,8 +29,7 @@ public final class RightHandSide {
      * @param constants the constants
      * @param count number of shells
      */
-    public RightHandSide(
-            PileState start, double airC, double groundC, double windMs, Constants constants, int count) {
+    public RightHandSide(PileState start, double airC, double groundC, double windMs, Constants constants, int count) {
         shells = new Shells(start, count, constants.kinetics().seed());
         shells.loose = Run.FRESH_LOOSE;
         set = new Setting(count);

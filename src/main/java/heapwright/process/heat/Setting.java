@@ -135,8 +135,7 @@ final class Setting {
     private void geometry(Shells s) {
         volume = Shells.sum(s.volume);
         double height = volume / (s.length * s.width);
-        double radius = 1
-                / Math.sqrt(1 / (s.length * s.length) + 1 / (s.width * s.width) + 1 / (height * height));
+        double radius = 1 / Math.sqrt(1 / (s.length * s.length) + 1 / (s.width * s.width) + 1 / (height * height));
         double within = 0;
         for (int i = 0; i < n; i++) {
             within += s.volume[i];
@@ -172,7 +171,8 @@ final class Setting {
             double in = 1 / node[j - 1] - 1 / edge[j];
             double out = 1 / edge[j] - 1 / node[j];
             conductance[j] = full / (in / conductivity[j - 1] + out / conductivity[j]);
-            diffusion[j] = full * DIFFUSIVITY * OXYGEN_KG_M3 / (in / square(airSpace[j - 1]) + out / square(airSpace[j]));
+            diffusion[j] =
+                    full * DIFFUSIVITY * OXYGEN_KG_M3 / (in / square(airSpace[j - 1]) + out / square(airSpace[j]));
         }
         for (int j = 1; j <= n; j++) {
             flowPerDensity[j] = flux * Math.PI * edge[j] * edge[j] * times;
@@ -199,12 +199,10 @@ final class Setting {
                 + area * (1 - 2 * top) / (halfArea + film + e.sideResistance());
         toGround = area * top / (halfArea + e.groundResistance() + soil);
         double open = e.skinOpen();
-        double outerDiffusion =
-                4 * Math.PI * times * DIFFUSIVITY * square(airSpace[n - 1]) / (1 / node[n - 1] - 1 / r);
+        double outerDiffusion = 4 * Math.PI * times * DIFFUSIVITY * square(airSpace[n - 1]) / (1 / node[n - 1] - 1 / r);
         diffusion[n] = outerDiffusion * OXYGEN_KG_M3 * open;
         double layers = top * e.topResistance() + (1 - top) * e.sideResistance();
-        drying = AIR_KG_M3 * area * open * DIFFUSIVITY * square(airSpace[n - 1])
-                / (t.crustM() + LAYER_DEPTH * layers);
+        drying = AIR_KG_M3 * area * open * DIFFUSIVITY * square(airSpace[n - 1]) / (t.crustM() + LAYER_DEPTH * layers);
     }
 
     private static double square(double x) {

@@ -20,8 +20,7 @@ final class Variants {
 
     /** As told, but damp, airy, with nitrogen enough, not sour and not coarse. */
     static Matter healthy(Matter m) {
-        double moisture =
-                m.moisture() < LEAST_MOISTURE || m.moisture() > MOST_MOISTURE ? GOOD_MOISTURE : m.moisture();
+        double moisture = m.moisture() < LEAST_MOISTURE || m.moisture() > MOST_MOISTURE ? GOOD_MOISTURE : m.moisture();
         double most = MOST_DENSITY * m.volumeM3() * (1 - moisture);
         double dry = Math.min(m.dryKg(), most);
         return with(

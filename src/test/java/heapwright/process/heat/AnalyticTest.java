@@ -27,8 +27,7 @@ class AnalyticTest {
     @Test
     void heatSpreadsInASphereAsTheParabolaOfSteadyConduction() {
         int n = 24;
-        Shells s = new Shells(
-                PileState.cube(Matter.of(1, 500, 0.6, 0.25, 0.4, 0.25, 30, 2.5), 20, closed()), n, 1);
+        Shells s = new Shells(PileState.cube(Matter.of(1, 500, 0.6, 0.25, 0.4, 0.25, 30, 2.5), 20, closed()), n, 1);
         Constants c = plain(0, 0.4);
         Setting set = new Setting(n);
         set.update(s, c, 2, 1);
@@ -81,8 +80,7 @@ class AnalyticTest {
     void frostGoesInAsNeumannFound() {
         int n = 200;
         double cell = 0.005;
-        Shells s = new Shells(
-                PileState.cube(Matter.of(1, 500, 0.6, 0.25, 0.4, 0.25, 30, 2.5), 0, closed()), n, 1);
+        Shells s = new Shells(PileState.cube(Matter.of(1, 500, 0.6, 0.25, 0.4, 0.25, 30, 2.5), 0, closed()), n, 1);
         double water = 300 * cell;
         double dry = 200 * cell;
         for (int i = 0; i < n; i++) {
@@ -141,13 +139,13 @@ class AnalyticTest {
         Constants c = plain(0.02, 1e3);
         Course course = HeatModel.run(start, Weather.constant(30, 60).withWind(30), List.of(), 60, c);
         double space = Factors.airFilled(0.001, 0.3, 0, 0.16, 0.04);
-        double perDay = 0.02
-                * Factors.temperature(30)
-                * Factors.airSpace(space)
-                * Factors.oxygen(20.9, 2);
+        double perDay = 0.02 * Factors.temperature(30) * Factors.airSpace(space) * Factors.oxygen(20.9, 2);
         double first = course.days().get(0).foodLeftShare();
         double last = course.days().get(4).foodLeftShare();
         // Over four days drying and loss change the factors little.
-        assertEquals(4 * perDay * Factors.moisture(course.days().get(2).moistureMean()), Math.log(first / last), 0.01 * 4 * perDay);
+        assertEquals(
+                4 * perDay * Factors.moisture(course.days().get(2).moistureMean()),
+                Math.log(first / last),
+                0.01 * 4 * perDay);
     }
 }

@@ -26,7 +26,11 @@ class BalanceTest {
                 .withPrecipitation(1.5)
                 .restless(7, 4);
         return HeatModel.run(
-                PileState.cube(Fixtures.good(1), 12, Envelope.slatted()), weather, busyWinter(), 180, Constants.standard());
+                PileState.cube(Fixtures.good(1), 12, Envelope.slatted()),
+                weather,
+                busyWinter(),
+                180,
+                Constants.standard());
     }
 
     @Test
@@ -48,9 +52,17 @@ class BalanceTest {
     @Test
     void pastItsEndTheLastDayOfWeatherStands() {
         Course known = HeatModel.run(
-                PileState.cube(Fixtures.good(1), 12, Envelope.bare()), Weather.constant(5, 40), List.of(), 40, Constants.standard());
+                PileState.cube(Fixtures.good(1), 12, Envelope.bare()),
+                Weather.constant(5, 40),
+                List.of(),
+                40,
+                Constants.standard());
         Course brief = HeatModel.run(
-                PileState.cube(Fixtures.good(1), 12, Envelope.bare()), Weather.daily(5), List.of(), 40, Constants.standard());
+                PileState.cube(Fixtures.good(1), 12, Envelope.bare()),
+                Weather.daily(5),
+                List.of(),
+                40,
+                Constants.standard());
         assertEquals(known.days(), brief.days());
     }
 }

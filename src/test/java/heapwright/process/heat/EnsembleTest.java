@@ -57,7 +57,8 @@ class EnsembleTest {
         assertTrue(kept.freezesThrough() < open.freezesThrough(), "kept " + kept.freezesThrough());
         assertTrue(kept.daysAbove40().likely() > open.daysAbove40().likely());
         assertTrue(kept.massLeft().likely() < open.massLeft().likely());
-        assertTrue(open.peakC().high() <= 85 && open.peakC().low() < open.peakC().likely());
+        assertTrue(
+                open.peakC().high() <= 85 && open.peakC().low() < open.peakC().likely());
         assertTrue(open.readyDay().low() <= open.readyDay().high());
         assertTrue(open.readyChance() >= 0 && open.readyChance() <= 1);
     }
@@ -80,9 +81,13 @@ class EnsembleTest {
                 "as it is");
         assertEquals("as it is", outcomes.get(0).name());
         assertEquals(0, outcomes.get(0).moreWarmDays().high());
-        assertTrue(outcomes.get(1).moreWarmDays().likely() > 5, outcomes.get(1).moreWarmDays().toString());
+        assertTrue(
+                outcomes.get(1).moreWarmDays().likely() > 5,
+                outcomes.get(1).moreWarmDays().toString());
         assertTrue(outcomes.get(1).moreDecay().likely() > 0);
-        assertTrue(outcomes.get(2).moreWarmDays().likely() <= 0, outcomes.get(2).moreWarmDays().toString());
+        assertTrue(
+                outcomes.get(2).moreWarmDays().likely() <= 0,
+                outcomes.get(2).moreWarmDays().toString());
     }
 
     @Test

@@ -10,7 +10,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The rate factors against the printed tables of their sources. */
 class FactorsTest {
     @ParameterizedTest
-    @CsvSource({"0.20,0.03", "0.30,0.15", "0.35,0.30", "0.40,0.50", "0.45,0.71", "0.50,0.86", "0.60,0.97", "0.70,0.995"})
+    @CsvSource({"0.20,0.03", "0.30,0.15", "0.35,0.30", "0.40,0.50", "0.45,0.71", "0.50,0.86", "0.60,0.97", "0.70,0.995"
+    })
     void moistureAsTabled(double moisture, double factor) {
         assertEquals(factor, Factors.moisture(moisture), 0.0055);
     }
@@ -28,7 +29,9 @@ class FactorsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"5,0", "10,.014", "15,.056", "20,.12", "30,.33", "40,.60", "50,.87", "58.6,1", "65,.85", "70,.33", "71.6,0"})
+    @CsvSource({
+        "5,0", "10,.014", "15,.056", "20,.12", "30,.33", "40,.60", "50,.87", "58.6,1", "65,.85", "70,.33", "71.6,0"
+    })
     void cardinalCurveAsTabled(double celsius, double factor) {
         assertEquals(factor, Factors.cardinal(celsius, 5, 58.6, 71.6), 0.0055);
     }

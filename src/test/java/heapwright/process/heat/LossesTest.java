@@ -48,7 +48,8 @@ class LossesTest {
     }
 
     @Test
-    @DisplayName("17 SASK08, CORNPOR: oxygen stays between 0 and that outdoors; a choked pile runs out, a loose one not")
+    @DisplayName(
+            "17 SASK08, CORNPOR: oxygen stays between 0 and that outdoors; a choked pile runs out, a loose one not")
     void oxygenFollowsAirSpace() {
         assertTrue(K.oxygenPerKg() >= 1.2 && K.oxygenPerKg() <= 1.5);
         Course loose = run(good(0.6), 15, Envelope.slatted(), 12, 20);
@@ -58,8 +59,12 @@ class LossesTest {
                 assertTrue(d.oxygenCore() >= 0 && d.oxygenCore() <= 20.9, d.toString());
             }
         }
-        assertTrue(loose.days().get(12).oxygenCore() > 5, "loose " + loose.days().get(12).oxygenCore());
-        assertTrue(choked.days().get(6).oxygenCore() < 2, "choked " + choked.days().get(6).oxygenCore());
+        assertTrue(
+                loose.days().get(12).oxygenCore() > 5,
+                "loose " + loose.days().get(12).oxygenCore());
+        assertTrue(
+                choked.days().get(6).oxygenCore() < 2,
+                "choked " + choked.days().get(6).oxygenCore());
     }
 
     @Test
@@ -73,7 +78,8 @@ class LossesTest {
         double own = usual.ledger().heatAired() / usual.ledger().heatReleased();
         assertTrue(share > 0.6, "share in a strong draught " + share);
         assertTrue(own > 0.05 && own < share, "share in a passive pile " + own);
-        assertTrue(strong.last().moistureMean() < 0.52, "strong " + strong.last().moistureMean());
+        assertTrue(
+                strong.last().moistureMean() < 0.52, "strong " + strong.last().moistureMean());
         assertTrue(usual.ledger().waterVapour() > usual.ledger().waterFormed());
     }
 
@@ -110,7 +116,8 @@ class LossesTest {
         Matter manure = Matter.of(6, 520, 0.6, 0.22, 0.40, 0.22, 28, 3);
         PileState pile = new PileState(3, 2, manure, 12, 12, Envelope.bare());
         Readiness active = new Readiness(4, 25, 0);
-        int summer = active.day(run(pile, Weather.constant(18, 300), 300, turns(14, 98))).orElse(999);
+        int summer = active.day(run(pile, Weather.constant(18, 300), 300, turns(14, 98)))
+                .orElse(999);
         Weather cold = Weather.monthly(new double[] {1, 2, 5, 8, 12, 15, 18, 17, 14, 9, 5, 2}, 300, 400);
         int winter = active.day(run(pile, cold, 400, turns(30, 120))).orElse(999);
         assertTrue(summer >= 25 && summer <= 95, "summer " + summer);
@@ -152,7 +159,8 @@ class LossesTest {
     }
 
     @Test
-    @DisplayName("24 GOT56, SUND05: more nitrogen is lost the lower C:N, and ammonia at 67 °C is over twice that at 55 °C")
+    @DisplayName(
+            "24 GOT56, SUND05: more nitrogen is lost the lower C:N, and ammonia at 67 °C is over twice that at 55 °C")
     void nitrogenLoss() {
         double at15 = nitrogenLost(15);
         double at20 = nitrogenLost(20);
@@ -177,7 +185,8 @@ class LossesTest {
         Envelope snug = Envelope.slatted().topped(Layer.straw(0.1));
         Course sweet = run(food.withAcid(0.1), 28, snug, 15, 25);
         Course sour = run(food.withAcid(0.95), 28, snug, 15, 25);
-        Course aired = run(food.withAcid(0.95), 28, snug, 15, 25, new Event.Turn(4), new Event.Turn(7), new Event.Turn(10));
+        Course aired =
+                run(food.withAcid(0.95), 28, snug, 15, 25, new Event.Turn(4), new Event.Turn(7), new Event.Turn(10));
         assertTrue(sweet.firstAtLeast(55).orElseThrow() <= 4);
         Day day = sour.days().get(4);
         assertTrue(day.coreC() < 50 && day.phCore() < 6, day.toString());

@@ -83,8 +83,8 @@ class MonotoneTest {
             @ForAll @DoubleRange(min = -30, max = 15) double airC,
             @ForAll @DoubleRange(min = 0.1, max = 5) double resistance) {
         Envelope bare = Envelope.bare();
-        Envelope wrapped = new Envelope(
-                resistance, resistance, resistance, 1, 1, 0.2, bare.rainShare(), bare.shelter());
+        Envelope wrapped =
+                new Envelope(resistance, resistance, resistance, 1, 1, 0.2, bare.rainShare(), bare.shelter());
         Course open = course(PileState.cube(m, 40, bare), airC, 30, inert());
         Course kept = course(PileState.cube(m, 40, wrapped), airC, 30, inert());
         for (int d = 0; d < 30; d++) {
@@ -110,7 +110,10 @@ class MonotoneTest {
 
     private static double decayed(Matter m, Envelope envelope, double celsius) {
         Constants c = stillAir();
-        return 1 - course(PileState.cube(m, celsius, envelope), celsius, 20, c).last().foodLeftShare();
+        return 1
+                - course(PileState.cube(m, celsius, envelope), celsius, 20, c)
+                        .last()
+                        .foodLeftShare();
     }
 
     @Provide
@@ -124,8 +127,16 @@ class MonotoneTest {
                     case 0 -> new Event.Turn(day);
                     case 1 -> new Event.Loosen(day);
                     case 2 -> new Event.Water(day, kg, celsius);
-                    case 3 -> new Event.Cover(day, Envelope.slatted().topped(Layer.sealedSheet()).wrapped(Layer.sealedSheet()));
-                    case 4 -> new Event.Add(day, Matter.of(0.01 + kg / 500, 500, 0.7, 0.5, 0.3, 0.1, 15, 5), celsius - 20, kg > 100);
+                    case 3 ->
+                        new Event.Cover(
+                                day,
+                                Envelope.slatted().topped(Layer.sealedSheet()).wrapped(Layer.sealedSheet()));
+                    case 4 ->
+                        new Event.Add(
+                                day,
+                                Matter.of(0.01 + kg / 500, 500, 0.7, 0.5, 0.3, 0.1, 15, 5),
+                                celsius - 20,
+                                kg > 100);
                     case 5 -> new Event.SnowIn(day, kg, -celsius / 2);
                     default -> new Event.Feed(day, kg / 100, kg, celsius);
                 });
@@ -145,8 +156,17 @@ class MonotoneTest {
         Course course = HeatModel.run(start, weather, events, 120, Constants.standard(), shells);
         for (Day d : course.days()) {
             List<Double> all = new ArrayList<>(List.of(
-                    d.coreC(), d.midC(), d.skinC(), d.massKg(), d.volumeM3(), d.oxygenCore(), d.carbonToNitrogen(),
-                    d.heatW(), d.respiration(), d.phCore(), d.limitation().value()));
+                    d.coreC(),
+                    d.midC(),
+                    d.skinC(),
+                    d.massKg(),
+                    d.volumeM3(),
+                    d.oxygenCore(),
+                    d.carbonToNitrogen(),
+                    d.heatW(),
+                    d.respiration(),
+                    d.phCore(),
+                    d.limitation().value()));
             for (double figure : all) {
                 assertTrue(Double.isFinite(figure), d.toString());
             }

@@ -38,10 +38,16 @@ class ReconstructionTest {
         Reconstruction r = read(measured(dry, 30, 3), 30);
         assertEquals(Verdict.SOMETHING_WRONG, r.verdict());
         assertTrue(r.stretches().get(0).colderThanHealthy() > 20, r.stretches().toString());
-        assertTrue(r.stretches().stream().anyMatch(Stretch::unexplained), r.stretches().toString());
+        assertTrue(
+                r.stretches().stream().anyMatch(Stretch::unexplained),
+                r.stretches().toString());
         // A thermometer alone cannot tell slow from slow; dryness must be among the best, the recipe as told far off.
-        assertTrue(miss(r, LimitingFactor.WATER) < r.suspects().get(0).missK() + 3, r.suspects().toString());
-        assertTrue(miss(r, LimitingFactor.NONE) > miss(r, LimitingFactor.WATER) + 15, r.suspects().toString());
+        assertTrue(
+                miss(r, LimitingFactor.WATER) < r.suspects().get(0).missK() + 3,
+                r.suspects().toString());
+        assertTrue(
+                miss(r, LimitingFactor.NONE) > miss(r, LimitingFactor.WATER) + 15,
+                r.suspects().toString());
     }
 
     @Test
@@ -78,8 +84,8 @@ class ReconstructionTest {
     @Test
     void anOldPileIsFinished() {
         Weather warm = Weather.constant(18, 300);
-        PileState old = PileState.cube(
-                Matter.of(0.5, 600, 0.5, 0.0, 0.12, 0.45, 14, 2).withAcid(0), 18, Envelope.slatted());
+        PileState old =
+                PileState.cube(Matter.of(0.5, 600, 0.5, 0.0, 0.12, 0.45, 14, 2).withAcid(0), 18, Envelope.slatted());
         Reconstruction r = Reconstruction.of(
                 old, warm, List.of(), List.of(new CoreReading(5, 19)), 20, Fixtures.STANDARD, Readiness.standard());
         assertEquals(Verdict.FINISHED, r.verdict());

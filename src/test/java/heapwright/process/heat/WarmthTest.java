@@ -83,8 +83,11 @@ class WarmthTest {
         for (int d = 8; d < 36; d++) {
             assertTrue(core(yard, d) >= 40, "day " + d + ": " + core(yard, d));
         }
-        assertTrue(small.firstFrozenThrough().isPresent(), "small core at the end " + small.last().coreC());
-        assertTrue(yard.firstFrozenThrough().orElse(99) > small.firstFrozenThrough().getAsInt());
+        assertTrue(
+                small.firstFrozenThrough().isPresent(),
+                "small core at the end " + small.last().coreC());
+        assertTrue(yard.firstFrozenThrough().orElse(99)
+                > small.firstFrozenThrough().getAsInt());
     }
 
     @Test
@@ -101,10 +104,8 @@ class WarmthTest {
     @DisplayName("13 WSUWHAT: the skin falls about 1 °C per cm, and wind makes it cooler")
     void skinFallsSteeplyAndWindCoolsIt() {
         PileState start = PileState.cube(good(1), 15, Envelope.bare());
-        Course calm = HeatModel.run(
-                start, Weather.constant(5, 12).withWind(0.2), List.of(), 12, Fixtures.STANDARD, 16);
-        Course windy = HeatModel.run(
-                start, Weather.constant(5, 12).withWind(8), List.of(), 12, Fixtures.STANDARD, 16);
+        Course calm = HeatModel.run(start, Weather.constant(5, 12).withWind(0.2), List.of(), 12, Fixtures.STANDARD, 16);
+        Course windy = HeatModel.run(start, Weather.constant(5, 12).withWind(8), List.of(), 12, Fixtures.STANDARD, 16);
         Day day = calm.days().get(9);
         Day blown = windy.days().get(9);
         assertTrue(blown.skinC() < day.skinC() - 1, blown.skinC() + " against " + day.skinC());
@@ -132,8 +133,7 @@ class WarmthTest {
     @DisplayName("27 private observation 2015: leaves 1 × 2 × 0.6 m, day 7, core near 53 °C at 13 °C, 10 cm lower")
     void leavesOfASmallBin() {
         Matter leaves = Matter.of(1.2, 250, 0.55, 0.18, 0.40, 0.35, 45, 4);
-        Course course =
-                run(new PileState(1, 2, leaves, 13, 13, Envelope.bare()), Weather.constant(13, 10), 10);
+        Course course = run(new PileState(1, 2, leaves, 13, 13, Envelope.bare()), Weather.constant(13, 10), 10);
         assertEquals(53, core(course, 6), 12);
         assertEquals(0.10, 0.60 - course.days().get(6).heightM(), 0.06);
     }

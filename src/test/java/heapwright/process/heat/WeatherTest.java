@@ -64,8 +64,8 @@ class WeatherTest {
         assertThrows(IllegalArgumentException.class, () -> Fixtures.good(1).withAcid(1.5));
         assertThrows(IllegalArgumentException.class, () -> new Event.Water(0, -1, 20));
         assertThrows(IllegalArgumentException.class, () -> new CoreReading(0, Double.NaN));
-        IllegalArgumentException e = assertThrows(
-                IllegalArgumentException.class, () -> Matter.of(1, 500, 0.5, 0.6, 0.6, 0, 30, 5));
+        IllegalArgumentException e =
+                assertThrows(IllegalArgumentException.class, () -> Matter.of(1, 500, 0.5, 0.6, 0.6, 0, 30, 5));
         assertTrue(e.getMessage().contains("quickShare + slowShare + ligninShare"));
     }
 }

@@ -78,7 +78,8 @@ class WinterTest {
         Course turned = run(PileState.cube(good(0.9), 15, strawed), coldSnap(), 40, new Event.Turn(20));
         Course snowed = run(PileState.cube(good(0.9), 15, strawed), coldSnap(), 40, new Event.SnowIn(20, 60, -4));
         assertTrue(core(left, 19) > 50, "before " + core(left, 19));
-        double held = 2.6e6 * left.days().get(19).volumeM3() * left.days().get(19).midC();
+        double held =
+                2.6e6 * left.days().get(19).volumeM3() * left.days().get(19).midC();
         double lost = left.ledger().heatBrought() - turned.ledger().heatBrought();
         assertTrue(lost > 0.15 * held, lost / held + " of the heat");
         assertTrue(turned.daysAtLeast(40) < left.daysAtLeast(40) - 3, turned.daysAtLeast(40) + " days");
@@ -95,7 +96,9 @@ class WinterTest {
         Course frozen = run(good(0.5), -20, Envelope.slatted(), -20, 60);
         assertEquals(1, frozen.last().foodLeftShare(), 1e-9);
         Course cool = run(good(0.05), 8, Envelope.slatted(), 8, 60);
-        assertTrue(1 - cool.last().foodLeftShare() < 0.25, "lost " + (1 - cool.last().foodLeftShare()));
+        assertTrue(
+                1 - cool.last().foodLeftShare() < 0.25,
+                "lost " + (1 - cool.last().foodLeftShare()));
     }
 
     @Test
