@@ -9,8 +9,11 @@ package heapwright.process.heat;
  * so heat is conserved to rounding whether or not a freezing shell has fully converged.
  */
 final class Heat {
-    private static final int ROUNDS = 4;
+    /** Two or three do as a rule; more when a freezing front crosses several dry shells in one step. */
+    private static final int ROUNDS = 8;
     private static final double CLOSE_K = 0.01;
+    /** A step this short is taken as it is, s. */
+    private static final double SHORT_S = 100;
 
     private final int n;
     /** W at a rate factor of 1. */
@@ -38,6 +41,9 @@ final class Heat {
     private final double[] diagonal;
     private final double[] upper;
     private final double[] right;
+    /** Air equivalent of the drying skin, kg/s; a frozen skin neither dries nor takes up frost (judgement). */
+    private double drying;
+
     /** W out through skin and ground, W out with air and vapour, kg/s of water out as vapour. */
     double conducted;
 
@@ -67,8 +73,12 @@ final class Heat {
         right = new double[n];
     }
 
-    /** Advances the heat of the shells by dt seconds; temperatures are left for the caller to derive. */
-    void step(Shells s, Setting set, Air draught, Constants c, Outdoors out, double dt) {
+    /**
+     * Advances the heat of the shells by dt seconds; temperatures are left for the caller to derive.
+     *
+     * @return false, with the shells as they were, when freezing shells did not settle and dt is long enough to be cut
+     */
+    boolean step(Shells s, Setting set, Air draught, Constants c, Outdoors out, double dt) {
         double shift = c.kinetics().shiftC();
         for (int i = 0; i < n; i++) {
             double dry = s.dry(i);
@@ -79,23 +89,28 @@ final class Heat {
             next[i] = s.heat[i];
             firstRate[i] = Curves.rate(s.temperature[i] - shift);
         }
-        for (int round = 0; round < ROUNDS; round++) {
+        drying = set.drying * (1 - s.ice[n - 1]);
+        boolean moving = true;
+        for (int round = 0; moving && round < ROUNDS; round++) {
             linearise(set, shift);
             assemble(set, draught, c, out, dt);
             solve();
-            if (!moved(shift)) {
-                break;
-            }
+            moving = moved(shift);
+        }
+        if (moving && dt > SHORT_S) {
+            return false;
         }
         account(set, draught, c, out);
         for (int i = 0; i < n; i++) {
             s.heat[i] = next[i];
         }
+        return true;
     }
 
     /** The balance at the present temperatures, W a shell into {@code dHeat}: the right-hand side itself. */
     void rates(Shells s, Setting set, Air draught, Constants c, Outdoors out, double[] dHeat) {
         double shift = c.kinetics().shiftC();
+        drying = set.drying * (1 - s.ice[n - 1]);
         for (int i = 0; i < n; i++) {
             t[i] = s.temperature[i];
             air[i] = Curves.AIR_J_K * t[i] + set.humidity[i] * Curves.vapourHeat(t[i]);
@@ -125,9 +140,9 @@ final class Heat {
             double outward = i == n - 1 ? set.toAir + set.toGround : set.conductance[i + 1];
             double inward = i == 0 ? 0 : set.conductance[i];
             double back = i == 0 ? 0 : recovery * q[i];
-            double drying = i == n - 1 ? set.drying * set.humidity[i] * Curves.vapourHeatSlope(t[i]) : 0;
+            double dried = i == n - 1 ? drying * set.humidity[i] * Curves.vapourHeatSlope(t[i]) : 0;
             double feed = source[i] * 0.5 * Curves.rateSlope(t[i] - shift);
-            diagonal[i] = 1 - dt * slope[i] * (feed - outward - inward - (q[i + 1] + back) * airSlope[i] - drying);
+            diagonal[i] = 1 - dt * slope[i] * (feed - outward - inward - (q[i + 1] + back) * airSlope[i] - dried);
             lower[i] = i == 0 ? 0 : -dt * slope[i - 1] * (inward + back * airSlope[i - 1]);
             upper[i] = i == n - 1 ? 0 : -dt * slope[i + 1] * (outward + q[i + 1] * airSlope[i + 1]);
             right[i] = before[i] + dt * flux[i] - next[i];
@@ -149,7 +164,7 @@ final class Heat {
         flux[skin] += set.toAir * (out.airC() - t[skin])
                 + set.toGround * (out.groundC() - t[skin])
                 + q[n] * (out.airHeat() - air[skin])
-                + set.drying * (out.vapourHeat() - (air[skin] - Curves.AIR_J_K * t[skin]));
+                + drying * (out.vapourHeat() - (air[skin] - Curves.AIR_J_K * t[skin]));
     }
 
     private void solve() {
@@ -200,11 +215,11 @@ final class Heat {
             inflowWater += in + back;
             inflow += q[j] * (air[j] - air[j - 1]) * (1 - recovery);
         }
-        double skinWater = q[n] * (out.airWater() - held[skin]) + set.drying * (out.airWater() - held[skin]);
+        double skinWater = q[n] * (out.airWater() - held[skin]) + drying * (out.airWater() - held[skin]);
         vapour[skin] += skinWater;
         vapourOut = -(inflowWater + skinWater);
         aired = -(inflow
                 + q[n] * (out.airHeat() - air[skin])
-                + set.drying * (out.vapourHeat() - (air[skin] - Curves.AIR_J_K * t[skin])));
+                + drying * (out.vapourHeat() - (air[skin] - Curves.AIR_J_K * t[skin])));
     }
 }

@@ -75,20 +75,22 @@ final class Run {
             if (left - dt < 0.3 * dt) {
                 dt = left > LONGEST_S ? left / 2 : left;
             }
-            step(out, dt);
-            left -= dt;
+            left -= step(out, dt);
         }
         Handling.drain(s, tally);
         day++;
     }
 
-    private void step(Outdoors out, double dt) {
+    /** One step of dt seconds, or less where freezing shells ask for it; returns what was taken. */
+    private double step(Outdoors out, double dt) {
         decay.assess(s, set, c, dt);
         air.draw(s, set, out.airC());
         air.breathe(s, set, decay.demand, 2);
         decay.kindle(s, set, c, heat.source);
         System.arraycopy(s.temperature, 0, was, 0, s.n);
-        heat.step(s, set, air, c, out, dt);
+        if (!heat.step(s, set, air, c, out, dt)) {
+            return step(out, dt / 4);
+        }
         double brisk = air.briskness(set.skinCrossSection);
         decay.clear();
         double released = 0;
@@ -113,6 +115,7 @@ final class Run {
         }
         double want = dt * Math.min(2, STEP_K / Math.max(0.1, most));
         pace = Math.max(SHORTEST_S, Math.min(LONGEST_S, want));
+        return dt;
     }
 
     private void take(int i, double dt) {
