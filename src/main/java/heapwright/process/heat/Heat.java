@@ -11,6 +11,7 @@ package heapwright.process.heat;
 final class Heat {
     /** Two or three do as a rule; more when a freezing front crosses several dry shells in one step. */
     private static final int ROUNDS = 8;
+
     private static final double CLOSE_K = 0.01;
     /** A step this short is taken as it is, s. */
     private static final double SHORT_S = 100;
