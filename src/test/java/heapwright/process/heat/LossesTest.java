@@ -101,7 +101,7 @@ class LossesTest {
     }
 
     @Test
-    @DisplayName("20 SASK08, Ramsey: half the volume goes in a month if active, 50-70 % in the end")
+    @DisplayName("20 SASK08, a city programme: half the volume goes in a month if active, 50-70 % in the end")
     void volumeLoss() {
         Course course = run(good(1), 15, Envelope.slatted(), 15, 200, turns(7, 42));
         double month = course.days().get(30).volumeM3();
