@@ -20,13 +20,16 @@ final class AirDoses {
     /** Above the edge of poor by this much a pile has air to spare: from 30 to 35 % (TN24, published). */
     private static final double BEYOND_POOR_PCT = 5;
 
+    /** No pile is heavier, kg per cubic metre: about that of wet soil. */
+    private static final double HEAVIEST = 2000;
+
     private static final int STEPS = 200;
 
     private AirDoses() {}
 
     static DoseAmount bulking(DoseContext context) {
         Limits limits = context.limits();
-        PileStock stock = context.stock();
+        PileStock stock = tooDense(context);
         double goal = limits.of(Limit.FAS_POOR) + BEYOND_POOR_PCT;
         Optional<Choice> choice = Choice.first(
                 context,
@@ -39,7 +42,7 @@ final class AirDoses {
                 "prunings-mixed");
         List<Term> pile = List.of(
                 new Term(Key.PILE_VOLUME, stock.volumeM3(), stock.volumeBasis()),
-                new Term(Key.AIR_BEFORE, airPct(stock), stock.volumeBasis()),
+                new Term(Key.AIR_BEFORE, airPct(stock), stock.densityBasis()),
                 Term.of(Key.TARGET_AIR, goal, Basis.REPORTED));
         if (airPct(stock).likely() >= goal) {
             return DoseAmount.none(Dose.BULKING, choice.map(Choice::material), Cap.NO_NEED, pile);
@@ -63,7 +66,30 @@ final class AirDoses {
                 material,
                 held.amount(),
                 tooLittle ? Optional.of(Cap.SHARE_OF_PILE) : held.cap(),
-                Working.of(pile).and(Key.AIR_AFTER, after, stock.volumeBasis()).terms());
+                Working.of(pile).and(Key.AIR_AFTER, after, stock.densityBasis()).terms());
+    }
+
+    /**
+     * The pile as short of air as whoever asks found it: by its measured density, else at least at the edge of poor,
+     * since pieces lie closer in an old wet pile than their recipe tells.
+     */
+    private static PileStock tooDense(DoseContext context) {
+        PileStock stock = context.stock();
+        double edge = context.limits().of(Limit.FAS_POOR);
+        if (stock.densityBasis() == Basis.MEASURED || airPct(stock).likely() <= edge) {
+            return stock;
+        }
+        double light = stock.densityKgM3();
+        double heavy = HEAVIEST;
+        for (int i = 0; i < STEPS && heavy - light > 1e-6; i++) {
+            double middle = (light + heavy) / 2;
+            if (airPct(stock.atDensity(middle, Basis.ASSUMED)).likely() > edge) {
+                light = middle;
+            } else {
+                heavy = middle;
+            }
+        }
+        return stock.atDensity(heavy, Basis.ASSUMED);
     }
 
     private static Band airPct(PileStock stock) {

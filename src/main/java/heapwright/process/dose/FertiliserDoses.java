@@ -6,6 +6,7 @@ import heapwright.knowledge.Material;
 import heapwright.knowledge.Trait;
 import heapwright.process.dose.Term.Key;
 import heapwright.process.mixture.Band;
+import heapwright.process.mixture.Basis;
 import heapwright.process.mixture.Composition;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,9 @@ final class FertiliserDoses {
 
     /** More doses than this are not worth the wait (judgement); what is still lacking is better given as greens. */
     private static final int MOST_PARTS = 4;
+
+    /** Of the most at once, the part to give to a pile of unknown recipe, and that once only (judgement). */
+    private static final double UNKNOWN_PILE = 0.5;
 
     private FertiliserDoses() {}
 
@@ -62,8 +66,10 @@ final class FertiliserDoses {
         double low = limits.share(Limit.NITROGEN_FRACTION_LOW);
         double high = limits.share(Limit.NITROGEN_FRACTION_HIGH);
         Band wanted = new Band(full.low() * low, full.likely() * (low + high) / 2, full.high() * high);
-        double once = onceKg(context, nitrogenPerKg, mostGramsPerM3, dissolved);
-        int parts = (int) Math.max(1, Math.min(MOST_PARTS, Math.ceil(wanted.likely() / once)));
+        boolean known = need.basis() != Basis.ASSUMED;
+        double once = onceKg(context, nitrogenPerKg, mostGramsPerM3, dissolved) * (known ? 1 : UNKNOWN_PILE);
+        int mostParts = known ? MOST_PARTS : 1;
+        int parts = (int) Math.max(1, Math.min(mostParts, Math.ceil(wanted.likely() / once)));
         Ceiling held = Ceiling.of(wanted)
                 .under(once * parts, Cap.PER_CUBIC_METRE)
                 .under(choice.get().availableKg(), Cap.AT_HAND);

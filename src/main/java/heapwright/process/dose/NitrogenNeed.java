@@ -16,12 +16,15 @@ import java.util.List;
  */
 record NitrogenNeed(Band kg, Band ratio, double aim, Basis basis) {
 
-    /** Without a recipe the pile is taken as slow for want of nitrogen, since that is why a dose is asked for. */
+    /**
+     * Without a recipe the pile is taken as slow for want of nitrogen, since that is why a dose is asked for, and the
+     * aim is only the near end of the good range: what is not known is dosed small.
+     */
     static NitrogenNeed of(DoseContext context) {
         PileStock stock = context.stock();
         Limits limits = context.limits();
-        double aim = limits.aimCarbonToNitrogen();
         boolean known = stock.recipeBasis() != Basis.ASSUMED;
+        double aim = known ? limits.aimCarbonToNitrogen() : limits.of(Limit.CN_GOOD_HIGH);
         Band ratio = known
                 ? stock.carbonToNitrogen()
                 : Band.around(limits.of(Limit.CN_GOOD_HIGH), limits.of(Limit.CN_SLOW), limits.of(Limit.CN_STARVED));

@@ -22,6 +22,7 @@ import heapwright.process.mixture.Observed;
  * @param recipeBasis {@link Basis#ESTIMATED} from a recipe, {@link Basis#ASSUMED} without one
  * @param moistureBasis where the moisture comes from
  * @param volumeBasis where the volume comes from
+ * @param densityBasis where the density comes from
  */
 public record PileStock(
         Band wetKg,
@@ -36,7 +37,8 @@ public record PileStock(
         double woodyMoisturePct,
         Basis recipeBasis,
         Basis moistureBasis,
-        Basis volumeBasis) {
+        Basis volumeBasis,
+        Basis densityBasis) {
 
     /** From recipe and additions, with what was measured already in the mixture. */
     public static PileStock of(Mixture mixture) {
@@ -65,7 +67,8 @@ public record PileStock(
                         : mixture.moisturePct().likely(),
                 Basis.ESTIMATED,
                 mixture.moistureBasis(),
-                mixture.volumeBasis());
+                mixture.volumeBasis(),
+                mixture.densityBasis());
     }
 
     /** From a size alone, with the usual range of any pile for the rest. */
@@ -92,7 +95,8 @@ public record PileStock(
                 moisture.likely(),
                 Basis.ASSUMED,
                 observed.moisturePct().isPresent() ? Basis.MEASURED : Basis.ASSUMED,
-                volumeBasis);
+                volumeBasis,
+                observed.densityKgM3().isPresent() ? Basis.MEASURED : Basis.ASSUMED);
     }
 
     /** From nothing at all: the usual home pile. */
@@ -131,7 +135,8 @@ public record PileStock(
                 woodyMoisturePct,
                 recipeBasis,
                 basis,
-                volumeBasis);
+                volumeBasis,
+                densityBasis);
     }
 
     /**
@@ -155,7 +160,28 @@ public record PileStock(
                 woodyMoisturePct,
                 recipeBasis,
                 moistureBasis,
-                volumeBasis);
+                volumeBasis,
+                densityBasis);
+    }
+
+    /** The same pile at another density: the volume stays, the mass follows. */
+    PileStock atDensity(double density, Basis basis) {
+        double factor = density / densityKgM3();
+        return new PileStock(
+                wetKg.times(factor),
+                dryKg.times(factor),
+                moisturePct,
+                carbonKg.times(factor),
+                carbonToNitrogen,
+                reachableShare,
+                organicMatter,
+                volumeM3,
+                woodyDryKg * factor,
+                woodyMoisturePct,
+                recipeBasis,
+                moistureBasis,
+                volumeBasis,
+                basis);
     }
 
     /** Likely wet density as it lies, kg per cubic metre. */

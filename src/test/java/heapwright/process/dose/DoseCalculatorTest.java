@@ -220,6 +220,36 @@ class DoseCalculatorTest {
     }
 
     @Test
+    void aPileFoundAirlessIsBulkedThoughItsRecipeLooksAiry() {
+        PileStock airy = PileStock.of(CALCULATOR.mix(List.of(Portion.ofLitres(LEAVES, 800))));
+        DoseAmount amount = DoseCalculator.calculate(Dose.BULKING, context(airy, List.of(), false));
+        assertEquals(30, value(amount, Key.AIR_BEFORE), 1e-3);
+        assertEquals(Basis.ASSUMED, term(amount, Key.AIR_BEFORE).basis());
+        assertEquals(35, value(amount, Key.AIR_AFTER), 0.1);
+        assertTrue(amount.isNeeded());
+    }
+
+    @Test
+    void aMeasuredAiryPileNeedsNoBulking() {
+        PileStock airy = PileStock.of(CALCULATOR.mix(
+                List.of(Portion.ofLitres(LEAVES, 800)),
+                new Observed(OptionalDouble.empty(), OptionalDouble.of(300), OptionalDouble.empty())));
+        assertEquals(
+                Optional.of(Cap.NO_NEED),
+                DoseCalculator.calculate(Dose.BULKING, context(airy, List.of(), false))
+                        .cap());
+    }
+
+    @Test
+    void aPileOfUnknownRecipeGetsOneSmallDoseOfUrea() {
+        PileStock unknown = PileStock.ofSize(Band.exact(1), Basis.REPORTED, Observed.nothing());
+        DoseAmount amount = DoseCalculator.calculate(Dose.UREA, context(unknown, List.of(), false));
+        assertEquals(1, amount.parts());
+        assertEquals(0.1, amount.kg().high(), 1e-9, "half of the 200 g a cubic metre may have at once");
+        assertEquals(Optional.of(Cap.PER_CUBIC_METRE), amount.cap());
+    }
+
+    @Test
     void ashIsADustingByVolumeAndFarBelowTwoPercent() {
         DoseAmount amount = DoseCalculator.calculate(Dose.ASH, context(measured(60), List.of(), false));
         double volume = measured(60).volumeM3().likely();

@@ -82,6 +82,7 @@ class UsualDosesTest {
                 60,
                 Basis.ESTIMATED,
                 Basis.ESTIMATED,
+                Basis.ESTIMATED,
                 Basis.ESTIMATED);
         assertTrue(
                 of(UsualDose.UREA_BY_THE_MATCHBOX, rich).stream().noneMatch(term -> term.key() == Key.SHARE_OF_NEED));
@@ -119,6 +120,7 @@ class UsualDosesTest {
                 Band.exact(1),
                 0,
                 moisturePct,
+                Basis.ESTIMATED,
                 Basis.ESTIMATED,
                 Basis.ESTIMATED,
                 Basis.ESTIMATED);
