@@ -56,8 +56,7 @@ final class AirDoses {
         double available = choice.get().availableKg()
                 * Density.LITRES_PER_M3
                 / Density.byHand(material).likely();
-        Ceiling held = Ceiling.of(
-                        new Band(litres / 2, litres, Density.LITRES_PER_M3 * most).atMost(Density.LITRES_PER_M3 * most))
+        Ceiling held = Ceiling.of(new Band(litres / 2, litres, Density.LITRES_PER_M3 * most))
                 .under(available, Cap.AT_HAND);
         double after = airAfterPct(stock, material, held.amount().likely() / Density.LITRES_PER_M3);
         boolean tooLittle = after < goal - 1e-6 && held.cap().isEmpty();
