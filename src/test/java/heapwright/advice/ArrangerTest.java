@@ -1,0 +1,211 @@
+package heapwright.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.advice.engine.Firing;
+import heapwright.advice.engine.Outcome;
+import heapwright.advice.engine.Pass;
+import heapwright.advice.engine.RuleInfo;
+import heapwright.advice.engine.Strength;
+import heapwright.advice.engine.Weighed;
+import heapwright.advice.fact.Precedes;
+import heapwright.advice.fact.Proposes;
+import heapwright.advice.fact.Replaces;
+import heapwright.advice.fact.Warns;
+import heapwright.advice.fact.Withholds;
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.Caution;
+import heapwright.knowledge.Known;
+import heapwright.knowledge.Remedy;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("The order of the steps")
+class ArrangerTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 21);
+
+    private final List<Firing> firings = new ArrayList<>();
+
+    @Test
+    @DisplayName("puts danger first, however little it is thought to win")
+    void dangerFirst() {
+        propose(Remedy.ENLARGE_PILE, Strength.DECISIVE);
+        propose(Remedy.LEAVE_AND_AIR_SHED, Strength.SLIGHT);
+        assertEquals(List.of(Remedy.LEAVE_AND_AIR_SHED, Remedy.ENLARGE_PILE), steps());
+    }
+
+    @Test
+    @DisplayName("puts the step that wins more before the one that wins less")
+    void worth() {
+        propose(Remedy.PULL_SPROUTS, Strength.STRONG);
+        propose(Remedy.COVER_AGAINST_RAIN, Strength.STRONG);
+        assertEquals(List.of(Remedy.COVER_AGAINST_RAIN, Remedy.PULL_SPROUTS), steps());
+    }
+
+    @Test
+    @DisplayName("reckons the worth by hand: chance times days, less labour and risk")
+    void worthByHand() {
+        // Insulate: 14 days, 45 minutes of heavy work, low risk. Strong at a likelihood of 0.5: 0.5 x 0.8 x 14 = 5.6
+        // days, less 45 x 0.5/60 = 0.375, 0.5 for heavy work and 0.5 for the risk: 4.225.
+        propose(Remedy.INSULATE, Strength.STRONG);
+        assertEquals(4.225, arranged().steps().get(0).main().worth(), 1e-9);
+    }
+
+    @Test
+    @DisplayName("raises the worth of a step that serves two causes, but not beyond their joint chance")
+    void twoCauses() {
+        // Missed by both: (1 - 0.5 x 0.8)^2 = 0.36; 0.64 x 14 = 8.96, less 1.375.
+        propose(Remedy.INSULATE, Cause.FROZEN_IN, Strength.STRONG);
+        propose(Remedy.INSULATE, Cause.TOO_SMALL_FOR_COLD, Strength.STRONG);
+        assertEquals(7.585, arranged().steps().get(0).main().worth(), 1e-9);
+    }
+
+    @Test
+    @DisplayName("keeps the better of two steps that undo each other and holds the other back for it")
+    void undoing() {
+        propose(Remedy.DUST_WITH_ASH, Strength.FAIR);
+        propose(Remedy.ADD_UREA, Strength.STRONG);
+        assertEquals(List.of(Remedy.ADD_UREA), steps());
+        Held held = arranged().withheld().get(0);
+        assertEquals(Remedy.DUST_WITH_ASH, held.remedy());
+        assertEquals(Optional.of(Remedy.ADD_UREA), held.undoes());
+    }
+
+    @Test
+    @DisplayName("leaves out what a guard withholds and keeps every reason once")
+    void withheld() {
+        propose(Remedy.ADD_UREA, Strength.DECISIVE);
+        fire("GUARD-1", Strength.DECISIVE, new Withholds(Remedy.ADD_UREA));
+        fire("GUARD-2", Strength.DECISIVE, new Withholds(Remedy.ADD_UREA));
+        fire("GUARD-2", Strength.DECISIVE, new Withholds(Remedy.ADD_UREA));
+        assertEquals(List.of(), steps());
+        assertEquals(
+                List.of("GUARD-1", "GUARD-2"),
+                arranged().withheld().get(0).rules().stream().map(RuleInfo::id).toList());
+    }
+
+    @Test
+    @DisplayName("does not speak of a withheld step that nobody proposed")
+    void withheldUnasked() {
+        propose(Remedy.INSULATE, Strength.FAIR);
+        fire("GUARD-1", Strength.DECISIVE, new Withholds(Remedy.ADD_UREA));
+        assertEquals(List.of(), arranged().withheld());
+    }
+
+    @Test
+    @DisplayName("lets the withheld step's rival stand")
+    void withheldUndoesNothing() {
+        propose(Remedy.ADD_UREA, Strength.DECISIVE);
+        propose(Remedy.BIND_WITH_CARBON, Strength.FAIR);
+        fire("GUARD-1", Strength.DECISIVE, new Withholds(Remedy.ADD_UREA));
+        assertEquals(List.of(Remedy.BIND_WITH_CARBON), steps());
+    }
+
+    @Test
+    @DisplayName("shows other ways that do the same as alternatives of the best")
+    void alternatives() {
+        propose(Remedy.LOOSEN_SIDES_AND_TOP, Strength.FAIR);
+        propose(Remedy.MAKE_AIR_HOLES, Strength.SLIGHT);
+        propose(Remedy.COVER_AGAINST_RAIN, Strength.DECISIVE);
+        assertEquals(List.of(Remedy.COVER_AGAINST_RAIN, Remedy.LOOSEN_SIDES_AND_TOP), steps());
+        assertEquals(
+                List.of(Remedy.MAKE_AIR_HOLES),
+                arranged().steps().get(1).alternatives().stream()
+                        .map(Option::remedy)
+                        .toList());
+    }
+
+    @Test
+    @DisplayName("holds back the worse of two steps where a rule replaces it")
+    void replaced() {
+        propose(Remedy.LOOSEN_SIDES_AND_TOP, Strength.SLIGHT);
+        propose(Remedy.TURN_FULLY, Strength.DECISIVE);
+        fire("ARRANGE-1", Strength.STRONG, new Replaces(Remedy.LOOSEN_SIDES_AND_TOP, Remedy.TURN_FULLY));
+        assertEquals(List.of(Remedy.LOOSEN_SIDES_AND_TOP), steps());
+        assertEquals(Remedy.TURN_FULLY, arranged().withheld().get(0).remedy());
+    }
+
+    @Test
+    @DisplayName("puts a step right before the one that needs it")
+    void precedes() {
+        propose(Remedy.ENLARGE_PILE, Strength.DECISIVE);
+        propose(Remedy.COVER_AGAINST_RAIN, Strength.STRONG);
+        propose(Remedy.PULL_SPROUTS, Strength.SLIGHT);
+        fire("ARRANGE-1", Strength.STRONG, new Precedes(Remedy.PULL_SPROUTS, Remedy.ENLARGE_PILE));
+        assertEquals(List.of(Remedy.PULL_SPROUTS, Remedy.ENLARGE_PILE, Remedy.COVER_AGAINST_RAIN), steps());
+    }
+
+    @Test
+    @DisplayName("cuts a circle of steps that each want to come first, and loses none")
+    void circle() {
+        propose(Remedy.ENLARGE_PILE, Strength.STRONG);
+        propose(Remedy.COVER_AGAINST_RAIN, Strength.STRONG);
+        fire("ARRANGE-1", Strength.STRONG, new Precedes(Remedy.COVER_AGAINST_RAIN, Remedy.ENLARGE_PILE));
+        fire("ARRANGE-2", Strength.STRONG, new Precedes(Remedy.ENLARGE_PILE, Remedy.COVER_AGAINST_RAIN));
+        assertEquals(2, steps().size());
+    }
+
+    @Test
+    @DisplayName("numbers the steps from one and says from when to when to look")
+    void ranksAndDays() {
+        propose(Remedy.INSULATE, Strength.STRONG);
+        propose(Remedy.PULL_SPROUTS, Strength.STRONG);
+        List<Step> steps = arranged().steps();
+        assertEquals(List.of(1, 2), steps.stream().map(Step::rank).toList());
+        assertEquals(DAY.plusDays(3), steps.get(0).lookFrom());
+        assertEquals(DAY.plusDays(14), steps.get(0).lookTo());
+    }
+
+    @Test
+    @DisplayName("gives a step its own cautions and those of this pile, the gravest first")
+    void cautions() {
+        propose(Remedy.TURN_FULLY, Strength.STRONG);
+        fire("GUARD-1", Strength.STRONG, new Warns(Remedy.TURN_FULLY, Caution.CLOSED_SPACE_GAS));
+        fire("GUARD-2", Strength.STRONG, new Warns(Remedy.INSULATE, Caution.HOT_WATER));
+        List<Caution> told = arranged().steps().get(0).main().cautions();
+        assertTrue(told.contains(Caution.CLOSED_SPACE_GAS));
+        assertTrue(told.containsAll(
+                TestPile.KNOWLEDGE.remedies().get(Remedy.TURN_FULLY).cautions()));
+        assertTrue(!told.contains(Caution.HOT_WATER));
+        List<Integer> gravity = told.stream()
+                .map(c -> TestPile.KNOWLEDGE.cautions().get(c).severity().ordinal())
+                .toList();
+        assertEquals(gravity.stream().sorted().toList(), gravity);
+    }
+
+    private void propose(Remedy remedy, Strength strength) {
+        propose(remedy, Cause.TOO_WET, strength);
+    }
+
+    private void propose(Remedy remedy, Cause cause, Strength strength) {
+        fire("REMEDY-" + remedy + cause, strength, new Proposes(remedy, cause));
+    }
+
+    private void fire(String id, Strength strength, Object result) {
+        RuleInfo rule = new RuleInfo(id, id, Pass.REMEDY, strength, Known.JUDGEMENT, "JUDGEMENT", "So it is.");
+        firings.add(new Firing(rule, List.of(), result));
+    }
+
+    private List<Remedy> steps() {
+        return arranged().steps().stream().map(s -> s.main().remedy()).toList();
+    }
+
+    private Arranger.Arranged arranged() {
+        Map<Cause, Weighed> even = Map.of(
+                Cause.TOO_WET, even(Cause.TOO_WET),
+                Cause.FROZEN_IN, even(Cause.FROZEN_IN),
+                Cause.TOO_SMALL_FOR_COLD, even(Cause.TOO_SMALL_FOR_COLD));
+        return new Arranger(TestPile.KNOWLEDGE, new Outcome(List.of(), firings, even), DAY, r -> List.of()).arrange();
+    }
+
+    private static Weighed even(Cause cause) {
+        return new Weighed(cause, 0.5, 0.5, List.of(), List.of());
+    }
+}

@@ -1,0 +1,193 @@
+package heapwright.advice.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.advice.fact.Grade;
+import heapwright.advice.fact.Opposes;
+import heapwright.advice.fact.Seen;
+import heapwright.advice.fact.Supports;
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.CauseInfo;
+import heapwright.knowledge.Known;
+import heapwright.knowledge.Origin;
+import heapwright.knowledge.Sign;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("The scales")
+class ScalesTest {
+
+    private static final double TINY = 1e-12;
+
+    @Test
+    @DisplayName("leave a cause of which no rule speaks at its base rate")
+    void baseRate() {
+        assertEquals(0.05, weigh(0.05, List.of()).likelihood(), TINY);
+    }
+
+    @Test
+    @DisplayName("multiply the odds by ten for ten decibans: one in eleven becomes ten in eleven after twenty")
+    void tenDecibans() {
+        assertEquals(
+                0.5,
+                weigh(1.0 / 11, List.of(pro("A", Strength.STRONG, Origin.SMELL)))
+                        .likelihood(),
+                TINY);
+        assertEquals(
+                10.0 / 11,
+                weigh(1.0 / 11, List.of(pro("A", Strength.DECISIVE, Origin.SMELL)))
+                        .likelihood(),
+                TINY);
+    }
+
+    @Test
+    @DisplayName("add up by hand: 20 in 100, fairly for and slightly for, is 0.556")
+    void byHand() {
+        // Odds 0.25; 5 + 2 = 7 decibans multiply by 10^0.7 = 5.0119; odds 1.25297; likelihood 0.55614.
+        Weighed weighed =
+                weigh(0.2, List.of(pro("A", Strength.FAIR, Origin.SMELL), pro("B", Strength.SLIGHT, Origin.SQUEEZE)));
+        assertEquals(0.55614, weighed.likelihood(), 1e-5);
+    }
+
+    @Test
+    @DisplayName("take away for evidence against as much as they add for evidence for")
+    void against() {
+        Weighed weighed =
+                weigh(0.3, List.of(pro("A", Strength.STRONG, Origin.SMELL), con("B", Strength.STRONG, Origin.WARMTH)));
+        assertEquals(0.3, weighed.likelihood(), TINY);
+        assertEquals(List.of("A"), ids(weighed.supports()));
+        assertEquals(List.of("B"), ids(weighed.opposes()));
+    }
+
+    @Test
+    @DisplayName("believe one observation once: of the same origin only the strongest counts")
+    void oneOriginOnce() {
+        Weighed weighed = weigh(
+                0.5,
+                List.of(
+                        pro("B", Strength.FAIR, Origin.SMELL),
+                        pro("A", Strength.STRONG, Origin.SMELL),
+                        pro("C", Strength.SLIGHT, Origin.SMELL)));
+        assertEquals(10.0 / 11, weighed.likelihood(), TINY);
+        assertEquals(List.of("A", "B", "C"), ids(weighed.supports()));
+        assertEquals(
+                List.of(true, false, false),
+                weighed.supports().stream().map(Piece::counted).toList());
+    }
+
+    @Test
+    @DisplayName("count within one origin the strongest for and the strongest against")
+    void bothWays() {
+        Weighed weighed = weigh(
+                0.5,
+                List.of(
+                        pro("A", Strength.STRONG, Origin.SMELL),
+                        con("B", Strength.FAIR, Origin.SMELL),
+                        con("C", Strength.SLIGHT, Origin.SMELL)));
+        // 10 - 5 = 5 decibans, odds 10^0.5 = 3.16228.
+        assertEquals(3.16228 / 4.16228, weighed.likelihood(), 1e-6);
+    }
+
+    @Test
+    @DisplayName("hear a rule that fired on several facts once, with all of them as its ground")
+    void ruleSpeaksOnce() {
+        Firing one = firing("A", Strength.STRONG, new Supports(Cause.TOO_WET, Origin.SMELL), Sign.SOGGY);
+        Firing two = firing("A", Strength.STRONG, new Supports(Cause.TOO_WET, Origin.SMELL), Sign.SLIMY);
+        Weighed weighed = weigh(0.5, List.of(one, two));
+        assertEquals(1, weighed.supports().size());
+        assertEquals(2, weighed.supports().get(0).because().size());
+        assertEquals(10.0 / 11, weighed.likelihood(), TINY);
+    }
+
+    @Test
+    @DisplayName("come to the same whatever the order in which rules fired")
+    void orderFree() {
+        List<Firing> firings = new ArrayList<>(List.of(
+                pro("A", Strength.STRONG, Origin.SMELL),
+                pro("B", Strength.STRONG, Origin.SMELL),
+                con("C", Strength.FAIR, Origin.WARMTH),
+                pro("D", Strength.SLIGHT, Origin.TIME),
+                con("E", Strength.DECISIVE, Origin.SQUEEZE)));
+        Weighed first = weigh(0.07, firings);
+        Random random = new Random(1);
+        for (int i = 0; i < 50; i++) {
+            Collections.shuffle(firings, random);
+            assertEquals(first, weigh(0.07, firings));
+        }
+    }
+
+    @Test
+    @DisplayName("stay between never and always under a mountain of evidence")
+    void neverCertain() {
+        List<Firing> mountain = new ArrayList<>();
+        for (Origin origin : Origin.values()) {
+            mountain.add(pro("A-" + origin, Strength.DECISIVE, origin));
+        }
+        double likelihood = weigh(0.05, mountain).likelihood();
+        assertTrue(likelihood > 0.999 && likelihood <= 1, "" + likelihood);
+    }
+
+    @Test
+    @DisplayName("weigh only the cause that a rule speaks of")
+    void otherCauseUntouched() {
+        Scales scales =
+                new Scales(Map.of(Cause.TOO_WET, info(Cause.TOO_WET, 0.1), Cause.MATTED, info(Cause.MATTED, 0.2)));
+        Map<Cause, Weighed> all = scales.weigh(List.of(pro("A", Strength.STRONG, Origin.SMELL)));
+        assertEquals(0.2, all.get(Cause.MATTED).likelihood(), TINY);
+        assertFalse(all.get(Cause.TOO_WET).supports().isEmpty());
+    }
+
+    @Test
+    @DisplayName("put likelihoods into words: possible from 30, likely from 60, very likely from 85 in 100")
+    void grades() {
+        assertEquals(Grade.UNLIKELY, Grade.of(0.2999));
+        assertEquals(Grade.POSSIBLE, Grade.of(0.30));
+        assertEquals(Grade.POSSIBLE, Grade.of(0.5999));
+        assertEquals(Grade.LIKELY, Grade.of(0.60));
+        assertEquals(Grade.VERY_LIKELY, Grade.of(0.85));
+        assertEquals(Grade.VERY_LIKELY, Grade.of(1));
+    }
+
+    private static Weighed weigh(double baseRate, List<Firing> firings) {
+        return new Scales(Map.of(Cause.TOO_WET, info(Cause.TOO_WET, baseRate)))
+                .weigh(firings)
+                .get(Cause.TOO_WET);
+    }
+
+    private static Firing pro(String id, Strength strength, Origin origin) {
+        return firing(id, strength, new Supports(Cause.TOO_WET, origin), Sign.SOGGY);
+    }
+
+    private static Firing con(String id, Strength strength, Origin origin) {
+        return firing(id, strength, new Opposes(Cause.TOO_WET, origin), Sign.SOGGY);
+    }
+
+    private static Firing firing(String id, Strength strength, Object result, Sign because) {
+        RuleInfo rule = new RuleInfo(id, id, Pass.WEIGH, strength, Known.JUDGEMENT, "JUDGEMENT", "So it is.");
+        return new Firing(rule, List.of(new Seen(because, 0)), result);
+    }
+
+    private static CauseInfo info(Cause cause, double baseRate) {
+        return new CauseInfo(
+                cause,
+                cause.id(),
+                CauseInfo.Kind.TROUBLE,
+                "It is so.",
+                "It is so.",
+                baseRate,
+                "Look.",
+                List.of("JUDGEMENT"),
+                Known.JUDGEMENT);
+    }
+
+    private static List<String> ids(List<Piece> pieces) {
+        return pieces.stream().map(p -> p.rule().id()).toList();
+    }
+}
