@@ -42,4 +42,10 @@ public record Advice(
         readings = List.copyOf(readings);
         contradictions = List.copyOf(contradictions);
     }
+
+    /** The same advice with these questions. */
+    Advice asking(List<Question> asked) {
+        return new Advice(
+                pile, findings, setAside, steps, withheld, cautions, asked, readings, contradictions, outcome);
+    }
 }

@@ -80,8 +80,17 @@ public final class Advisor {
         return new Auditor(knowledge, inference).audit(pile, ownRatio);
     }
 
-    /** Advice on a pile for its day. The same pile gets the same advice, whatever the order of its entries within a day. */
+    /**
+     * Advice on a pile for its day, with the questions that would settle the rest. The same pile gets the same advice,
+     * whatever the order of its entries within a day.
+     */
     public Advice advise(Pile pile) {
+        Advice advice = diagnose(pile);
+        return advice.asking(new NextQuestions(inference).after(advice.outcome(), List.of(Sign.values())));
+    }
+
+    /** The same without questions, which are most of the work: enough for cases and for many piles at once. */
+    public Advice diagnose(Pile pile) {
         Materials materials = Materials.of(knowledge.materials(), pile.materials());
         Optional<Mixture> mixture = PileMixture.of(pile, materials, calculator);
         Quantities quantities = new Quantities(pile, knowledge, mixture);
@@ -114,7 +123,7 @@ public final class Advisor {
                 arranged.steps(),
                 arranged.withheld(),
                 cautions(outcome),
-                new NextQuestions(inference).after(outcome, List.of(Sign.values())),
+                List.of(),
                 readings,
                 contradictions(outcome),
                 outcome);

@@ -62,6 +62,7 @@ final class AskCommand implements Callable<Integer> {
             throw new UsageFault("heapwright: \"" + save + "\" exists and is not overwritten."
                     + " Give a new name. Example: heapwright ask --save new-pile.json");
         }
+        workshop.warmUp();
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Interview interview = new Interview(terminal, words, workshop.advisor(), clock);

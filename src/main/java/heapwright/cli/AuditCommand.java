@@ -56,6 +56,7 @@ final class AuditCommand implements Callable<Integer> {
             throw new UsageFault(
                     "heapwright: --my-ratio " + ownRatio + ": a C:N is a number above 0. Example: --my-ratio 33");
         }
+        workshop.warmUp();
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);

@@ -66,7 +66,7 @@ final class CasesCommand implements Callable<Integer> {
         try {
             List<Case> cases = new Casebook(workshop.knowledge()).below(folder);
             return cases.stream()
-                    .map(c -> Verdict.of(c, workshop.advisor().advise(c.pile())))
+                    .map(c -> Verdict.of(c, workshop.advisor().diagnose(c.pile())))
                     .toList();
         } catch (CaseFault fault) {
             throw new UsageFault(fault.getMessage());

@@ -49,6 +49,7 @@ final class CheckupCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workshop.warmUp();
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);

@@ -36,6 +36,7 @@ final class WhyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workshop.warmUp();
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);

@@ -1,14 +1,18 @@
 package heapwright.cli;
 
 import heapwright.advice.Advisor;
+import heapwright.advice.engine.Rulebook;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 
 /** Makes what commands share, each thing when it is first wanted: listing signs needs no rules. */
 final class Workshop {
 
     private Knowledge knowledge;
     private Advisor advisor;
+    private CompletableFuture<Rulebook> rulebook;
 
     Knowledge knowledge() {
         if (knowledge == null) {
@@ -17,11 +21,25 @@ final class Workshop {
         return knowledge;
     }
 
+    /** Starts loading the rules beside other work, where a command is sure to need them. */
+    void warmUp() {
+        rulebook = CompletableFuture.supplyAsync(Rulebook::packed);
+    }
+
     Advisor advisor() {
         if (advisor == null) {
-            advisor = Advisor.packed(knowledge());
+            Rulebook rules = rulebook == null ? Rulebook.packed() : loaded(rulebook);
+            advisor = new Advisor(knowledge(), rules);
         }
         return advisor;
+    }
+
+    private static Rulebook loaded(CompletableFuture<Rulebook> loading) {
+        try {
+            return loading.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException cause ? cause : e;
+        }
     }
 
     /** The program's version. */

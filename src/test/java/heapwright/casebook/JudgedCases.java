@@ -44,7 +44,7 @@ public final class JudgedCases {
             Advisor advisor = Advisor.packed(knowledge);
             return new Casebook(knowledge)
                     .below(FOLDER).stream()
-                            .map(c -> new Judged(c, advisor.advise(c.pile())))
+                            .map(c -> new Judged(c, advisor.diagnose(c.pile())))
                             .toList();
         }
     }

@@ -1,7 +1,8 @@
-package heapwright.advice;
+package heapwright.advice.observe;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import heapwright.advice.TestPile;
 import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Reads.Basis;

@@ -1,8 +1,9 @@
-package heapwright.advice;
+package heapwright.advice.observe;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.advice.TestPile;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Reads.Basis;
 import heapwright.knowledge.Limit;
