@@ -44,6 +44,8 @@ public enum Condition implements Id {
     RECENTLY_BUILT_IN_COLD,
     // place
     CLOSED_SPACE,
+    IN_THE_WIND,
+    WATER_NEARBY,
     UNCOVERED,
     ON_HARD_GROUND,
     INSULATED,
