@@ -13,6 +13,9 @@ import java.util.stream.Stream;
 /** What a pile file says about the mixture: its recipe and additions as portions, and what was measured of the whole. */
 public final class PileMixture {
 
+    /** A file may state up to 100 %, percent of wet mass; even slurry holds some dry matter, or no sum would come out. */
+    private static final double MOST_MOISTURE = 99;
+
     private PileMixture() {}
 
     /** Recipe and additions up to the day of advice, in order of the file. */
@@ -37,7 +40,11 @@ public final class PileMixture {
         OptionalDouble volume = height.isPresent() && length.isPresent() && width.isPresent()
                 ? OptionalDouble.of(height.getAsDouble() * length.getAsDouble() * width.getAsDouble())
                 : OptionalDouble.empty();
-        return new Observed(latest(pile, Measured::moisturePct), latest(pile, Measured::bulkDensityKgM3), volume);
+        OptionalDouble moisture = latest(pile, Measured::moisturePct);
+        return new Observed(
+                moisture.isPresent() ? OptionalDouble.of(Math.min(MOST_MOISTURE, moisture.getAsDouble())) : moisture,
+                latest(pile, Measured::bulkDensityKgM3),
+                volume);
     }
 
     /** The mixture of a pile, empty when its file names no ingredients. */
