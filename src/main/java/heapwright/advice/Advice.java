@@ -19,6 +19,7 @@ import java.util.List;
  * @param questions which observations would settle the rest, the most telling first
  * @param readings the quantities the rules read
  * @param contradictions answers that cannot both be so
+ * @param homeRemedies what the usual home doses amount to here
  * @param outcome the run of the rules behind it
  */
 public record Advice(
@@ -31,6 +32,7 @@ public record Advice(
         List<Question> questions,
         List<Reads> readings,
         List<Contradicts> contradictions,
+        List<HomeRemedy> homeRemedies,
         Outcome outcome) {
     public Advice {
         findings = List.copyOf(findings);
@@ -41,11 +43,22 @@ public record Advice(
         questions = List.copyOf(questions);
         readings = List.copyOf(readings);
         contradictions = List.copyOf(contradictions);
+        homeRemedies = List.copyOf(homeRemedies);
     }
 
     /** The same advice with these questions. */
     Advice asking(List<Question> asked) {
         return new Advice(
-                pile, findings, setAside, steps, withheld, cautions, asked, readings, contradictions, outcome);
+                pile,
+                findings,
+                setAside,
+                steps,
+                withheld,
+                cautions,
+                asked,
+                readings,
+                contradictions,
+                homeRemedies,
+                outcome);
     }
 }

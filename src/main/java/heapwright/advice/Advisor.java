@@ -37,6 +37,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Gives advice on a pile. The command line, the page, the cases and the Java API all call this. It keeps no state
@@ -104,21 +105,14 @@ public final class Advisor {
         facts.addAll(quantities.limits());
         readings.stream().filter(r -> !Squeeze.from(r)).forEach(facts::add);
         Outcome outcome = withoutOutdated(inference.run(facts));
-        Arranger.Arranged arranged = new Arranger(
-                        knowledge,
-                        outcome,
-                        pile.asOf(),
-                        new Doses(
-                                pile,
-                                knowledge,
-                                materials,
-                                calculator,
-                                readings,
-                                coldSeason(quantities, readings, signs)))
-                .arrange();
+        Doses doses =
+                new Doses(pile, knowledge, materials, calculator, readings, coldSeason(quantities, readings, signs));
+        Arranger.Arranged arranged = new Arranger(knowledge, outcome, pile.asOf(), doses).arrange();
+        List<Finding> findings = findings(outcome, false);
+        Set<Cause> standing = findings.stream().map(Finding::cause).collect(Collectors.toSet());
         return new Advice(
                 pile,
-                findings(outcome, false),
+                findings,
                 findings(outcome, true),
                 arranged.steps(),
                 arranged.withheld(),
@@ -126,6 +120,7 @@ public final class Advisor {
                 List.of(),
                 readings,
                 contradictions(outcome),
+                doses.usual(standing),
                 outcome);
     }
 

@@ -1,6 +1,7 @@
 package heapwright.advice;
 
 import heapwright.advice.fact.Reads;
+import heapwright.knowledge.Cause;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
@@ -13,6 +14,7 @@ import heapwright.process.dose.Limits;
 import heapwright.process.dose.PileStock;
 import heapwright.process.dose.Shape;
 import heapwright.process.dose.Stocktaking;
+import heapwright.process.dose.UsualDoses;
 import heapwright.process.mixture.Band;
 import heapwright.process.mixture.Basis;
 import heapwright.process.mixture.Materials;
@@ -21,6 +23,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Works out the amounts of remedies for one pile, from what is known of it today. */
@@ -28,6 +31,7 @@ final class Doses implements Function<Remedy, List<DoseAmount>> {
 
     private final Knowledge knowledge;
     private final DoseContext context;
+    private final Map<String, Double> measures;
 
     Doses(
             Pile pile,
@@ -37,6 +41,7 @@ final class Doses implements Function<Remedy, List<DoseAmount>> {
             List<Reads> readings,
             boolean coldSeason) {
         this.knowledge = knowledge;
+        this.measures = pile.measures();
         Map<Limit, Double> limits = new EnumMap<>(Limit.class);
         knowledge
                 .limits()
@@ -61,5 +66,23 @@ final class Doses implements Function<Remedy, List<DoseAmount>> {
         return knowledge.remedies().get(remedy).dose().stream()
                 .map(dose -> DoseCalculator.calculate(dose, context))
                 .toList();
+    }
+
+    /**
+     * What the usual home doses amount to in this pile.
+     *
+     * @param standing the causes that stand
+     */
+    List<HomeRemedy> usual(Set<Cause> standing) {
+        return knowledge.usualDoses().values().stream()
+                .map(info -> new HomeRemedy(
+                        info.id(),
+                        UsualDoses.of(info.id(), context, litres("matchbox"), litres("tablespoon")),
+                        info.forCauses().stream().anyMatch(standing::contains)))
+                .toList();
+    }
+
+    private double litres(String measure) {
+        return measures.getOrDefault(measure, knowledge.measures().get(measure).litres());
     }
 }

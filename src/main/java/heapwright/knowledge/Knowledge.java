@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param materials materials by id
  * @param measures household measures by id
  * @param sources sources by key
+ * @param usualDoses what is said of each home remedy
  */
 public record Knowledge(
         Map<Sign, SignInfo> signs,
@@ -29,7 +30,8 @@ public record Knowledge(
         Map<Limit, LimitInfo> limits,
         Map<String, Material> materials,
         Map<String, MeasureInfo> measures,
-        Map<String, SourceInfo> sources) {
+        Map<String, SourceInfo> sources,
+        Map<UsualDose, UsualDoseInfo> usualDoses) {
 
     public Knowledge {
         signs = Collections.unmodifiableMap(signs);
@@ -40,6 +42,7 @@ public record Knowledge(
         materials = Collections.unmodifiableMap(materials);
         measures = Collections.unmodifiableMap(measures);
         sources = Collections.unmodifiableMap(sources);
+        usualDoses = Collections.unmodifiableMap(usualDoses);
     }
 
     /** The material with this id or alias, in any case of letters. */

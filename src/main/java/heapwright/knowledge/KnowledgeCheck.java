@@ -28,6 +28,8 @@ final class KnowledgeCheck {
         whole("remedies.json", Remedy.values(), knowledge.remedies());
         whole("cautions.json", Caution.values(), knowledge.cautions());
         whole("limits.json", Limit.values(), knowledge.limits());
+        whole("usual-doses.json", UsualDose.values(), knowledge.usualDoses());
+        knowledge.usualDoses().values().forEach(u -> sources("usual-doses.json " + u.id().id(), u.sources()));
         knowledge.causes().values().forEach(c -> {
             sources("causes.json " + c.id().id(), c.sources());
             if (!(c.baseRate() > 0 && c.baseRate() < 1)) {

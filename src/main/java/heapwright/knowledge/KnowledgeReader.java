@@ -59,7 +59,8 @@ public final class KnowledgeReader {
                 table("limits", LimitInfo.class, LimitInfo::id),
                 table("materials", Material.class, Material::id),
                 table("measures", MeasureInfo.class, MeasureInfo::id),
-                table("sources", SourceInfo.class, SourceInfo::key));
+                table("sources", SourceInfo.class, SourceInfo::key),
+                table("usual-doses", UsualDoseInfo.class, UsualDoseInfo::id));
         if (faults.isEmpty()) {
             faults.addAll(new KnowledgeCheck(knowledge).faults());
         }

@@ -20,6 +20,7 @@ import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.SignInfo;
 import heapwright.pile.Pile;
 import heapwright.process.dose.DoseAmount;
+import heapwright.process.dose.Term;
 import heapwright.process.mixture.Band;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -68,6 +69,14 @@ public final class AdviceJson {
         advice.readings().forEach(r -> reading(readings.addObject(), r));
         ArrayNode contradictions = root.putArray("contradictions");
         advice.contradictions().forEach(c -> contradiction(contradictions.addObject(), c));
+        ArrayNode home = root.putArray("homeRemedies");
+        advice.homeRemedies().forEach(h -> {
+            ObjectNode node = home.addObject();
+            node.put("dose", h.dose().id());
+            node.put("asked", h.asked());
+            node.put("verdict", words.knowledge().usualDoses().get(h.dose()).verdict());
+            terms(node.putArray("figures"), h.figures());
+        });
         if (withTrace) {
             ArrayNode trace = root.putArray("trace");
             advice.outcome().firings().forEach(f -> firing(trace.addObject(), f));
@@ -150,9 +159,12 @@ public final class AdviceJson {
         node.put("intervalDays", dose.intervalDays());
         band(node.putObject("carrierLitres"), dose.carrierLitres());
         dose.cap().ifPresent(c -> node.put("cap", c.id()));
-        ArrayNode working = node.putArray("working");
-        dose.working().forEach(t -> {
-            ObjectNode term = working.addObject();
+        terms(node.putArray("working"), dose.working());
+    }
+
+    private static void terms(ArrayNode node, List<Term> terms) {
+        terms.forEach(t -> {
+            ObjectNode term = node.addObject();
             term.put("what", t.key().id());
             term.put("unit", t.key().unit());
             band(term, t.value());

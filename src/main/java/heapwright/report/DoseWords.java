@@ -98,14 +98,20 @@ public final class DoseWords {
 
     /** The figures behind an amount in one sentence. */
     private Optional<String> working(DoseAmount dose) {
+        String told = figures(dose.working());
+        return told.isEmpty() ? Optional.empty() : Optional.of(words.text("dose.working", told));
+    }
+
+    /** Figures with their names, in one line. */
+    public String figures(List<Term> terms) {
         List<String> told = new ArrayList<>();
-        for (Term term : dose.working()) {
+        for (Term term : terms) {
             String key = "term." + term.key().id();
             if (words.catalogue().has(key)) {
                 told.add(words.text(key, value(term)));
             }
         }
-        return told.isEmpty() ? Optional.empty() : Optional.of(words.text("dose.working", String.join("; ", told)));
+        return String.join("; ", told);
     }
 
     private String value(Term term) {

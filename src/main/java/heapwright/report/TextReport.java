@@ -4,6 +4,7 @@ import heapwright.advice.Advice;
 import heapwright.advice.Finding;
 import heapwright.advice.Ground;
 import heapwright.advice.Held;
+import heapwright.advice.HomeRemedy;
 import heapwright.advice.Option;
 import heapwright.advice.Question;
 import heapwright.advice.Step;
@@ -19,6 +20,7 @@ import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.SignInfo;
+import heapwright.knowledge.UsualDoseInfo;
 import heapwright.pile.Pile;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -87,6 +89,7 @@ public final class TextReport {
         findings(page, advice);
         withheld(page, advice);
         aside(page, advice);
+        homeRemedies(page, advice);
         questions(page, advice);
         readings(page, advice);
         page.blank();
@@ -328,6 +331,22 @@ public final class TextReport {
                                             "aside.line",
                                             words.cause(finding.cause()),
                                             f.rule().rationale())));
+        }
+    }
+
+    private void homeRemedies(Layout page, Advice advice) {
+        List<HomeRemedy> asked =
+                advice.homeRemedies().stream().filter(HomeRemedy::asked).toList();
+        if (asked.isEmpty()) {
+            return;
+        }
+        page.heading(words.text("section.home-remedies"));
+        for (HomeRemedy one : asked) {
+            UsualDoseInfo info = words.knowledge().usualDoses().get(one.dose());
+            page.paragraph(
+                    0,
+                    INDENT,
+                    "- " + words.text("home-remedy", info.name(), doses.figures(one.figures()), info.verdict()));
         }
     }
 

@@ -1,6 +1,7 @@
 package heapwright.process.dose;
 
 import heapwright.knowledge.Material;
+import heapwright.knowledge.UsualDose;
 import heapwright.process.dose.Term.Key;
 import heapwright.process.mixture.Band;
 import heapwright.process.mixture.Basis;

@@ -8,6 +8,7 @@ import heapwright.knowledge.Dose;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
 import heapwright.knowledge.Limit;
+import heapwright.knowledge.UsualDose;
 import heapwright.pile.Container;
 import heapwright.process.dose.Household.Rounding;
 import heapwright.process.mixture.Materials;

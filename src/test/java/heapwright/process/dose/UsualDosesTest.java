@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.knowledge.Material;
+import heapwright.knowledge.UsualDose;
 import heapwright.pile.Container;
 import heapwright.process.dose.Term.Key;
 import heapwright.process.mixture.Band;

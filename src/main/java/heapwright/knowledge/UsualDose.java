@@ -1,6 +1,4 @@
-package heapwright.process.dose;
-
-import heapwright.knowledge.Id;
+package heapwright.knowledge;
 
 /** What people usually give, without reckoning (common practice, no source). */
 public enum UsualDose implements Id {

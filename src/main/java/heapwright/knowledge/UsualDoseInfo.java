@@ -1,0 +1,16 @@
+package heapwright.knowledge;
+
+import java.util.List;
+
+/**
+ * What the table says of a home remedy that people give without reckoning.
+ *
+ * @param id the home remedy
+ * @param name what people do
+ * @param verdict what to make of it, in a sentence or two, beside its figures for the pile
+ * @param forCauses the causes people give it for; its figures are told when one of them stands
+ * @param sources keys of sources
+ * @param known how the verdict is known
+ */
+public record UsualDoseInfo(
+        UsualDose id, String name, String verdict, List<Cause> forCauses, List<String> sources, Known known) {}
