@@ -13,7 +13,6 @@ public enum Condition implements Id {
     WARM_CORE,
     HOT_CORE,
     OVERHEATING,
-    FIRE_SIGNS,
     HAS_BEEN_HOT,
     FREEZING_OUTSIDE,
     DEEP_FROST,
@@ -41,9 +40,9 @@ public enum Condition implements Id {
     OLD,
     RECENTLY_TURNED,
     LONG_UNTURNED,
-    RECENTLY_BUILT_IN_COLD,
     // place
     CLOSED_SPACE,
+    SEALED,
     IN_THE_WIND,
     WATER_NEARBY,
     UNCOVERED,
