@@ -1,0 +1,108 @@
+package heapwright.docs;
+
+import heapwright.advice.engine.RuleInfo;
+import heapwright.advice.engine.Rulebook;
+import heapwright.docs.RuleText.Insertion;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.KnowledgeReader;
+import heapwright.knowledge.Known;
+import heapwright.knowledge.Remedy;
+import heapwright.report.Catalogue;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.stream.Collectors;
+
+/** Tables and rules together, and the words that the pages share. */
+final class Doctrine {
+
+    final Knowledge knowledge = KnowledgeReader.packed();
+    final Catalogue catalogue = Catalogue.english();
+    private final Map<String, RuleText> texts =
+            RuleText.all().stream().collect(Collectors.toMap(RuleText::id, t -> t, (a, b) -> a, LinkedHashMap::new));
+    private final List<RuleInfo> rules = Rulebook.packed().rules();
+
+    /**
+     * A rule with one of its insertions.
+     *
+     * @param info what the rule says of itself
+     * @param text its text
+     * @param insertion what it inserts
+     */
+    record Teaching(RuleInfo info, RuleText text, Insertion insertion) {
+
+        /** What it speaks on, in words. */
+        String on() {
+            return text.words();
+        }
+    }
+
+    /** The part of this number in words, where a rule speaks of all steps but some. */
+    Optional<String> breadth(Teaching t, int part) {
+        return t.text().breadth(t.insertion().parts().get(part), this::remedy);
+    }
+
+    List<RuleInfo> rules() {
+        return rules;
+    }
+
+    RuleText text(RuleInfo rule) {
+        return texts.get(rule.id());
+    }
+
+    /** The rules that insert a fact of a kind and fulfil a demand, in order of id. */
+    List<Teaching> teaching(Class<?> fact, BiPredicate<RuleText, Insertion> demand) {
+        return rules.stream()
+                .flatMap(r -> text(r).inserts().stream().map(i -> new Teaching(r, text(r), i)))
+                .filter(t -> t.insertion().fact().equals(fact.getSimpleName()))
+                .filter(t -> demand.test(t.text(), t.insertion()))
+                .toList();
+    }
+
+    /** The rules whose insertion of a kind speaks of all steps but some, in the part of this number. */
+    List<Teaching> broad(Class<?> fact, int part) {
+        return teaching(
+                fact, (text, insertion) -> text.breadth(insertion.parts().get(part), this::remedy).isPresent());
+    }
+
+    /** The rules whose insertion of a kind has a remedy, named or by a variable, as its part of this number. */
+    List<Teaching> teaching(Class<?> fact, Remedy remedy, int part) {
+        return teaching(
+                fact,
+                (text, insertion) -> text.remedies(insertion.parts().get(part)).contains(remedy));
+    }
+
+    String known(Known known) {
+        return catalogue.text("known." + known.id());
+    }
+
+    /** Keys of sources as links, with how they are known. */
+    String sources(Collection<String> keys, Known known) {
+        return keys.stream().map(Doctrine::source).collect(Collectors.joining(", ")) + " (" + known(known) + ")";
+    }
+
+    /** What a rule rests on. */
+    String ground(RuleInfo rule) {
+        return source(rule.source()) + ", " + known(rule.evidence());
+    }
+
+    static String source(String key) {
+        return "[" + key + "](sources.md#" + key.toLowerCase(java.util.Locale.ROOT) + ")";
+    }
+
+    static String link(String page, String id, String name) {
+        return "[" + name + "](" + page + "#" + id + ")";
+    }
+
+    String remedy(Remedy remedy) {
+        return link("remedies.md", remedy.id(), knowledge.remedies().get(remedy).name());
+    }
+
+    /** A number as briefly as it can be written. */
+    static String number(double value) {
+        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+    }
+}

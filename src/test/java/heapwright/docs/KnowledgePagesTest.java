@@ -1,0 +1,54 @@
+package heapwright.docs;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import heapwright.advice.engine.RuleInfo;
+import heapwright.advice.engine.Rulebook;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+@DisplayName("The pages of knowledge")
+class KnowledgePagesTest {
+
+    private static final Path FOLDER = Path.of("docs", "knowledge");
+
+    @TestFactory
+    @DisplayName("say what tables and rules say")
+    Stream<DynamicTest> inStep() {
+        Map<String, String> pages = new KnowledgePages().all();
+        assertNotEquals(Map.of(), pages);
+        return pages.entrySet().stream()
+                .map(p -> DynamicTest.dynamicTest(
+                        p.getKey(), () -> Papers.hold(FOLDER.resolve(p.getKey()), p.getValue())));
+    }
+
+    @Test
+    @DisplayName("find the text of every rule")
+    void everyRule() {
+        assertEquals(
+                Rulebook.packed().rules().stream().map(RuleInfo::id).toList(),
+                RuleText.all().stream().map(RuleText::id).sorted().toList());
+    }
+
+    @Test
+    @DisplayName("name every rule of a checkup somewhere")
+    void everyRuleIsShown() {
+        String all = String.join("\n", new KnowledgePages().all().values());
+        List<String> lost = Rulebook.packed().rules().stream()
+                .filter(r -> switch (r.pass()) {
+                    case WEIGH, REMEDY, GUARD, ARRANGE -> true;
+                    case DERIVE, CONCLUDE, AUDIT -> false;
+                })
+                .map(RuleInfo::id)
+                .filter(id -> !all.contains(id))
+                .toList();
+        assertEquals(List.of(), lost);
+    }
+}
