@@ -1,0 +1,79 @@
+package heapwright.docs;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import heapwright.advice.Advisor;
+import heapwright.casebook.Case;
+import heapwright.casebook.Casebook;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.KnowledgeReader;
+import heapwright.report.AdviceJson;
+import heapwright.report.AuditJson;
+import heapwright.report.Catalogue;
+import heapwright.report.Units;
+import heapwright.report.Words;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("The schemas of the answers")
+class AnswerSchemaTest {
+
+    private static final Path SCHEMAS = Path.of("docs", "schema");
+
+    private final Knowledge knowledge = KnowledgeReader.packed();
+    private final Advisor advisor = Advisor.packed(knowledge);
+    private final Words words = new Words(knowledge, Catalogue.english(), Units.METRIC);
+    private final List<Case> demo = new Casebook(knowledge).below(Path.of("cases", "demo"));
+
+    @Test
+    @DisplayName("fit the advice on every demo, with and without its trace")
+    void advice() {
+        Schema schema = schema("advice.schema.json");
+        AdviceJson json = new AdviceJson(words, "test");
+        for (Case one : demo) {
+            for (boolean trace : new boolean[] {true, false}) {
+                String document = json.write(advisor.advise(one.pile()), trace);
+                assertEquals(List.of(), schema.validate(document, InputFormat.JSON), one.file());
+            }
+        }
+        assertFalse(demo.isEmpty());
+    }
+
+    @Test
+    @DisplayName("fit the audit of every case that has a recipe")
+    void audit() {
+        Schema schema = schema("audit.schema.json");
+        AuditJson json = new AuditJson(words, "test");
+        int audited = 0;
+        for (Case one : new Casebook(knowledge).below(Path.of("cases"))) {
+            var audit = advisor.audit(one.pile(), OptionalDouble.of(30));
+            if (audit.isPresent()) {
+                String document = json.write(audit.get());
+                assertEquals(List.of(), schema.validate(document, InputFormat.JSON), one.file());
+                audited++;
+            }
+        }
+        assertFalse(audited < 10, "too few recipes to tell");
+    }
+
+    @Test
+    @DisplayName("refuse a document with a field that they do not know")
+    void strict() {
+        String document = new AdviceJson(words, "test").write(advisor.advise(demo.get(0).pile()), false);
+        String other = document.replaceFirst("\"headline\"", "\"heading\"");
+        assertFalse(schema("advice.schema.json").validate(other, InputFormat.JSON).isEmpty());
+    }
+
+    private static Schema schema(String name) {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Papers.read(SCHEMAS.resolve(name)));
+    }
+}
