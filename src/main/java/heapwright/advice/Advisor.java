@@ -49,12 +49,14 @@ public final class Advisor {
     private final Rulebook rulebook;
     private final Inference inference;
     private final MixtureCalculator calculator;
+    private final Auditor auditor;
 
     public Advisor(Knowledge knowledge, Rulebook rulebook) {
         this.knowledge = knowledge;
         this.rulebook = rulebook;
         this.inference = new Inference(rulebook, knowledge);
         this.calculator = new MixtureCalculator();
+        this.auditor = new Auditor(knowledge, inference, calculator);
     }
 
     /** An advisor with the rules packed with the program. */
@@ -78,7 +80,7 @@ public final class Advisor {
      * @return empty when the pile names no ingredients
      */
     public Optional<Audit> audit(Pile pile, OptionalDouble ownRatio) {
-        return new Auditor(knowledge, inference).audit(pile, ownRatio);
+        return auditor.audit(pile, ownRatio);
     }
 
     /**

@@ -40,7 +40,8 @@ public final class Casebook {
             "notSteps",
             "withheld",
             "cautions",
-            "contradictions");
+            "contradictions",
+            "audit");
 
     private final Knowledge knowledge;
     private final PileReader reader;
@@ -96,7 +97,7 @@ public final class Casebook {
                 expectation(name, expect));
     }
 
-    private static Expectation expectation(String name, JsonNode expect) {
+    private Expectation expectation(String name, JsonNode expect) {
         List<List<Sign>> pairs = new ArrayList<>();
         expect.path("contradictions").forEach(pair -> pairs.add(all(name, Sign.values(), pair)));
         return new Expectation(
@@ -112,10 +113,13 @@ public final class Casebook {
                 all(name, Remedy.values(), expect.path("notSteps")),
                 all(name, Remedy.values(), expect.path("withheld")),
                 all(name, Caution.values(), expect.path("cautions")),
-                pairs);
+                pairs,
+                expect.hasNonNull("audit")
+                        ? Optional.of(new AuditReader(name, knowledge).read(expect.get("audit")))
+                        : Optional.empty());
     }
 
-    private static void checkFields(String file, JsonNode node, Set<String> allowed) {
+    static void checkFields(String file, JsonNode node, Set<String> allowed) {
         if (!node.isObject() || node.isEmpty()) {
             throw new CaseFault(file + ": \"case\" and \"expect\" must be objects that say something");
         }
@@ -141,7 +145,7 @@ public final class Casebook {
         return found;
     }
 
-    private static <T extends Id> T one(String file, T[] values, String id) {
+    static <T extends Id> T one(String file, T[] values, String id) {
         return Arrays.stream(values)
                 .filter(v -> v.id().equals(id))
                 .findFirst()

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param withheld remedies that must be held back with a reason
  * @param cautions cautions that must be given, with a step or always
  * @param contradictions pairs of signs that must be named as contradictory
+ * @param audit what the audit of the recipe must be, where the case asks
  */
 public record Expectation(
         List<Cause> causes,
@@ -31,4 +32,5 @@ public record Expectation(
         List<Remedy> notSteps,
         List<Remedy> withheld,
         List<Caution> cautions,
-        List<List<Sign>> contradictions) {}
+        List<List<Sign>> contradictions,
+        Optional<AuditExpectation> audit) {}

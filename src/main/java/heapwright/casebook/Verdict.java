@@ -1,9 +1,11 @@
 package heapwright.casebook;
 
 import heapwright.advice.Advice;
+import heapwright.advice.Advisor;
 import heapwright.advice.Finding;
 import heapwright.advice.Held;
 import heapwright.advice.Step;
+import heapwright.advice.audit.Audit;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Grade;
 import heapwright.knowledge.Cause;
@@ -14,6 +16,7 @@ import heapwright.knowledge.Sign;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -32,8 +35,18 @@ public record Verdict(Case tested, List<String> misses) {
         return misses.isEmpty();
     }
 
+    /** Asks for the advice and, where the case demands something of it, for the audit, and compares. */
+    public static Verdict of(Case tested, Advisor advisor) {
+        return of(tested, advisor.diagnose(tested.pile()), audit(tested, advisor));
+    }
+
+    /** The audit of a case that demands something of it. */
+    public static Optional<Audit> audit(Case tested, Advisor advisor) {
+        return tested.expect().audit().flatMap(a -> advisor.audit(tested.pile(), a.ownRatio()));
+    }
+
     /** Compares. */
-    public static Verdict of(Case tested, Advice advice) {
+    public static Verdict of(Case tested, Advice advice, Optional<Audit> audit) {
         Expectation expect = tested.expect();
         List<String> misses = new ArrayList<>();
         List<Cause> findings = advice.findings().stream().map(Finding::cause).toList();
@@ -76,6 +89,7 @@ public record Verdict(Case tested, List<String> misses) {
                 misses.add(ids(pair) + " are not named as contradictory");
             }
         }
+        expect.audit().ifPresent(a -> misses.addAll(AuditVerdict.misses(a, audit)));
         return new Verdict(tested, misses);
     }
 

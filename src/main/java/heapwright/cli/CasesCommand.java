@@ -65,9 +65,7 @@ final class CasesCommand implements Callable<Integer> {
     private List<Verdict> verdicts() {
         try {
             List<Case> cases = new Casebook(workshop.knowledge()).below(folder);
-            return cases.stream()
-                    .map(c -> Verdict.of(c, workshop.advisor().diagnose(c.pile())))
-                    .toList();
+            return cases.stream().map(c -> Verdict.of(c, workshop.advisor())).toList();
         } catch (CaseFault fault) {
             throw new UsageFault(fault.getMessage());
         }

@@ -21,6 +21,7 @@ public enum Reading implements Id {
     PH,
     CORE_TEMPERATURE,
     OUTDOOR_TEMPERATURE,
+    COLDEST_MONTH_AHEAD,
     CORE_EXCESS,
     PEAK_TEMPERATURE,
     HEIGHT,

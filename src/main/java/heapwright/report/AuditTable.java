@@ -9,6 +9,7 @@ import java.util.List;
 /** Writes the numbers of an audit as a plain table: a row an ingredient, then the mix. */
 public final class AuditTable {
 
+    private static final int WIDTH = 80;
     private static final int NAME = 34;
     private static final int COLUMN = 9;
 
@@ -20,24 +21,37 @@ public final class AuditTable {
 
     /** The table as text. */
     public String write(Audit audit) {
-        StringBuilder out = new StringBuilder();
-        out.append(row(
-                words.text("table.material"),
-                List.of(
-                        words.text("table.wet"),
-                        words.text("table.dry"),
-                        words.text("table.water"),
-                        words.text("table.carbon"),
-                        words.text("table.nitrogen"))));
+        List<List<String>> rows = new ArrayList<>();
+        List<String> names = new ArrayList<>(List.of(words.text("table.material")));
+        rows.add(List.of(
+                words.text("table.wet"),
+                words.text("table.dry"),
+                words.text("table.water"),
+                words.text("table.carbon"),
+                words.text("table.nitrogen")));
         double[] sums = new double[5];
         for (Contribution c : audit.mixture().contributions()) {
             double[] values = {c.kgWet(), c.kgDry(), c.kgWater(), c.kgCarbon(), c.kgNitrogen()};
             for (int i = 0; i < values.length; i++) {
                 sums[i] += values[i];
             }
-            out.append(row(c.material().name(), cells(values)));
+            names.add(c.material().name());
+            rows.add(cells(values));
         }
-        out.append(row(words.text("table.sum"), cells(sums)));
+        names.add(words.text("table.sum"));
+        rows.add(cells(sums));
+        StringBuilder out = new StringBuilder();
+        int column = Math.max(
+                COLUMN,
+                1
+                        + rows.stream()
+                                .flatMap(List::stream)
+                                .mapToInt(String::length)
+                                .max()
+                                .orElse(0));
+        for (int i = 0; i < rows.size(); i++) {
+            out.append(row(names.get(i), rows.get(i), column));
+        }
         out.append('\n');
         for (Reads reading : audit.readings()) {
             words.fact(reading).ifPresent(t -> out.append(t).append('\n'));
@@ -53,12 +67,11 @@ public final class AuditTable {
         return cells;
     }
 
-    private static String row(String name, List<String> cells) {
-        StringBuilder row = new StringBuilder();
-        String shortName = name.length() > NAME - 1 ? name.substring(0, NAME - 2) + "…" : name;
-        row.append(shortName).append(" ".repeat(NAME - shortName.length()));
-        cells.forEach(c ->
-                row.append(" ".repeat(Math.max(1, COLUMN - c.length()))).append(c));
+    private static String row(String name, List<String> cells, int column) {
+        int room = Math.min(NAME, WIDTH - cells.size() * column);
+        String shortName = name.length() > room - 1 ? name.substring(0, room - 2) + "…" : name;
+        StringBuilder row = new StringBuilder(shortName).append(" ".repeat(room - shortName.length()));
+        cells.forEach(c -> row.append(" ".repeat(column - c.length())).append(c));
         return row.append('\n').toString();
     }
 }

@@ -83,6 +83,11 @@ public final class Figures {
         return cm >= 100 ? round(cm / 100) + " m" : round(cm) + " cm";
     }
 
+    /** How deep a layer lies, in whole centimetres or inches; nobody lays one finer. */
+    public String depth(double cm) {
+        return units == Units.US ? number(Math.max(1, cm / CM_PER_IN), 0) + " in" : number(Math.max(1, cm), 0) + " cm";
+    }
+
     /** A span of areas in square metres, or in square feet. */
     public String area(double lowM2, double highM2) {
         double perUnit = units == Units.US ? SQUARE_METRE_PER_SQUARE_FOOT : 1;

@@ -8,12 +8,15 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.advice.engine.RuleInfo;
+import heapwright.process.mixture.Band;
 import java.io.UncheckedIOException;
 
 /** Writes JSON for people and programs: pretty, in a stable order, line feeds only. */
 public final class JsonText {
 
     private static final String SCHEMA = "1.0";
+
+    private static final double GRAIN = 1000;
 
     private JsonText() {}
 
@@ -43,5 +46,18 @@ public final class JsonText {
         row.put("evidence", rule.evidence().id());
         row.put("source", rule.source());
         row.put("rationale", rule.rationale());
+    }
+
+    /** A figure to three decimals: finer would show the noise of floating point, not knowledge. */
+    public static double fine(double value) {
+        return Math.abs(value) < Long.MAX_VALUE / GRAIN ? Math.round(value * GRAIN) / GRAIN : value;
+    }
+
+    /** A quantity as low, likely and high. */
+    public static void band(ObjectNode node, String field, Band band) {
+        node.putObject(field)
+                .put("low", fine(band.low()))
+                .put("likely", fine(band.likely()))
+                .put("high", fine(band.high()));
     }
 }

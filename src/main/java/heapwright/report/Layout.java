@@ -30,6 +30,11 @@ public final class Layout {
         line(0, strong(text));
     }
 
+    /** The title, wrapped to the page. */
+    public void title(String text) {
+        wrap(text, WIDTH, 0).forEach(l -> line(0, strong(l)));
+    }
+
     /** A text that may be set in bold. */
     public String strong(String text) {
         return marked ? BOLD + text + PLAIN : text;
@@ -57,6 +62,13 @@ public final class Layout {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ")) {
+            while (word.length() > width) {
+                int room = lines.isEmpty() && line.isEmpty() ? width + firstExtra : width;
+                int taken = line.isEmpty() ? Math.min(room, word.length()) : 0;
+                lines.add(line.isEmpty() ? word.substring(0, taken) : line.toString());
+                line.setLength(0);
+                word = word.substring(taken);
+            }
             int room = lines.isEmpty() ? width + firstExtra : width;
             if (!line.isEmpty() && line.length() + 1 + word.length() > room) {
                 lines.add(line.toString());

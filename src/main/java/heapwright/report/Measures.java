@@ -14,6 +14,7 @@ public final class Measures {
     public enum Kind {
         BULK(List.of("wheelbarrow", "bucket", "handful"), List.of("wheelbarrow", "five-gallon-bucket", "handful")),
         BUCKETS(List.of("bucket", "handful"), List.of("five-gallon-bucket", "handful")),
+        LAYER(List.of("bucket", "spadeful", "handful"), List.of("five-gallon-bucket", "spadeful", "handful")),
         WATER(List.of("bucket", "jug", "cup"), List.of("five-gallon-bucket", "us-cup")),
         POWDER(List.of("cup", "tablespoon", "teaspoon"), List.of("us-cup", "tablespoon", "teaspoon"));
 

@@ -72,9 +72,11 @@ public final class Words {
         return knowledge.cautions().get(caution).title();
     }
 
-    /** A material inside a sentence: its name up to the first comma or bracket, in lower case. */
+    /** A material inside a sentence: its name up to the first comma, without brackets, in lower case. */
     public String thing(Material material) {
-        return material.name().split("[,(]")[0].strip().toLowerCase(catalogue.locale());
+        String plain =
+                material.name().replaceAll(" *\\([^)]*\\)", "").split(",")[0].strip();
+        return (plain.isEmpty() ? material.id() : plain).toLowerCase(catalogue.locale());
     }
 
     public String says(Sign sign) {
@@ -160,7 +162,8 @@ public final class Words {
             case AGE, DAYS_SINCE_TURN -> figures.number(value, 0);
             case ASH_LOAD, PH -> figures.number(value, 1);
             case WET_DENSITY -> figures.density(value);
-            case CORE_TEMPERATURE, OUTDOOR_TEMPERATURE, PEAK_TEMPERATURE -> figures.temperature(value);
+            case CORE_TEMPERATURE, OUTDOOR_TEMPERATURE, COLDEST_MONTH_AHEAD, PEAK_TEMPERATURE ->
+                figures.temperature(value);
             case CORE_EXCESS -> figures.temperatureDifference(value);
             case HEIGHT -> figures.length(value * 100);
             case VOLUME -> figures.pileVolume(value);

@@ -8,20 +8,16 @@ import heapwright.advice.observe.Quantities;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
+import heapwright.knowledge.Reading;
 import heapwright.knowledge.Trait;
-import heapwright.pile.Amount;
 import heapwright.pile.Pile;
 import heapwright.process.dose.Limits;
 import heapwright.process.dose.PileStock;
-import heapwright.process.mend.Goals;
-import heapwright.process.mend.Heap;
-import heapwright.process.mend.Mender;
+import heapwright.process.mend.Addition;
 import heapwright.process.mend.Offer;
-import heapwright.process.mend.Plan;
 import heapwright.process.mend.ReadyRange;
 import heapwright.process.mend.Yield;
 import heapwright.process.mixture.Averaging;
-import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.Mixture;
 import heapwright.process.mixture.MixtureCalculator;
@@ -34,32 +30,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Audits a recipe: the numbers, the rules' judgement, the mend from what is at hand, the plan to build it. */
 public final class Auditor {
-
-    /** Easy to come by in autumn; asked in turn which of them would make a mend possible. Judgement. */
-    private static final List<String> COMMON = List.of(
-            "leaves-old-brown",
-            "leaves-mixed",
-            "straw-general",
-            "cardboard",
-            "chips-hardwood",
-            "grass-clippings",
-            "kitchen-scraps",
-            "coffee-grounds",
-            "manure-horse-straw",
-            "manure-hen-home");
 
     private static final String BUCKET = "bucket";
 
     private final Knowledge knowledge;
     private final Inference inference;
-    private final MixtureCalculator calculator = new MixtureCalculator();
+    private final MixtureCalculator calculator;
+    private final KeepOuts keepOuts;
 
-    public Auditor(Knowledge knowledge, Inference inference) {
+    public Auditor(Knowledge knowledge, Inference inference, MixtureCalculator calculator) {
         this.knowledge = knowledge;
         this.inference = inference;
+        this.calculator = calculator;
+        this.keepOuts = new KeepOuts(knowledge);
     }
 
     /**
@@ -75,15 +62,10 @@ public final class Auditor {
     }
 
     private Audit audit(Pile pile, Materials materials, Mixture mixture, OptionalDouble ownRatio) {
-        Limits limits = limits(pile);
         List<Portion> portions = PileMixture.portions(pile, materials);
         Quantities quantities = new Quantities(pile, knowledge, Optional.of(mixture));
-        List<Reads> readings = quantities.readings();
-        List<Material> barred = portions.stream()
-                .map(Portion::material)
-                .filter(m -> m.keepOut().isPresent())
-                .distinct()
-                .toList();
+        List<Reads> readings = RecipeReadings.of(pile, quantities, mixture);
+        List<Material> barred = keepOuts.of(portions);
         List<Object> facts = new ArrayList<>(quantities.limits());
         facts.addAll(readings);
         facts.addAll(RecipeFacts.of(pile, materials));
@@ -95,14 +77,6 @@ public final class Auditor {
                         .thenComparing(Judgement::topic)
                         .thenComparing(j -> j.firing().rule().id()))
                 .toList();
-        PileStock stock = PileStock.of(mixture);
-        Mend mend = mend(pile, materials, limits, Heap.of(stock));
-        BuildPlan plan = new BuildPlanner(knowledge, limits, materials)
-                .plan(
-                        pile.container(),
-                        portions,
-                        mend.chosen(),
-                        mixture.settledM3().likely());
         return new Audit(
                 pile,
                 mixture,
@@ -113,11 +87,68 @@ public final class Auditor {
                         .orElse(Mark.FITS),
                 judgements,
                 barred,
+                OwnPair.doubtful(pile, knowledge.materials(), materials),
+                proposal(pile, materials, portions, mixture, cold(quantities, readings)),
+                ownRatio.isPresent() ? Averaging.explain(ownRatio.getAsDouble(), portions) : Optional.empty());
+    }
+
+    private static boolean cold(Quantities quantities, List<Reads> readings) {
+        double edge = quantities.limit(Limit.MEAN_COLD_SEASON);
+        return readings.stream().anyMatch(r -> r.reading() == Reading.COLDEST_MONTH_AHEAD && r.likelyBelow(edge));
+    }
+
+    private Optional<Proposal> proposal(
+            Pile pile, Materials materials, List<Portion> portions, Mixture whole, boolean cold) {
+        List<Material> beside = Stream.concat(
+                        portions.stream().map(Portion::material),
+                        pile.atHand().stream().map(s -> materials.get(s.material())))
+                .toList();
+        Limits limits = limits(pile);
+        Trimming trimming = Trimming.of(
+                portions.stream()
+                        .filter(p -> !keepOuts.leftOut(p.material(), beside))
+                        .toList(),
+                limits);
+        List<Portion> kept = trimming.portions();
+        if (kept.stream().mapToDouble(p -> p.kgWet().likely()).sum() <= 0) {
+            return Optional.empty();
+        }
+        Mixture mixture = kept.equals(portions) ? whole : calculator.mix(kept, PileMixture.observed(pile));
+        Mend mend = new Mending(materials, keepOuts, limits, bucketLitres(pile)).mend(pile, mixture);
+        Mixture mended = mended(materials, kept, mixture, mend);
+        BuildPlan plan = new BuildPlanner(knowledge, limits, materials).plan(pile, kept, mended, mend.chosen(), cold);
+        double built = Built.volumeM3(mended).likely();
+        return Optional.of(new Proposal(
+                mixture,
+                portions.stream()
+                        .map(Portion::material)
+                        .filter(m -> keepOuts.leftOut(m, beside))
+                        .distinct()
+                        .toList(),
+                trimming.trimmed(),
                 mend,
                 plan,
-                Yield.of(mixture.looseM3(), stock, kind(mixture)),
-                ReadyRange.of(pile.built(), care(mixture)),
-                ownRatio.isPresent() ? Averaging.explain(ownRatio.getAsDouble(), portions) : Optional.empty());
+                Math.max(1, limits.of(Limit.VOLUME_SMALL) / built),
+                Yield.of(mended.looseM3(), PileStock.of(mended), kind(mended)),
+                ReadyRange.of(pile.built(), care(mended))));
+    }
+
+    /** The mixture with all that is added but water, which changes neither its bulk nor what it becomes. */
+    private Mixture mended(Materials materials, List<Portion> kept, Mixture mixture, Mend mend) {
+        List<Addition> solid = mend.chosen().additions().stream()
+                .filter(a -> !a.material().equals(Offer.WATER))
+                .toList();
+        if (solid.isEmpty()) {
+            return mixture;
+        }
+        List<Portion> all = new ArrayList<>(kept);
+        solid.forEach(a -> all.add(Portion.ofKilograms(materials.get(a.material()), a.kg())));
+        return calculator.mix(all);
+    }
+
+    private double bucketLitres(Pile pile) {
+        return pile.measures()
+                .getOrDefault(BUCKET, knowledge.measures().get(BUCKET).litres());
     }
 
     private Limits limits(Pile pile) {
@@ -126,38 +157,6 @@ public final class Auditor {
                 .limits()
                 .forEach((limit, info) -> values.put(limit, pile.limits().getOrDefault(limit.id(), info.value())));
         return new Limits(values);
-    }
-
-    private Mend mend(Pile pile, Materials materials, Limits limits, Heap heap) {
-        List<Offer> offers = new ArrayList<>(List.of(Offer.water()));
-        pile.atHand().forEach(stock -> {
-            Material material = materials.get(stock.material());
-            if (material.keepOut().isEmpty()) {
-                offers.add(Offer.of(
-                        material,
-                        stock.available().map(a -> kilograms(a, material)).orElse(Double.POSITIVE_INFINITY)));
-            }
-        });
-        Mender mender = new Mender(limits);
-        Plan exact = mender.mend(heap, offers);
-        double bucket = pile.measures()
-                .getOrDefault(BUCKET, knowledge.measures().get(BUCKET).litres());
-        List<Offer> common = COMMON.stream()
-                .flatMap(id -> materials.find(id).stream())
-                .map(m -> Offer.of(m, Double.POSITIVE_INFINITY))
-                .toList();
-        return new Mend(
-                offers,
-                exact,
-                mender.mendInBuckets(heap, offers, bucket),
-                mender.unlock(heap, offers, common),
-                !Goals.good(limits).met(heap));
-    }
-
-    private static double kilograms(Amount amount, Material material) {
-        return amount.isMass()
-                ? amount.kilograms()
-                : amount.litres() * Density.byHand(material).likely() / Density.LITRES_PER_M3;
     }
 
     private static Yield.Kind kind(Mixture mixture) {

@@ -1,5 +1,6 @@
 package heapwright.advice.audit;
 
+import heapwright.process.mend.Addition;
 import heapwright.process.mend.Offer;
 import heapwright.process.mend.Plan;
 import java.util.List;
@@ -9,18 +10,38 @@ import java.util.Optional;
  * How a recipe could be mended.
  *
  * @param offers what may be added: what is at hand, and water
+ * @param opening coarse stuff added first where too little holds the mix open; part of every plan below
  * @param exact the plan with the least work; it may miss goals
  * @param buckets the same in whole buckets, where whole buckets reach all goals
  * @param unlock the one more material that would make it possible, where nothing at hand does
- * @param needed whether the recipe misses a goal as it stands
+ * @param needed whether the recipe misses a goal as it stands, or lacks coarse stuff that is at hand
  */
-public record Mend(List<Offer> offers, Plan exact, Optional<Plan> buckets, Optional<Offer> unlock, boolean needed) {
+public record Mend(
+        List<Offer> offers,
+        Optional<Addition> opening,
+        Plan exact,
+        Optional<Plan> buckets,
+        Optional<Unlock> unlock,
+        boolean needed) {
     public Mend {
         offers = List.copyOf(offers);
     }
 
+    /**
+     * One more material, and the whole plan with it.
+     *
+     * @param material its id
+     * @param plan the plan that meets all goals
+     */
+    public record Unlock(String material, Plan plan) {}
+
     /** The plan to follow: whole buckets where they do, else the exact one. */
     public Plan chosen() {
         return buckets.orElse(exact);
+    }
+
+    /** Whether anything was at hand besides water. */
+    public boolean anythingAtHand() {
+        return offers.stream().anyMatch(o -> !o.id().equals(Offer.WATER));
     }
 }

@@ -21,5 +21,7 @@ public enum Topic implements Id {
     SALT_AND_FAT,
     FERTILISER,
     LAYERS,
-    COVER
+    COVER,
+    PLACE,
+    VISITORS
 }

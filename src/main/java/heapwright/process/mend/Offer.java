@@ -30,16 +30,22 @@ public record Offer(
 
     private static final double WATER_DENSITY = 1000;
 
+    /** A kilogram of its nitrogen is carried in some 200 litres of weak solution, over several days; judgement. */
+    private static final double FERTILISER_EFFORT = 200;
+
     /** A material of which there is so much, kg; infinite where as much as needed can be had. */
     public static Offer of(Material material, double mostKg) {
+        boolean fertiliser = material.traits().contains(Trait.FAST_NITROGEN);
         return new Offer(
                 material.id(),
                 Composition.of(material),
                 Density.settled(material).likely(),
                 Density.byHand(material).likely(),
                 mostKg,
-                1,
-                material.traits().contains(Trait.FAST_NITROGEN));
+                fertiliser
+                        ? Math.max(1, FERTILISER_EFFORT * Composition.of(material).nitrogen())
+                        : 1,
+                fertiliser);
     }
 
     /** As much water as needed; what it takes up in the pile is left out, so it makes it denser. */
@@ -57,6 +63,11 @@ public record Offer(
     /** The same with the work counted by the bucket, so that light stuff is as heavy to carry as its volume. */
     public Offer byTheBucket(double bucketLitres) {
         return new Offer(id, of, densityKgM3, bucketDensityKgM3, mostKg, 1 / bucketKg(bucketLitres), fertiliser);
+    }
+
+    /** The same with some of it taken. */
+    public Offer less(double kg) {
+        return atMost(Math.max(0, mostKg - kg));
     }
 
     Offer atMost(double kg) {

@@ -1,0 +1,194 @@
+package heapwright.advice.audit;
+
+import heapwright.advice.audit.Mend.Unlock;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Material;
+import heapwright.knowledge.Trait;
+import heapwright.pile.Amount;
+import heapwright.pile.Pile;
+import heapwright.process.dose.Limits;
+import heapwright.process.dose.PileStock;
+import heapwright.process.mend.Addition;
+import heapwright.process.mend.Goals;
+import heapwright.process.mend.Heap;
+import heapwright.process.mend.Mender;
+import heapwright.process.mend.Offer;
+import heapwright.process.mend.Plan;
+import heapwright.process.mixture.Density;
+import heapwright.process.mixture.Materials;
+import heapwright.process.mixture.Mixture;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Mends a recipe: coarse stuff first where it lacks, then the least work for moisture, C:N and density. */
+final class Mending {
+
+    /** Easy to come by in autumn; asked in turn which of them would make a mend possible. Judgement. */
+    private static final List<String> COMMON = List.of(
+            "leaves-old-brown",
+            "leaves-mixed",
+            "straw-general",
+            "cardboard",
+            "chips-hardwood",
+            "grass-clippings",
+            "kitchen-scraps",
+            "coffee-grounds",
+            "manure-horse-straw",
+            "manure-hen-home");
+
+    private static final double PERCENT = 100;
+
+    private final Materials materials;
+    private final KeepOuts keepOuts;
+    private final Limits limits;
+    private final Mender mender;
+    private final double bucketLitres;
+
+    Mending(Materials materials, KeepOuts keepOuts, Limits limits, double bucketLitres) {
+        this.materials = materials;
+        this.keepOuts = keepOuts;
+        this.limits = limits;
+        this.mender = new Mender(limits);
+        this.bucketLitres = bucketLitres;
+    }
+
+    Mend mend(Pile pile, Mixture mixture) {
+        Heap heap = Heap.of(PileStock.of(mixture));
+        boolean alkaline = mixture.sharePct(Trait.ALKALI) > 0;
+        List<Offer> offers = new ArrayList<>(List.of(Offer.water()));
+        pile.atHand().forEach(stock -> {
+            Material material = materials.get(stock.material());
+            if (mayBeAdded(material, alkaline)) {
+                offers.add(Offer.of(
+                        material,
+                        stock.available().map(a -> kilograms(a, material)).orElse(Double.POSITIVE_INFINITY)));
+            }
+        });
+        Optional<Addition> opening = opening(mixture, offers);
+        while (opening.isPresent() && spoils(heap, offers, opening.get())) {
+            opening = half(opening.get());
+        }
+        Heap start = opened(heap, offers, opening);
+        List<Offer> left = left(offers, opening);
+        Plan exact = mender.mend(start, left);
+        Optional<Plan> buckets = mender.mendInBuckets(start, left, bucketLitres);
+        Optional<Addition> first = opening;
+        return new Mend(
+                offers,
+                first,
+                with(first, exact),
+                buckets.map(p -> with(first, p)),
+                exact.meetsAll() ? Optional.empty() : unlock(start, left, first, alkaline),
+                first.isPresent() || !Goals.good(limits).met(heap));
+    }
+
+    /** Coarse stuff is mostly lean wood: so much of it that the goals are out of reach with it, but not without, is too much. */
+    private boolean spoils(Heap heap, List<Offer> offers, Addition opening) {
+        Optional<Addition> some = Optional.of(opening);
+        return !mender.mend(opened(heap, offers, some), left(offers, some)).meetsAll()
+                && mender.mend(heap, offers).meetsAll();
+    }
+
+    private Optional<Addition> half(Addition all) {
+        double buckets = Math.floor(all.litres() / bucketLitres / 2);
+        double share = buckets * bucketLitres / all.litres();
+        return buckets < 1
+                ? Optional.empty()
+                : Optional.of(new Addition(all.material(), all.kg() * share, all.litres() * share, 1));
+    }
+
+    private static Heap opened(Heap heap, List<Offer> offers, Optional<Addition> opening) {
+        return opening.map(a -> heap.with(offer(offers, a.material()), a.kg())).orElse(heap);
+    }
+
+    private static List<Offer> left(List<Offer> offers, Optional<Addition> opening) {
+        return opening.map(a -> less(offers, a)).orElse(offers);
+    }
+
+    /** Ash, lime and soda are no mend for the goals here, and nothing is added that must stay out or would clash. */
+    private boolean mayBeAdded(Material material, boolean alkaline) {
+        return keepOuts.barred(material).isEmpty()
+                && !material.traits().contains(Trait.ALKALI)
+                && !material.traits().contains(Trait.SALTED)
+                && !(alkaline && KeepOuts.hasLooseNitrogen(material));
+    }
+
+    /** Coarse stuff at hand, in whole buckets up to what is there, that brings the coarse share of the volume to its least. */
+    private Optional<Addition> opening(Mixture mixture, List<Offer> offers) {
+        double least = limits.of(Limit.COARSE_SHARE_LOW);
+        double share = mixture.coarseSharePct();
+        if (share >= least) {
+            return Optional.empty();
+        }
+        double volume =
+                mixture.contributions().stream().mapToDouble(c -> c.settledM3()).sum();
+        double wantedM3 = volume * (least - share) / (PERCENT - least);
+        return offers.stream()
+                .filter(o -> materials
+                        .find(o.id())
+                        .filter(m -> m.traits().contains(Trait.COARSE))
+                        .isPresent())
+                .max(Comparator.comparing((Offer o) -> materials.get(o.id()).group() == Material.Group.WOODY)
+                        .thenComparing(o -> Math.min(o.mostKg(), wantedM3 * o.densityKgM3()) / o.densityKgM3()))
+                .map(o -> bucketsOf(o, wantedM3 * o.densityKgM3()));
+    }
+
+    private Addition bucketsOf(Offer offer, double wantedKg) {
+        double bucket = offer.bucketKg(bucketLitres);
+        double kg = Math.min(offer.mostKg(), Math.ceil(wantedKg / bucket) * bucket);
+        return new Addition(offer.id(), kg, kg / offer.bucketDensityKgM3() * Density.LITRES_PER_M3, 1);
+    }
+
+    private Optional<Unlock> unlock(Heap start, List<Offer> left, Optional<Addition> opening, boolean alkaline) {
+        List<Offer> common = COMMON.stream()
+                .flatMap(id -> materials.find(id).stream())
+                .filter(m -> mayBeAdded(m, alkaline))
+                .map(m -> Offer.of(m, Double.POSITIVE_INFINITY))
+                .toList();
+        return mender.unlock(start, left, common).map(extra -> {
+            List<Offer> all = new ArrayList<>(left);
+            all.add(extra);
+            Plan plan = mender.mendInBuckets(start, all, bucketLitres).orElseGet(() -> mender.mend(start, all));
+            return new Unlock(extra.id(), with(opening, plan));
+        });
+    }
+
+    /** The plan with the opening in front; more of the same material is told as one amount. */
+    private static Plan with(Optional<Addition> opening, Plan plan) {
+        if (opening.isEmpty()) {
+            return plan;
+        }
+        Addition first = opening.get();
+        List<Addition> all = new ArrayList<>();
+        double kg = first.kg();
+        double litres = first.litres();
+        for (Addition one : plan.additions()) {
+            if (one.material().equals(first.material())) {
+                kg += one.kg();
+                litres += one.litres();
+            } else {
+                all.add(one);
+            }
+        }
+        all.add(0, new Addition(first.material(), kg, litres, 1));
+        return new Plan(all, plan.after(), plan.effort() + first.kg(), plan.misses());
+    }
+
+    private static List<Offer> less(List<Offer> offers, Addition taken) {
+        return offers.stream()
+                .map(o -> o.id().equals(taken.material()) ? o.less(taken.kg()) : o)
+                .toList();
+    }
+
+    private static Offer offer(List<Offer> offers, String id) {
+        return offers.stream().filter(o -> o.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    private static double kilograms(Amount amount, Material material) {
+        return amount.isMass()
+                ? amount.kilograms()
+                : amount.litres() * Density.byHand(material).likely() / Density.LITRES_PER_M3;
+    }
+}

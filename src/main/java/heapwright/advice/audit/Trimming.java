@@ -1,0 +1,101 @@
+package heapwright.advice.audit;
+
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Material;
+import heapwright.knowledge.Trait;
+import heapwright.pile.Amount;
+import heapwright.process.dose.Limits;
+import heapwright.process.mixture.Density;
+import heapwright.process.mixture.Portion;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Holds soil and ash of a recipe to what their limits allow: a sprinkle and a dusting.
+ *
+ * @param portions the recipe with no more than that
+ * @param trimmed what was cut back, with the litres that are left
+ */
+public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
+
+    /**
+     * A material that was cut back.
+     *
+     * @param material which
+     * @param litres how much of it may stay
+     */
+    public record Trimmed(Material material, double litres) {}
+
+    private static final double PERCENT = 100;
+
+    static Trimming of(List<Portion> portions, Limits limits) {
+        Trimming soil = cut(portions, Trait.SOIL, soilShare(portions, limits.of(Limit.SOIL_MAX_SHARE)));
+        Trimming ash = cut(soil.portions, Trait.ALKALI, ashShare(soil.portions, limits.of(Limit.ASH_MAX)));
+        List<Trimmed> all = new ArrayList<>(soil.trimmed);
+        all.addAll(ash.trimmed);
+        return new Trimming(ash.portions, all);
+    }
+
+    /** The part of the soil that may stay, so that it is no more than its share of the weight; all where it is all there is. */
+    private static double soilShare(List<Portion> portions, double mostPct) {
+        double soil = kg(portions, Trait.SOIL);
+        double other = portions.stream().mapToDouble(p -> p.kgWet().likely()).sum() - soil;
+        double most = other * mostPct / (PERCENT - mostPct);
+        return soil > most && other > 0 ? most / soil : 1;
+    }
+
+    /** The part of the ash that may stay, so that it is no more than its litres to a cubic metre of the rest. */
+    private static double ashShare(List<Portion> portions, double mostLitres) {
+        double ash = litres(portions, Trait.ALKALI);
+        double most = mostLitres * restM3(portions);
+        return ash > most && most > 0 ? most / ash : 1;
+    }
+
+    private static double restM3(List<Portion> portions) {
+        return portions.stream()
+                .filter(p -> !has(p, Trait.ALKALI))
+                .mapToDouble(
+                        p -> p.kgWet().likely() / Density.settled(p.material()).likely())
+                .sum();
+    }
+
+    private static Trimming cut(List<Portion> portions, Trait trait, double share) {
+        if (share >= 1) {
+            return new Trimming(portions, List.of());
+        }
+        List<Portion> kept = new ArrayList<>();
+        List<Trimmed> trimmed = new ArrayList<>();
+        for (Portion p : portions) {
+            if (has(p, trait)) {
+                Portion less = new Portion(p.material(), times(p.amount(), share), p.pieceCm(), p.chopped());
+                kept.add(less);
+                trimmed.add(new Trimmed(p.material(), less.litres().likely()));
+            } else {
+                kept.add(p);
+            }
+        }
+        return new Trimming(kept, trimmed);
+    }
+
+    private static Amount times(Amount amount, double share) {
+        return new Amount(amount.value() * share, amount.unit(), amount.kilograms() * share, amount.litres() * share);
+    }
+
+    private static boolean has(Portion portion, Trait trait) {
+        return portion.material().traits().contains(trait);
+    }
+
+    private static double kg(List<Portion> portions, Trait trait) {
+        return portions.stream()
+                .filter(p -> has(p, trait))
+                .mapToDouble(p -> p.kgWet().likely())
+                .sum();
+    }
+
+    private static double litres(List<Portion> portions, Trait trait) {
+        return portions.stream()
+                .filter(p -> has(p, trait))
+                .mapToDouble(p -> p.litres().likely())
+                .sum();
+    }
+}

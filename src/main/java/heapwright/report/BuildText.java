@@ -1,0 +1,162 @@
+package heapwright.report;
+
+import heapwright.advice.audit.BuildPlan;
+import heapwright.advice.audit.BuildPlan.Cut;
+import heapwright.advice.audit.BuildPlan.Feed;
+import heapwright.advice.audit.BuildPlan.Fit;
+import heapwright.advice.audit.BuildPlan.Layer;
+import heapwright.advice.audit.BuildPlan.Role;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Material;
+import heapwright.knowledge.Trait;
+import heapwright.pile.Pile;
+import heapwright.process.mixture.Degradability;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Writes the plan to build as numbered steps. */
+final class BuildText {
+
+    private static final int INDENT = 3;
+    private static final double CM = 100;
+
+    /** A layer thinner than this is scattered, and its thickness is not told. */
+    private static final double SCATTERED_CM = 1;
+
+    private final Words words;
+    private final Pile pile;
+    private final Portions portions;
+    private final Days days;
+
+    BuildText(Words words, Pile pile) {
+        this.words = words;
+        this.pile = pile;
+        this.portions = new Portions(words, pile);
+        this.days = new Days(words);
+    }
+
+    void write(Layout page, BuildPlan plan) {
+        page.heading(words.text("audit.section.build"));
+        page.paragraph(0, 0, size(plan));
+        int number = 1;
+        for (String step : steps(plan)) {
+            page.paragraph(0, INDENT, number++ + ". " + step);
+        }
+    }
+
+    private String size(BuildPlan plan) {
+        Figures figures = words.figures();
+        String told = words.text(
+                "audit.build.size",
+                figures.length(plan.lengthM() * CM),
+                figures.length(plan.widthM() * CM),
+                figures.length(plan.heightM() * CM),
+                figures.length(plan.settledM() * CM));
+        return plan.fit() == Fit.FILLS
+                ? told
+                : told + " " + words.text(plan.fit() == Fit.OVER ? "audit.build.over" : "audit.build.part");
+    }
+
+    private List<String> steps(BuildPlan plan) {
+        List<String> steps = new ArrayList<>();
+        plan.cuts().stream().map(Cut::woody).distinct().sorted().forEach(woody -> steps.add(cut(plan, woody)));
+        if (!plan.soak().isEmpty()) {
+            steps.add(words.text("audit.build.soak", names(plan.soak())));
+        }
+        steps.add(
+                plan.base().isEmpty()
+                        ? words.text("audit.build.no-base")
+                        : words.text("audit.build.base", layers(plan, plan.base())));
+        if (!plan.layers().isEmpty()) {
+            steps.add(words.text("audit.build.round", layers(plan, plan.layers()), plan.rounds()));
+        }
+        steps.add(
+                plan.waterPerRound() > 0
+                        ? words.text("audit.build.water", words.figures().volume(plan.waterPerRound()))
+                        : words.text("audit.build.mix"));
+        plan.feeds().forEach(f -> steps.add(feed(f)));
+        if (plan.layers().stream().anyMatch(this::isWoody)) {
+            steps.add(words.text("audit.build.woody"));
+        }
+        steps.add(words.text(hasKitchen(plan) ? "audit.build.cover-kitchen" : "audit.build.cover"));
+        steps.add(words.text(
+                "audit.build.check",
+                days.of(plan.looks().get(0)),
+                days.of(plan.looks().get(1))));
+        steps.add(words.text(plan.cold() ? "audit.build.turn-cold" : "audit.build.turn", days.of(plan.turn())));
+        return steps;
+    }
+
+    private String cut(BuildPlan plan, boolean woody) {
+        List<Cut> cuts = plan.cuts().stream().filter(c -> c.woody() == woody).toList();
+        return words.text(
+                woody ? "audit.build.cut-wood" : "audit.build.cut-soft",
+                names(cuts.stream().map(Cut::material).toList()),
+                words.figures()
+                        .span(
+                                words.figures().depth(cuts.get(0).fromCm()),
+                                words.figures().depth(cuts.get(0).toCm())));
+    }
+
+    private String feed(Feed feed) {
+        String once = words.text(
+                feed.waterLitres() > 0 ? "audit.build.feed" : "audit.build.feed-dry",
+                portions.of(feed.material(), feed.litresEach()),
+                portions.name(feed.material()),
+                words.figures().mass(feed.kgEach()),
+                words.figures().volume(feed.waterLitres()),
+                strength());
+        return feed.parts() == 1
+                ? once
+                : once + " "
+                        + words.text(
+                                "audit.build.feed-again",
+                                feed.parts() - 1,
+                                days.of(feed.days().subList(1, feed.days().size())));
+    }
+
+    private String strength() {
+        return words.figures()
+                .round(pile.limits()
+                        .getOrDefault(
+                                Limit.SOLUTION_MAX.id(),
+                                words.knowledge()
+                                        .limits()
+                                        .get(Limit.SOLUTION_MAX)
+                                        .value()));
+    }
+
+    private String names(List<String> materials) {
+        return materials.stream().map(portions::name).collect(Collectors.joining("; "));
+    }
+
+    private String layers(BuildPlan plan, List<Layer> layers) {
+        return layers.stream().map(l -> layer(plan, l)).collect(Collectors.joining("; "));
+    }
+
+    private String layer(BuildPlan plan, Layer layer) {
+        boolean scattered = layer.role() == Role.SPRINKLE || layer.thicknessCm() < SCATTERED_CM;
+        String told = words.text(
+                scattered ? "audit.build.scatter" : "audit.build.layer",
+                portions.of(layer.material(), layer.litres()),
+                portions.name(layer.material()),
+                words.figures().depth(layer.thicknessCm()));
+        boolean all = layer.times() >= plan.rounds() || plan.base().contains(layer);
+        return all ? told : told + " " + words.text("audit.build.some-rounds", layer.times());
+    }
+
+    private boolean isWoody(Layer layer) {
+        return words.knowledge()
+                .material(layer.material())
+                .filter(Degradability::isWoody)
+                .isPresent();
+    }
+
+    private boolean hasKitchen(BuildPlan plan) {
+        return plan.layers().stream()
+                .flatMap(l -> words.knowledge().material(l.material()).stream())
+                .map(Material::traits)
+                .anyMatch(t -> t.contains(Trait.KITCHEN));
+    }
+}

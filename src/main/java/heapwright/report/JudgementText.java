@@ -1,0 +1,128 @@
+package heapwright.report;
+
+import heapwright.advice.audit.Audit;
+import heapwright.advice.audit.Judgement;
+import heapwright.advice.audit.OwnPair;
+import heapwright.advice.fact.Mark;
+import heapwright.advice.fact.Reads;
+import heapwright.advice.fact.WentIn;
+import heapwright.knowledge.Known;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.LimitInfo;
+import heapwright.process.mixture.Averaging;
+import heapwright.process.mixture.CarbonCheck.Verdict;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Writes what the numbers of an audit say, the worst first, and where the sources part. */
+final class JudgementText {
+
+    private static final int INDENT = 3;
+
+    private final Words words;
+
+    JudgementText(Words words) {
+        this.words = words;
+    }
+
+    void write(Layout page, Audit audit) {
+        page.heading(words.text("audit.section.numbers"));
+        Set<Limit> told = EnumSet.noneOf(Limit.class);
+        audit.judgements().stream()
+                .filter(j -> j.mark() != Mark.FITS)
+                .forEach(j -> page.paragraph(0, INDENT, "- " + unfit(j, told)));
+        List<Judgement> fits =
+                audit.judgements().stream().filter(j -> j.mark() == Mark.FITS).toList();
+        String figures = fits.stream()
+                .map(this::figures)
+                .filter(t -> !t.isEmpty())
+                .distinct()
+                .collect(Collectors.joining("; "));
+        if (!figures.isEmpty()) {
+            page.paragraph(0, INDENT, "- " + words.word("mark", Mark.FITS) + ": " + figures + ".");
+        }
+        fits.stream()
+                .filter(j -> figures(j).isEmpty())
+                .map(j -> j.firing().rule().rationale())
+                .distinct()
+                .forEach(t -> page.paragraph(0, INDENT, "- " + t));
+        audit.ownPairs().forEach(p -> page.paragraph(0, INDENT, "- " + pair(p)));
+        audit.ownFigure().ifPresent(own -> page.paragraph(0, INDENT, "- " + shortcut(own)));
+    }
+
+    private String unfit(Judgement judgement, Set<Limit> told) {
+        List<Reads> reads = judgement.firing().because().stream()
+                .filter(Reads.class::isInstance)
+                .map(Reads.class::cast)
+                .distinct()
+                .toList();
+        String facts = reads.size() == 1 ? words.range(reads.get(0)) : figures(judgement);
+        return words.text(
+                        facts.isEmpty() ? "audit.judged" : "audit.judged-figures",
+                        words.word("mark", judgement.mark()),
+                        judgement.firing().rule().name(),
+                        facts)
+                + " " + judgement.firing().rule().rationale()
+                + judgement
+                        .decidedBy()
+                        .filter(l -> told.add(l.limit()))
+                        .map(l -> " " + sources(words.knowledge().limits().get(l.limit())))
+                        .orElse("");
+    }
+
+    /** Where the sources part on the limit that decided, shortly; the whole of it stands in the JSON document. */
+    private String sources(LimitInfo limit) {
+        return limit.known() == Known.JUDGEMENT
+                ? words.text("audit.own-edge")
+                : words.text("audit.sources", firstSentence(limit.spread()));
+    }
+
+    private String figures(Judgement judgement) {
+        return judgement.firing().because().stream()
+                .map(this::figure)
+                .flatMap(Optional::stream)
+                .distinct()
+                .collect(Collectors.joining(", "));
+    }
+
+    private Optional<String> figure(Object fact) {
+        if (fact instanceof Reads r) {
+            return Optional.of(words.word("reading", r.reading()) + " " + words.range(r));
+        }
+        if (fact instanceof WentIn w && !Double.isNaN(w.share())) {
+            return Optional.of(words.text(
+                    "audit.share",
+                    words.word("trait", w.trait()),
+                    words.figures().round(w.sharePct())));
+        }
+        return Optional.empty();
+    }
+
+    private static String firstSentence(String text) {
+        int end = text.indexOf(". ");
+        return end < 0 ? text : text.substring(0, end + 1);
+    }
+
+    private String pair(OwnPair pair) {
+        String key = pair.check().verdict() == Verdict.TOO_MUCH_CARBON
+                ? "audit.pair.much"
+                : pair.check().verdict() == Verdict.LITTLE_CARBON ? "audit.pair.little" : "audit.pair.unusual";
+        return words.text(
+                key,
+                pair.name(),
+                words.figures().round(pair.carbonToNitrogen()),
+                words.figures().round(pair.nitrogenPct()),
+                words.figures().round(pair.check().carbonPct()));
+    }
+
+    private String shortcut(Averaging own) {
+        return words.text(
+                "audit.own." + own.shortcut().name().toLowerCase(Locale.ROOT),
+                words.figures().round(own.average()),
+                words.figures().round(own.balanced()));
+    }
+}

@@ -1,0 +1,101 @@
+package heapwright.report;
+
+import heapwright.advice.audit.Mend;
+import heapwright.advice.audit.Proposal;
+import heapwright.pile.Pile;
+import heapwright.process.mend.Addition;
+import heapwright.process.mend.Offer;
+import heapwright.process.mend.Plan;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Writes the mend of an audit: what to add, what it comes to, and what one more material would do. */
+final class MendText {
+
+    private static final int INDENT = 3;
+
+    /** Below this the wish for a larger pile is not worth a sentence. */
+    private static final double WORTH_TELLING = 1.1;
+
+    private final Words words;
+    private final Portions portions;
+
+    MendText(Words words, Pile pile) {
+        this.words = words;
+        this.portions = new Portions(words, pile);
+    }
+
+    void write(Layout page, Proposal proposal) {
+        page.heading(words.text("audit.section.mend"));
+        mend(page, proposal);
+        if (proposal.times() > WORTH_TELLING) {
+            page.paragraph(0, 0, words.text("audit.mend.larger", words.figures().round(proposal.times())));
+        }
+    }
+
+    private void mend(Layout page, Proposal proposal) {
+        Mend mend = proposal.mend();
+        Plan plan = mend.chosen();
+        if (!mend.needed()) {
+            page.paragraph(0, 0, words.text("audit.mend.none"));
+            return;
+        }
+        if (!plan.meetsAll()) {
+            String empty = mend.anythingAtHand() ? "" : ".empty";
+            page.paragraph(
+                    0,
+                    0,
+                    words.text(
+                            (plan.additions().isEmpty() ? "audit.mend.cannot" : "audit.mend.nearest") + empty,
+                            misses(plan)));
+        }
+        plan.additions().forEach(a -> page.paragraph(0, INDENT, "- " + addition(a, proposal)));
+        if (!plan.additions().isEmpty()) {
+            page.paragraph(0, 0, after(plan));
+        }
+        mend.unlock().ifPresent(u -> page.paragraph(0, 0, unlock(u)));
+        if (!plan.meetsAll() && mend.unlock().isEmpty()) {
+            page.paragraph(0, 0, words.text("audit.mend.no-unlock"));
+        }
+    }
+
+    private String unlock(Mend.Unlock unlock) {
+        String all = unlock.plan().additions().stream().map(this::amount).collect(Collectors.joining("; "));
+        return words.text("audit.mend.unlock", portions.name(unlock.material()), all);
+    }
+
+    private String misses(Plan plan) {
+        return plan.misses().stream()
+                .sorted()
+                .map(m -> words.text("miss." + m.name().toLowerCase(Locale.ROOT)))
+                .collect(Collectors.joining(", "));
+    }
+
+    private String addition(Addition addition, Proposal proposal) {
+        String told = words.text("audit.mend.add", amount(addition));
+        return proposal.plan().feeds().stream()
+                .filter(f -> f.material().equals(addition.material()))
+                .map(f -> told + " " + words.text("audit.mend.parts", f.parts()))
+                .findFirst()
+                .orElse(told);
+    }
+
+    private String amount(Addition addition) {
+        boolean water = addition.material().equals(Offer.WATER);
+        return words.text(
+                "audit.mend.amount",
+                portions.of(addition.material(), addition.litres()),
+                portions.name(addition.material()),
+                water
+                        ? words.figures().volume(addition.litres())
+                        : words.figures().mass(addition.kg()));
+    }
+
+    private String after(Plan plan) {
+        return words.text(
+                "audit.mend.after",
+                words.figures().round(plan.after().moisturePct()),
+                words.figures().round(plan.after().carbonToNitrogen()),
+                words.figures().density(plan.after().densityKgM3()));
+    }
+}
