@@ -25,7 +25,7 @@ public final class AuditReport {
     private static final int INDENT = 3;
 
     /** A headline with more reasons than this is not read. */
-    private static final int MOST_REASONS = 4;
+    private static final int MOST_REASONS = 3;
 
     private final Words words;
     private final boolean marked;
@@ -55,9 +55,9 @@ public final class AuditReport {
         Set<Caution> cautions = cautions(audit);
         titles(page, cautions);
         new JudgementText(words).write(page, audit);
+        inFull(page, cautions);
         page.blank();
         page.paragraph(0, 0, words.text("footer.limits"));
-        inFull(page, cautions);
         return page.toString();
     }
 

@@ -81,10 +81,11 @@ final class BuildText {
         }
         steps.add(words.text(hasKitchen(plan) ? "audit.build.cover-kitchen" : "audit.build.cover"));
         steps.add(words.text(
-                "audit.build.check",
-                days.of(plan.looks().get(0)),
-                days.of(plan.looks().get(1))));
-        steps.add(words.text(plan.cold() ? "audit.build.turn-cold" : "audit.build.turn", days.of(plan.turn())));
+                        "audit.build.check",
+                        days.of(plan.looks().get(0)),
+                        days.of(plan.looks().get(1)))
+                + " "
+                + words.text(plan.cold() ? "audit.build.turn-cold" : "audit.build.turn", days.of(plan.turn())));
         return steps;
     }
 

@@ -5,6 +5,7 @@ import heapwright.advice.audit.Judgement;
 import heapwright.advice.audit.OwnPair;
 import heapwright.advice.fact.Mark;
 import heapwright.advice.fact.Reads;
+import heapwright.advice.fact.Topic;
 import heapwright.advice.fact.WentIn;
 import heapwright.knowledge.Known;
 import heapwright.knowledge.Limit;
@@ -22,6 +23,7 @@ import java.util.stream.Collectors;
 final class JudgementText {
 
     private static final int INDENT = 3;
+    private static final int MOST_CLAUSES = 2;
 
     private final Words words;
 
@@ -46,7 +48,7 @@ final class JudgementText {
             page.paragraph(0, INDENT, "- " + words.word("mark", Mark.FITS) + ": " + figures + ".");
         }
         fits.stream()
-                .filter(j -> figures(j).isEmpty())
+                .filter(j -> j.topic() != Topic.LAYERS && figures(j).isEmpty())
                 .map(j -> j.firing().rule().rationale())
                 .distinct()
                 .forEach(t -> page.paragraph(0, INDENT, "- " + t));
@@ -78,7 +80,7 @@ final class JudgementText {
     private String sources(LimitInfo limit) {
         return limit.known() == Known.JUDGEMENT
                 ? words.text("audit.own-edge")
-                : words.text("audit.sources", firstSentence(limit.spread()));
+                : words.text("audit.sources", inShort(limit.spread()));
     }
 
     private String figures(Judgement judgement) {
@@ -102,9 +104,14 @@ final class JudgementText {
         return Optional.empty();
     }
 
-    private static String firstSentence(String text) {
-        int end = text.indexOf(". ");
-        return end < 0 ? text : text.substring(0, end + 1);
+    /** The first clauses of what the sources say; a page has no room for more. */
+    private static String inShort(String spread) {
+        int end = spread.indexOf(". ");
+        String sentence = Words.withoutStop(end < 0 ? spread : spread.substring(0, end));
+        String[] clauses = sentence.split("; ");
+        return clauses.length <= MOST_CLAUSES
+                ? sentence + "."
+                : String.join("; ", List.of(clauses).subList(0, MOST_CLAUSES)) + "; …";
     }
 
     private String pair(OwnPair pair) {

@@ -23,7 +23,7 @@ class CasesTest {
                         j.tested().says() + " (" + j.tested().file() + ")",
                         () -> assertEquals(
                                 List.of(),
-                                Verdict.of(j.tested(), j.advice()).misses(),
+                                Verdict.of(j.tested(), j.advice(), j.audit()).misses(),
                                 j.tested().file())));
     }
 

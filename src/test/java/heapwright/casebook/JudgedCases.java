@@ -2,10 +2,12 @@ package heapwright.casebook;
 
 import heapwright.advice.Advice;
 import heapwright.advice.Advisor;
+import heapwright.advice.audit.Audit;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Every case of the folder with the advice on it, worked out once for all tests that look at it. */
 public final class JudgedCases {
@@ -19,8 +21,9 @@ public final class JudgedCases {
      *
      * @param tested the case
      * @param advice the advice on its pile
+     * @param audit the audit of its recipe, where the case demands something of it
      */
-    public record Judged(Case tested, Advice advice) {}
+    public record Judged(Case tested, Advice advice, Optional<Audit> audit) {}
 
     /** All cases, in order of file. */
     public static List<Judged> all() {
@@ -44,7 +47,7 @@ public final class JudgedCases {
             Advisor advisor = Advisor.packed(knowledge);
             return new Casebook(knowledge)
                     .below(FOLDER).stream()
-                            .map(c -> new Judged(c, advisor.diagnose(c.pile())))
+                            .map(c -> new Judged(c, advisor.diagnose(c.pile()), Verdict.audit(c, advisor)))
                             .toList();
         }
     }

@@ -2,11 +2,13 @@ package heapwright.casebook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import heapwright.advice.audit.Judgement;
 import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.engine.Rulebook;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -17,7 +19,9 @@ class RuleCoverageTest {
     @DisplayName("each fire in at least one case")
     void everyRuleFires() {
         Set<String> fired = JudgedCases.all().stream()
-                .flatMap(j -> j.advice().outcome().firings().stream())
+                .flatMap(j -> Stream.concat(
+                        j.advice().outcome().firings().stream(),
+                        j.audit().stream().flatMap(a -> a.judgements().stream()).map(Judgement::firing)))
                 .map(f -> f.rule().id())
                 .collect(Collectors.toSet());
         TreeMap<String, String> silent = Rulebook.packed().rules().stream()

@@ -97,7 +97,7 @@ final class BuildPlanner {
                 shape.lengthM(),
                 shape.widthM(),
                 shape.heightM(),
-                shape.heightM() * mended.settledM3().likely() / volume,
+                shape.heightM() * Math.min(1, mended.settledM3().likely() / volume),
                 fit(pile, shape.heightM()),
                 layering.base(),
                 layering.rounds(),

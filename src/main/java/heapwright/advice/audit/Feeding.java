@@ -17,9 +17,6 @@ final class Feeding {
 
     private static final double GRAMS = 1000;
 
-    /** Grams in a litre at one percent. */
-    private static final double GRAMS_A_LITRE = 10;
-
     private Feeding() {}
 
     /** Whether it is given in doses: nitrogen that is set free at once. */
@@ -57,7 +54,7 @@ final class Feeding {
                             each,
                             e.getKey().carbonToNitrogen().typical() > 0
                                     ? 0
-                                    : each * GRAMS / (limits.of(Limit.SOLUTION_MAX) * GRAMS_A_LITRE),
+                                    : each * GRAMS / limits.solutionGramsPerLitre(),
                             days);
                 })
                 .toList();

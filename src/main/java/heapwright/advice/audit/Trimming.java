@@ -39,7 +39,7 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
     /** The part of the soil that may stay, so that it is no more than its share of the weight; all where it is all there is. */
     private static double soilShare(List<Portion> portions, double mostPct) {
         double soil = kg(portions, Trait.SOIL);
-        double other = portions.stream().mapToDouble(p -> p.kgWet().likely()).sum() - soil;
+        double other = portions.stream().mapToDouble(p -> p.kgWet().likely()).sum() - soil - kg(portions, Trait.ALKALI);
         double most = other * mostPct / (PERCENT - mostPct);
         return soil > most && other > 0 ? most / soil : 1;
     }

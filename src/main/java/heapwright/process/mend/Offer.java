@@ -43,7 +43,8 @@ public record Offer(
                 Density.byHand(material).likely(),
                 mostKg,
                 fertiliser
-                        ? Math.max(1, FERTILISER_EFFORT * Composition.of(material).nitrogen())
+                        ? Math.max(
+                                1, FERTILISER_EFFORT * Composition.of(material).nitrogen())
                         : 1,
                 fertiliser);
     }

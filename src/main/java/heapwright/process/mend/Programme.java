@@ -3,6 +3,8 @@ package heapwright.process.mend;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.optim.linear.LinearConstraint;
 import org.hipparchus.optim.linear.LinearConstraintSet;
 import org.hipparchus.optim.linear.LinearObjectiveFunction;
@@ -37,7 +39,8 @@ final class Programme {
 
     /** Kilograms of each offer, in order, zero or more. */
     double[] solve() {
-        double[] least = shortfalls();
+        double[] point = nearest();
+        double[] least = shortfalls(point);
         double[] work = new double[offers.size() + rows.size()];
         for (int i = 0; i < offers.size(); i++) {
             work[i] = offers.get(i).effortPerKg();
@@ -46,13 +49,23 @@ final class Programme {
         for (int k = 0; k < rows.size(); k++) {
             constraints.add(upTo(offers.size() + k, least[k] + ROUNDING));
         }
-        return kilograms(optimize(work, constraints));
+        return kilograms(optimize(work, constraints).orElse(point));
     }
 
-    private double[] shortfalls() {
+    /** The point with the least shortfall; nothing added, which is always allowed, where the solver finds none. */
+    private double[] nearest() {
         double[] price = new double[offers.size() + rows.size()];
         Arrays.fill(price, offers.size(), price.length, 1);
-        double[] point = optimize(price, constraints());
+        return optimize(price, constraints()).orElseGet(() -> {
+            double[] nothing = new double[price.length];
+            for (int k = 0; k < rows.size(); k++) {
+                nothing[offers.size() + k] = Math.max(0, -rows.get(k).atStart());
+            }
+            return nothing;
+        });
+    }
+
+    private double[] shortfalls(double[] point) {
         double[] shortfalls = Arrays.copyOfRange(point, offers.size(), point.length);
         return Arrays.stream(shortfalls).map(value -> Math.max(0, value)).toArray();
     }
@@ -79,14 +92,19 @@ final class Programme {
         return new LinearConstraint(left, Relationship.LEQ, most);
     }
 
-    private static double[] optimize(double[] price, List<LinearConstraint> constraints) {
-        return new SimplexSolver()
-                .optimize(
-                        new LinearObjectiveFunction(price, 0),
-                        new LinearConstraintSet(constraints),
-                        GoalType.MINIMIZE,
-                        new NonNegativeConstraint(true))
-                .getPoint();
+    /** Empty where amounts too far apart for the solver's tolerance, as no real pile has them, make it lose its way. */
+    private static Optional<double[]> optimize(double[] price, List<LinearConstraint> constraints) {
+        try {
+            return Optional.of(new SimplexSolver()
+                    .optimize(
+                            new LinearObjectiveFunction(price, 0),
+                            new LinearConstraintSet(constraints),
+                            GoalType.MINIMIZE,
+                            new NonNegativeConstraint(true))
+                    .getPoint());
+        } catch (MathIllegalStateException lost) {
+            return Optional.empty();
+        }
     }
 
     private double[] kilograms(double[] point) {

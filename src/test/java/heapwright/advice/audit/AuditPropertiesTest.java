@@ -1,0 +1,147 @@
+package heapwright.advice.audit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import heapwright.advice.audit.BuildPlan.Layer;
+import heapwright.pile.Pile;
+import heapwright.pile.PileArbitraries;
+import heapwright.process.mend.Addition;
+import heapwright.process.mend.Offer;
+import heapwright.process.mixture.Basis;
+import heapwright.process.mixture.Contribution;
+import heapwright.process.mixture.Mixture;
+import heapwright.report.AuditJson;
+import heapwright.report.AuditReport;
+import heapwright.report.AuditTable;
+import heapwright.report.Units;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+/** What holds for the audit of any pile that a document can describe. */
+class AuditPropertiesTest {
+
+    private static final int WIDTH = 80;
+
+    private final Schema schema = schema();
+
+    @Property(tries = 150)
+    void massWaterCarbonAndNitrogenAreConserved(@ForAll("piles") Pile pile) {
+        Mixture mix = Audits.of(pile).mixture();
+        boolean dried = mix.moistureBasis() == Basis.MEASURED;
+        conserved(mix, Contribution::kgDry, mix.masses().dry().likely());
+        conserved(mix, Contribution::kgCarbon, mix.masses().carbon().likely());
+        conserved(mix, Contribution::kgNitrogen, mix.masses().nitrogen().likely());
+        if (!dried) {
+            conserved(mix, Contribution::kgWater, mix.masses().water().likely());
+            conserved(mix, Contribution::kgWet, mix.masses().wet().likely());
+        }
+        mix.contributions().forEach(c -> assertEquals(c.kgWet(), c.kgDry() + c.kgWater(), 1e-9 * (1 + c.kgWet())));
+    }
+
+    @Property(tries = 150)
+    void theLayersAddUpToWhatIsKeptAndTheMend(@ForAll("piles") Pile pile) {
+        Audits.of(pile).proposal().ifPresent(p -> {
+            Map<String, Double> wanted = new TreeMap<>();
+            p.kept().contributions().forEach(c -> wanted.merge(c.material().id(), c.kgWet(), Double::sum));
+            p.mend().chosen().additions().stream()
+                    .filter(a -> !a.material().equals(Offer.WATER))
+                    .forEach(a -> wanted.merge(a.material(), a.kg(), Double::sum));
+            Map<String, Double> laid = new TreeMap<>();
+            p.plan().base().forEach(l -> laid.merge(l.material(), l.kg(), Double::sum));
+            p.plan().layers().forEach(l -> laid.merge(l.material(), l.kg() * l.times(), Double::sum));
+            p.plan().feeds().forEach(f -> laid.merge(f.material(), f.kgEach() * f.parts(), Double::sum));
+            wanted.values().removeIf(kg -> kg < 1e-9);
+            laid.values().removeIf(kg -> kg < 1e-9);
+            assertEquals(wanted.keySet(), laid.keySet());
+            wanted.forEach((id, kg) -> assertEquals(kg, laid.get(id), 1e-9 * (1 + kg), id));
+            double water = p.mend().chosen().additions().stream()
+                    .filter(a -> a.material().equals(Offer.WATER))
+                    .mapToDouble(Addition::litres)
+                    .sum();
+            assertEquals(water, p.plan().waterPerRound() * p.plan().rounds(), 1e-9 * (1 + water));
+        });
+    }
+
+    @Property(tries = 150)
+    void nothingIsNegativeAndNoMoreIsAddedThanThereIs(@ForAll("piles") Pile pile) {
+        Audits.of(pile).proposal().ifPresent(p -> {
+            Mend mend = p.mend();
+            Stream.concat(Stream.of(mend.chosen()), mend.unlock().stream().map(u -> u.plan()))
+                    .flatMap(plan -> plan.additions().stream())
+                    .forEach(a -> assertTrue(a.kg() > 0 && a.litres() > 0 && Double.isFinite(a.kg()), a.toString()));
+            for (Addition a : mend.chosen().additions()) {
+                double most = mend.offers().stream()
+                        .filter(o -> o.id().equals(a.material()))
+                        .mapToDouble(Offer::mostKg)
+                        .sum();
+                assertTrue(a.kg() <= most * (1 + 1e-9) + 1e-9, a + " of " + most);
+            }
+            BuildPlan plan = p.plan();
+            for (Layer l :
+                    Stream.concat(plan.base().stream(), plan.layers().stream()).toList()) {
+                assertTrue(l.litres() > 0 && l.kg() > 0 && l.thicknessCm() > 0, l.toString());
+                assertTrue(l.times() >= 1 && l.times() <= plan.rounds(), l.toString());
+            }
+            assertTrue(plan.heightM() > 0 && plan.settledM() > 0 && plan.settledM() <= plan.heightM() * (1 + 1e-9));
+            assertTrue(p.times() >= 1);
+        });
+    }
+
+    @Property(tries = 150)
+    void everyFormCanBeWrittenAndTheTextFitsThePage(@ForAll("piles") Pile pile) {
+        Audit audit = Audits.advisor().audit(pile, OptionalDouble.of(33)).orElseThrow();
+        for (Units units : Units.values()) {
+            narrow(new AuditReport(Audits.words(units), false).write(audit));
+            narrow(new AuditTable(Audits.words(units)).write(audit));
+        }
+        String json = new AuditJson(Audits.words(Units.METRIC), "test").write(audit);
+        assertEquals(List.of(), schema.validate(json, InputFormat.JSON).stream().toList(), json);
+        assertEquals(
+                json,
+                new AuditJson(Audits.words(Units.METRIC), "test")
+                        .write(Audits.advisor()
+                                .audit(pile, OptionalDouble.of(33))
+                                .orElseThrow()));
+    }
+
+    private static void conserved(Mixture mix, ToDoubleFunction<Contribution> part, double whole) {
+        double sum = mix.contributions().stream().mapToDouble(part).sum();
+        assertEquals(whole, sum, 1e-9 * (1 + whole));
+    }
+
+    private static void narrow(String text) {
+        text.lines().forEach(l -> assertTrue(l.codePointCount(0, l.length()) <= WIDTH, l));
+    }
+
+    private static Schema schema() {
+        try {
+            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(Files.readString(Path.of("docs", "schema", "audit.schema.json")), InputFormat.JSON);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Provide
+    Arbitrary<Pile> piles() {
+        return PileArbitraries.piles(Audits.advisor().knowledge().vocabulary())
+                .filter(p -> Audits.advisor().audit(p, OptionalDouble.empty()).isPresent());
+    }
+}
