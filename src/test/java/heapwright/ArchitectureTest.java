@@ -139,11 +139,13 @@ class ArchitectureTest {
     }
 
     @Test
-    @DisplayName("judges cases by the advice alone")
+    @DisplayName("judges cases by the advice and the figures of the audit")
     void casebookKnowsAdvice() {
         only(
                         "casebook",
                         "heapwright.advice..",
+                        "heapwright.process.mixture..",
+                        "heapwright.process.mend..",
                         "heapwright.pile..",
                         "heapwright.knowledge..",
                         "com.fasterxml.jackson..")

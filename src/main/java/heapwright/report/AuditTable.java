@@ -13,6 +13,9 @@ public final class AuditTable {
     private static final int NAME = 34;
     private static final int COLUMN = 9;
 
+    /** Less than a tenth of a gram is nothing to a table of buckets. */
+    private static final double LEAST_KG = 1e-4;
+
     private final Words words;
 
     public AuditTable(Words words) {
@@ -62,7 +65,7 @@ public final class AuditTable {
     private List<String> cells(double[] kilograms) {
         List<String> cells = new ArrayList<>();
         for (double kg : kilograms) {
-            cells.add(words.figures().mass(kg));
+            cells.add(words.figures().mass(kg < LEAST_KG ? 0 : kg));
         }
         return cells;
     }

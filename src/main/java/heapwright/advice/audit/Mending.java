@@ -12,6 +12,7 @@ import heapwright.process.mend.Addition;
 import heapwright.process.mend.Goals;
 import heapwright.process.mend.Heap;
 import heapwright.process.mend.Mender;
+import heapwright.process.mend.Miss;
 import heapwright.process.mend.Offer;
 import heapwright.process.mend.Plan;
 import heapwright.process.mixture.Density;
@@ -84,11 +85,13 @@ final class Mending {
                 first.isPresent() || !Goals.good(limits).met(heap));
     }
 
-    /** Coarse stuff is mostly lean wood: so much of it that the goals are out of reach with it, but not without, is too much. */
+    /** Coarse stuff is mostly lean: so much of it that nitrogen runs short, or the goals get out of reach, is too much. */
     private boolean spoils(Heap heap, List<Offer> offers, Addition opening) {
         Optional<Addition> some = Optional.of(opening);
-        return !mender.mend(opened(heap, offers, some), left(offers, some)).meetsAll()
-                && mender.mend(heap, offers).meetsAll();
+        Plan with = mender.mend(opened(heap, offers, some), left(offers, some));
+        return !with.meetsAll()
+                && (with.misses().contains(Miss.TOO_LITTLE_NITROGEN)
+                        || mender.mend(heap, offers).meetsAll());
     }
 
     private Optional<Addition> half(Addition all) {

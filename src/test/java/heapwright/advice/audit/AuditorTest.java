@@ -143,7 +143,9 @@ class AuditorTest {
         Addition first = mend.opening().orElseThrow();
         assertEquals("twigs", first.material());
         assertTrue(mend.chosen().meetsAll());
-        Audit alone = Audits.of(LEAVES + "," + GRASS, ",\"atHand\":[" + some("twigs", 30, "bucket") + "]");
+        String right = some("leaves-mixed", 40, "bucket") + "," + some("grass-clippings", 15, "bucket") + ","
+                + some("kitchen-scraps", 5, "bucket");
+        Audit alone = Audits.of(right, ",\"atHand\":[" + some("twigs", 30, "bucket") + "]");
         assertTrue(alone.proposal().orElseThrow().mend().chosen().meetsAll(), "less wood rather than too lean a mix");
     }
 
