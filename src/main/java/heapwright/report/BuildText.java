@@ -75,7 +75,7 @@ final class BuildText {
                 plan.waterPerRound() > 0
                         ? words.text("audit.build.water", words.figures().volume(plan.waterPerRound()))
                         : words.text("audit.build.mix"));
-        plan.feeds().forEach(f -> steps.add(feed(f)));
+        plan.feeds().forEach(f -> steps.add(feed(f, plan.waterPerRound() * plan.rounds())));
         if (plan.layers().stream().anyMatch(this::isWoody)) {
             steps.add(words.text("audit.build.woody"));
         }
@@ -100,9 +100,10 @@ final class BuildText {
                                 words.figures().depth(cuts.get(0).toCm())));
     }
 
-    private String feed(Feed feed) {
+    private String feed(Feed feed, double water) {
+        String dissolved = water >= feed.waterLitres() ? "audit.build.feed-that-water" : "audit.build.feed";
         String once = words.text(
-                feed.waterLitres() > 0 ? "audit.build.feed" : "audit.build.feed-dry",
+                feed.waterLitres() > 0 ? dissolved : "audit.build.feed-dry",
                 portions.of(feed.material(), feed.litresEach()),
                 portions.name(feed.material()),
                 words.figures().mass(feed.kgEach()),

@@ -93,7 +93,7 @@ final class MendText {
 
     private String after(Plan plan) {
         return words.text(
-                "audit.mend.after",
+                plan.meetsAll() ? "audit.mend.after-good" : "audit.mend.after",
                 words.figures().round(plan.after().moisturePct()),
                 words.figures().round(plan.after().carbonToNitrogen()),
                 words.figures().density(plan.after().densityKgM3()));

@@ -41,6 +41,12 @@ final class Mending {
 
     private static final double PERCENT = 100;
 
+    /** Whole numbers round the exact answer are tried for no more offers than this; each one trebles the work. */
+    private static final int MOST_IN_BUCKETS = 8;
+
+    /** A plan with fewer things may take this much more work; judgement. */
+    private static final double SPARED_FOR = 1.15;
+
     private final Materials materials;
     private final KeepOuts keepOuts;
     private final Limits limits;
@@ -73,8 +79,9 @@ final class Mending {
         }
         Heap start = opened(heap, offers, opening);
         List<Offer> left = left(offers, opening);
-        Plan exact = mender.mend(start, left);
-        Optional<Plan> buckets = mender.mendInBuckets(start, left, bucketLitres);
+        List<Offer> few = fewest(start, left);
+        Plan exact = mender.mend(start, few);
+        Optional<Plan> buckets = inBuckets(start, few, left);
         Optional<Addition> first = opening;
         return new Mend(
                 offers,
@@ -110,10 +117,15 @@ final class Mending {
         return opening.map(a -> less(offers, a)).orElse(offers);
     }
 
-    /** Ash, lime and soda are no mend for the goals here, and nothing is added that must stay out or would clash. */
+    /** Stuff that mends: nothing that must stay out or would clash, and no soil, compost, ash, salt or sugar. */
     private boolean mayBeAdded(Material material, boolean alkaline) {
-        return keepOuts.barred(material).isEmpty()
-                && !material.traits().contains(Trait.ALKALI)
+        boolean mends = switch (material.group()) {
+            case CARBON_RICH, NITROGEN_RICH, WOODY, MANURE, MEAL -> true;
+            case AMENDMENT -> Feeding.isFertiliser(material);
+            case STARTER, MINERAL, PROBLEM -> false;
+        };
+        return mends
+                && keepOuts.barred(material).isEmpty()
                 && !material.traits().contains(Trait.SALTED)
                 && !(alkaline && KeepOuts.hasLooseNitrogen(material));
     }
@@ -144,18 +156,60 @@ final class Mending {
         return new Addition(offer.id(), kg, kg / offer.bucketDensityKgM3() * Density.LITRES_PER_M3, 1);
     }
 
-    private Optional<Unlock> unlock(Heap start, List<Offer> left, Optional<Addition> opening, boolean alkaline) {
+    private Optional<Unlock> unlock(
+            Heap start, List<Offer> left, Optional<Addition> opening, boolean alkaline) {
         List<Offer> common = COMMON.stream()
                 .flatMap(id -> materials.find(id).stream())
                 .filter(m -> mayBeAdded(m, alkaline))
                 .map(m -> Offer.of(m, Double.POSITIVE_INFINITY))
                 .toList();
         return mender.unlock(start, left, common).map(extra -> {
-            List<Offer> all = new ArrayList<>(left);
+            List<Offer> all = new ArrayList<>(
+                    left.stream().filter(o -> !o.id().equals(extra.id())).toList());
             all.add(extra);
-            Plan plan = mender.mendInBuckets(start, all, bucketLitres).orElseGet(() -> mender.mend(start, all));
-            return new Unlock(extra.id(), with(opening, plan));
+            List<Offer> few = fewest(start, all);
+            return new Unlock(
+                    extra.id(), with(opening, inBuckets(start, few, all).orElseGet(() -> mender.mend(start, few))));
         });
+    }
+
+    /** Whole buckets of the few, or where those do not go even, of all, unless they are too many to try. */
+    private Optional<Plan> inBuckets(Heap start, List<Offer> few, List<Offer> all) {
+        Optional<Plan> plan = mender.mendInBuckets(start, few, bucketLitres);
+        return plan.isPresent() || all.size() > MOST_IN_BUCKETS
+                ? plan
+                : mender.mendInBuckets(start, all, bucketLitres);
+    }
+
+    /**
+     * The offers that a plan needs: those that the least work uses, less what little can be spared for a little more
+     * work. Nobody fetches a bucket each of six things where two do.
+     */
+    private List<Offer> fewest(Heap start, List<Offer> offers) {
+        Plan plan = mender.mend(start, offers);
+        if (!plan.meetsAll()) {
+            return offers;
+        }
+        double most = plan.effort() * SPARED_FOR;
+        List<Offer> few = used(offers, plan);
+        for (Addition one : plan.additions().stream()
+                .sorted(Comparator.comparingDouble(Addition::kg))
+                .toList()) {
+            List<Offer> fewer =
+                    few.stream().filter(o -> !o.id().equals(one.material())).toList();
+            Plan without = mender.mend(start, fewer);
+            if (without.meetsAll() && without.effort() <= most) {
+                few = fewer;
+            }
+        }
+        return few;
+    }
+
+    private static List<Offer> used(List<Offer> offers, Plan plan) {
+        return offers.stream()
+                .filter(o -> o.id().equals(Offer.WATER)
+                        || plan.additions().stream().anyMatch(a -> a.material().equals(o.id())))
+                .toList();
     }
 
     /** The plan with the opening in front; more of the same material is told as one amount. */

@@ -35,7 +35,8 @@ public record Offer(
 
     /** A material of which there is so much, kg; infinite where as much as needed can be had. */
     public static Offer of(Material material, double mostKg) {
-        boolean fertiliser = material.traits().contains(Trait.FAST_NITROGEN);
+        boolean fertiliser = material.traits().contains(Trait.FAST_NITROGEN)
+                || material.traits().contains(Trait.NITRATE);
         return new Offer(
                 material.id(),
                 Composition.of(material),
