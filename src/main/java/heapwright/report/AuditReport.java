@@ -104,7 +104,7 @@ public final class AuditReport {
                         + words.text(
                                 "audit.trimmed",
                                 words.thing(t.material()),
-                                portions.of(t.material().id(), t.litres()))));
+                                portions.atMost(t.material().id(), t.litres()))));
         if (audit.proposal().isEmpty()) {
             page.paragraph(0, 0, words.text("audit.nothing-left"));
         }

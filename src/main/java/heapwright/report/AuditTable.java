@@ -12,6 +12,7 @@ public final class AuditTable {
     private static final int WIDTH = 80;
     private static final int NAME = 34;
     private static final int COLUMN = 9;
+    private static final int INDENT = 3;
 
     /** Less than a tenth of a gram is nothing to a table of buckets. */
     private static final double LEAST_KG = 1e-4;
@@ -55,11 +56,12 @@ public final class AuditTable {
         for (int i = 0; i < rows.size(); i++) {
             out.append(row(names.get(i), rows.get(i), column));
         }
-        out.append('\n');
+        Layout below = new Layout(false);
+        below.blank();
         for (Reads reading : audit.readings()) {
-            words.fact(reading).ifPresent(t -> out.append(t).append('\n'));
+            words.fact(reading).ifPresent(t -> below.paragraph(0, INDENT, t));
         }
-        return out.toString();
+        return out.append(below).toString();
     }
 
     private List<String> cells(double[] kilograms) {

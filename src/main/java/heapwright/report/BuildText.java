@@ -69,7 +69,9 @@ final class BuildText {
                         ? words.text("audit.build.no-base")
                         : words.text("audit.build.base", layers(plan, plan.base())));
         if (!plan.layers().isEmpty()) {
-            steps.add(words.text("audit.build.round", layers(plan, plan.layers()), plan.rounds()));
+            String round = words.text("audit.build.round", layers(plan, plan.layers()), plan.rounds());
+            boolean sprinkled = plan.layers().stream().anyMatch(l -> l.role() == Role.SPRINKLE);
+            steps.add(sprinkled ? round : round + " " + words.text("audit.build.sprinkle"));
         }
         steps.add(
                 plan.waterPerRound() > 0
@@ -104,7 +106,7 @@ final class BuildText {
         String dissolved = water >= feed.waterLitres() ? "audit.build.feed-that-water" : "audit.build.feed";
         String once = words.text(
                 feed.waterLitres() > 0 ? dissolved : "audit.build.feed-dry",
-                portions.of(feed.material(), feed.litresEach()),
+                portions.atMost(feed.material(), feed.litresEach()),
                 portions.name(feed.material()),
                 words.figures().mass(feed.kgEach()),
                 words.figures().volume(feed.waterLitres()),

@@ -36,11 +36,20 @@ final class Portions {
 
     /** So many litres of a material: buckets and barrows of bulky stuff, cups and spoons of powder. */
     String of(String material, double litres) {
+        return of(material, litres, Rounding.NEAREST);
+    }
+
+    /** The same where an upper limit holds: never more than that. */
+    String atMost(String material, double litres) {
+        return of(material, litres, Rounding.DOWN);
+    }
+
+    private String of(String material, double litres, Rounding rounding) {
         if (material.equals(Offer.WATER)) {
             return measures.tell(litres, Measures.Kind.WATER, Rounding.NEAREST);
         }
         Measures.Kind kind = kind(material, litres);
-        String told = measures.tell(litres, kind, kind == Measures.Kind.POWDER ? Rounding.DOWN : Rounding.NEAREST);
+        String told = measures.tell(litres, kind, rounding);
         return kind == Measures.Kind.LAYER && litres >= BARROW_FROM_L
                 ? words.text("audit.barrows", told, measures.tell(litres, Measures.Kind.BULK, Rounding.NEAREST))
                 : told;

@@ -111,7 +111,7 @@ final class ProposalJson {
                 .put("kg", JsonText.fine(feed.kg()))
                 .put("parts", feed.parts())
                 .put("kgEach", JsonText.fine(feed.kgEach()))
-                .put("household", portions.of(feed.material(), feed.litresEach()))
+                .put("household", portions.atMost(feed.material(), feed.litresEach()))
                 .put("waterL", JsonText.fine(feed.waterLitres()));
         ArrayNode days = node.putArray("days");
         feed.days().forEach(d -> days.add(d.toString()));

@@ -119,11 +119,12 @@ final class Mending {
 
     /** Stuff that mends: nothing that must stay out or would clash, and no soil, compost, ash, salt or sugar. */
     private boolean mayBeAdded(Material material, boolean alkaline) {
-        boolean mends = switch (material.group()) {
-            case CARBON_RICH, NITROGEN_RICH, WOODY, MANURE, MEAL -> true;
-            case AMENDMENT -> Feeding.isFertiliser(material);
-            case STARTER, MINERAL, PROBLEM -> false;
-        };
+        boolean mends =
+                switch (material.group()) {
+                    case CARBON_RICH, NITROGEN_RICH, WOODY, MANURE, MEAL -> true;
+                    case AMENDMENT -> Feeding.isFertiliser(material);
+                    case STARTER, MINERAL, PROBLEM -> false;
+                };
         return mends
                 && keepOuts.barred(material).isEmpty()
                 && !material.traits().contains(Trait.SALTED)
@@ -156,8 +157,7 @@ final class Mending {
         return new Addition(offer.id(), kg, kg / offer.bucketDensityKgM3() * Density.LITRES_PER_M3, 1);
     }
 
-    private Optional<Unlock> unlock(
-            Heap start, List<Offer> left, Optional<Addition> opening, boolean alkaline) {
+    private Optional<Unlock> unlock(Heap start, List<Offer> left, Optional<Addition> opening, boolean alkaline) {
         List<Offer> common = COMMON.stream()
                 .flatMap(id -> materials.find(id).stream())
                 .filter(m -> mayBeAdded(m, alkaline))
@@ -176,9 +176,7 @@ final class Mending {
     /** Whole buckets of the few, or where those do not go even, of all, unless they are too many to try. */
     private Optional<Plan> inBuckets(Heap start, List<Offer> few, List<Offer> all) {
         Optional<Plan> plan = mender.mendInBuckets(start, few, bucketLitres);
-        return plan.isPresent() || all.size() > MOST_IN_BUCKETS
-                ? plan
-                : mender.mendInBuckets(start, all, bucketLitres);
+        return plan.isPresent() || all.size() > MOST_IN_BUCKETS ? plan : mender.mendInBuckets(start, all, bucketLitres);
     }
 
     /**
