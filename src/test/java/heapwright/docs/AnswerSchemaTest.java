@@ -67,9 +67,11 @@ class AnswerSchemaTest {
     @Test
     @DisplayName("refuse a document with a field that they do not know")
     void strict() {
-        String document = new AdviceJson(words, "test").write(advisor.advise(demo.get(0).pile()), false);
+        String document =
+                new AdviceJson(words, "test").write(advisor.advise(demo.get(0).pile()), false);
         String other = document.replaceFirst("\"headline\"", "\"heading\"");
-        assertFalse(schema("advice.schema.json").validate(other, InputFormat.JSON).isEmpty());
+        assertFalse(
+                schema("advice.schema.json").validate(other, InputFormat.JSON).isEmpty());
     }
 
     private static Schema schema(String name) {

@@ -71,8 +71,9 @@ final class CautionPage {
     private String with(Teaching t) {
         return t.insertion().fact().equals(WarnsAlways.class.getSimpleName())
                 ? "whatever is done"
-                : doctrine.breadth(t, 0).orElseGet(() -> t.text().remedies(t.insertion().parts().get(0)).stream()
-                        .map(doctrine::remedy)
-                        .collect(Collectors.joining(" · ")));
+                : doctrine.breadth(t, 0)
+                        .orElseGet(() -> t.text().remedies(t.insertion().parts().get(0)).stream()
+                                .map(doctrine::remedy)
+                                .collect(Collectors.joining(" · ")));
     }
 }

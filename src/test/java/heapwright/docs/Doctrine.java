@@ -65,7 +65,9 @@ final class Doctrine {
     /** The rules whose insertion of a kind speaks of all steps but some, in the part of this number. */
     List<Teaching> broad(Class<?> fact, int part) {
         return teaching(
-                fact, (text, insertion) -> text.breadth(insertion.parts().get(part), this::remedy).isPresent());
+                fact,
+                (text, insertion) ->
+                        text.breadth(insertion.parts().get(part), this::remedy).isPresent());
     }
 
     /** The rules whose insertion of a kind has a remedy, named or by a variable, as its part of this number. */

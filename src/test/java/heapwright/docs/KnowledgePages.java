@@ -66,8 +66,7 @@ final class KnowledgePages {
     }
 
     private String[] columns() {
-        List<String> columns =
-                KNOWN.stream().map(doctrine::known).collect(Collectors.toList());
+        List<String> columns = KNOWN.stream().map(doctrine::known).collect(Collectors.toList());
         columns.add(0, "Pass");
         columns.add("All");
         return columns.toArray(String[]::new);

@@ -44,9 +44,7 @@ class LinksTest {
     }
 
     private boolean leads(Path paper, String file, String entry) {
-        Path target = file.isEmpty()
-                ? paper
-                : paper.resolveSibling(file).normalize();
+        Path target = file.isEmpty() ? paper : paper.resolveSibling(file).normalize();
         return Files.exists(target) && (entry == null || text(target).contains("<a id=\"" + entry + "\"></a>"));
     }
 

@@ -35,12 +35,30 @@ final class RemedyPage {
                 + " only order the steps. Amounts are worked out for each pile.");
         page.entry("many", "Rules about many steps at once");
         page.paragraph("They are told here once; under each remedy stands what speaks of it in particular.");
-        rows(page, "Held back when", "Which", doctrine.broad(Withholds.class, 0), t -> doctrine.breadth(t, 0).orElseThrow());
-        rows(page, "Gives way when", "Which", doctrine.broad(Replaces.class, 1), t -> doctrine.breadth(t, 1).orElseThrow());
-        rows(page, "Comes after", "Which", doctrine.broad(Precedes.class, 1), t -> doctrine.breadth(t, 1).orElseThrow() + " after "
-                + others(t, 0));
-        rows(page, "Caution when", "Which", doctrine.broad(Warns.class, 0), t -> doctrine.breadth(t, 0).orElseThrow() + ": "
-                + warned(t));
+        rows(
+                page,
+                "Held back when",
+                "Which",
+                doctrine.broad(Withholds.class, 0),
+                t -> doctrine.breadth(t, 0).orElseThrow());
+        rows(
+                page,
+                "Gives way when",
+                "Which",
+                doctrine.broad(Replaces.class, 1),
+                t -> doctrine.breadth(t, 1).orElseThrow());
+        rows(
+                page,
+                "Comes after",
+                "Which",
+                doctrine.broad(Precedes.class, 1),
+                t -> doctrine.breadth(t, 1).orElseThrow() + " after " + others(t, 0));
+        rows(
+                page,
+                "Caution when",
+                "Which",
+                doctrine.broad(Warns.class, 0),
+                t -> doctrine.breadth(t, 0).orElseThrow() + ": " + warned(t));
         for (Urgency urgency : Urgency.values()) {
             page.section(capital(doctrine.catalogue.text("urgency." + urgency.id())));
             doctrine.knowledge.remedies().values().stream()
@@ -76,25 +94,33 @@ final class RemedyPage {
     /** The rules that name the remedy; those about many steps stand at the top of the page. */
     private void table(
             Page page, String title, String second, List<Teaching> rules, int part, Function<Teaching, String> what) {
-        rows(page, title, second, rules.stream().filter(t -> doctrine.breadth(t, part).isEmpty()).toList(), what);
+        rows(
+                page,
+                title,
+                second,
+                rules.stream().filter(t -> doctrine.breadth(t, part).isEmpty()).toList(),
+                what);
     }
 
-    private void rows(
-            Page page, String title, String second, List<Teaching> rules, Function<Teaching, String> what) {
+    private void rows(Page page, String title, String second, List<Teaching> rules, Function<Teaching, String> what) {
         if (rules.isEmpty()) {
             return;
         }
         boolean plain = second.isEmpty();
-        page.head(plain ? new String[] {title, "Why", "Rests on", "Rule"} : new String[] {
-            title, second, "How firmly", "Why", "Rests on", "Rule"
-        });
+        page.head(
+                plain
+                        ? new String[] {title, "Why", "Rests on", "Rule"}
+                        : new String[] {title, second, "How firmly", "Why", "Rests on", "Rule"});
         for (Teaching t : rules) {
             String why = t.info().rationale();
             String ground = doctrine.ground(t.info());
             String id = t.info().id();
-            page.row(plain ? new String[] {t.on(), why, ground, id} : new String[] {
-                t.on(), what.apply(t), t.info().strength().id(), why, ground, id
-            });
+            page.row(
+                    plain
+                            ? new String[] {t.on(), why, ground, id}
+                            : new String[] {
+                                t.on(), what.apply(t), t.info().strength().id(), why, ground, id
+                            });
         }
     }
 

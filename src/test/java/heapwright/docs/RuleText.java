@@ -105,14 +105,12 @@ record RuleText(String id, String words, String when, String then) {
         return patterns("(?:Proposes|Offered)")
                 .filter(p -> part.startsWith("$") && p.contains(part + " :"))
                 .filter(p -> BROAD.matcher(p).find())
-                .map(p -> (p.contains("digsIn()") ? "every step that digs into the pile" : "every step")
-                        + but(p, name))
+                .map(p -> (p.contains("digsIn()") ? "every step that digs into the pile" : "every step") + but(p, name))
                 .findFirst();
     }
 
     private static String but(String pattern, Function<Remedy, String> name) {
-        String excepted = EXCEPTED
-                .matcher(pattern)
+        String excepted = EXCEPTED.matcher(pattern)
                 .results()
                 .flatMap(m -> constants(m.group(1)).stream())
                 .map(name)
