@@ -9,17 +9,20 @@ import heapwright.advice.audit.BuildPlan.Role;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
 import heapwright.knowledge.Trait;
+import heapwright.pile.Container.Kind;
 import heapwright.pile.Pile;
 import heapwright.process.mixture.Degradability;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Writes the plan to build as numbered steps. */
 final class BuildText {
 
     private static final int INDENT = 3;
     private static final double CM = 100;
+    private static final double LITRES = 1000;
 
     /** A layer thinner than this is scattered, and its thickness is not told. */
     private static final double SCATTERED_CM = 1;
@@ -47,6 +50,12 @@ final class BuildText {
 
     private String size(BuildPlan plan) {
         Figures figures = words.figures();
+        if (pile.container().kind() == Kind.TUMBLER) {
+            return words.text(
+                    "audit.build.tumbler-size",
+                    figures.volume(plan.lengthM() * plan.widthM() * plan.heightM() * LITRES),
+                    figures.volume(plan.lengthM() * plan.widthM() * plan.settledM() * LITRES));
+        }
         String told = words.text(
                 "audit.build.size",
                 figures.length(plan.lengthM() * CM),
@@ -64,6 +73,22 @@ final class BuildText {
         if (!plan.soak().isEmpty()) {
             steps.add(words.text("audit.build.soak", names(plan.soak())));
         }
+        if (pile.container().kind() == Kind.TUMBLER) {
+            fill(steps, plan);
+        } else {
+            pileUp(steps, plan);
+        }
+        steps.add(words.text(
+                        "audit.build.check",
+                        days.of(plan.looks().get(0)),
+                        days.of(plan.looks().get(1)))
+                + " "
+                + words.text(plan.cold() ? "audit.build.turn-cold" : "audit.build.turn", days.of(plan.turn())));
+        return steps;
+    }
+
+    /** A heap or a bin is built from below. */
+    private void pileUp(List<String> steps, BuildPlan plan) {
         steps.add(
                 plan.base().isEmpty()
                         ? words.text("audit.build.no-base")
@@ -82,13 +107,22 @@ final class BuildText {
             steps.add(words.text("audit.build.woody"));
         }
         steps.add(words.text(hasKitchen(plan) ? "audit.build.cover-kitchen" : "audit.build.cover"));
-        steps.add(words.text(
-                        "audit.build.check",
-                        days.of(plan.looks().get(0)),
-                        days.of(plan.looks().get(1)))
-                + " "
-                + words.text(plan.cold() ? "audit.build.turn-cold" : "audit.build.turn", days.of(plan.turn())));
-        return steps;
+    }
+
+    /** A tumbler is filled, and its turning mixes it. */
+    private void fill(List<String> steps, BuildPlan plan) {
+        String all = Stream.concat(plan.base().stream(), plan.layers().stream())
+                .map(l -> words.text(
+                        "audit.build.plain",
+                        portions.of(l.material(), l.litres() * l.times()),
+                        portions.name(l.material())))
+                .collect(Collectors.joining("; "));
+        double water = plan.waterPerRound() * plan.rounds();
+        steps.add(words.text("audit.build.tumbler", all));
+        if (water > 0) {
+            steps.add(words.text("audit.build.tumbler-water", words.figures().volume(water)));
+        }
+        plan.feeds().forEach(f -> steps.add(feed(f, water)));
     }
 
     private String cut(BuildPlan plan, boolean woody) {

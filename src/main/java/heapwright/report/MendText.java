@@ -17,6 +17,9 @@ final class MendText {
     /** Below this the wish for a larger pile is not worth a sentence. */
     private static final double WORTH_TELLING = 1.1;
 
+    /** Beyond this it is no use to ask for more. */
+    private static final double OUT_OF_REACH = 4;
+
     private final Words words;
     private final Portions portions;
 
@@ -28,7 +31,9 @@ final class MendText {
     void write(Layout page, Proposal proposal) {
         page.heading(words.text("audit.section.mend"));
         mend(page, proposal);
-        if (proposal.times() > WORTH_TELLING) {
+        if (proposal.times() > OUT_OF_REACH) {
+            page.paragraph(0, 0, words.text("audit.mend.tiny"));
+        } else if (proposal.times() > WORTH_TELLING) {
             page.paragraph(0, 0, words.text("audit.mend.larger", words.figures().round(proposal.times())));
         }
     }
