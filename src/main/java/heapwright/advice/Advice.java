@@ -3,9 +3,11 @@ package heapwright.advice;
 import heapwright.advice.engine.Outcome;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Reads;
+import heapwright.advice.winter.Story;
 import heapwright.knowledge.Caution;
 import heapwright.pile.Pile;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What Heapwright says of a pile on a day.
@@ -21,6 +23,7 @@ import java.util.List;
  * @param contradictions answers that cannot both be so
  * @param homeRemedies what the usual home doses amount to here
  * @param outcome the run of the rules behind it
+ * @param story what the model reads from the past; empty without a recipe or a measured core
  */
 public record Advice(
         Pile pile,
@@ -33,7 +36,8 @@ public record Advice(
         List<Reads> readings,
         List<Contradicts> contradictions,
         List<HomeRemedy> homeRemedies,
-        Outcome outcome) {
+        Outcome outcome,
+        Optional<Story> story) {
     public Advice {
         findings = List.copyOf(findings);
         setAside = List.copyOf(setAside);
@@ -59,6 +63,12 @@ public record Advice(
                 readings,
                 contradictions,
                 homeRemedies,
-                outcome);
+                outcome,
+                story);
+    }
+
+    /** Why the pile is as it is; empty where neither rules nor model can say. */
+    public Optional<WhyAnswer> why() {
+        return WhyAnswer.of(findings, story);
     }
 }

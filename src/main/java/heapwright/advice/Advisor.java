@@ -16,6 +16,11 @@ import heapwright.advice.observe.Answers;
 import heapwright.advice.observe.Inputs;
 import heapwright.advice.observe.Quantities;
 import heapwright.advice.observe.Squeeze;
+import heapwright.advice.winter.Effects;
+import heapwright.advice.winter.ModelFacts;
+import heapwright.advice.winter.PileModel;
+import heapwright.advice.winter.StepTrials;
+import heapwright.advice.winter.Story;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.CauseInfo.Kind;
 import heapwright.knowledge.Caution;
@@ -100,7 +105,9 @@ public final class Advisor {
         Answers answers = new Answers(pile, (int) quantities.limit(Limit.ANSWER_FRESH));
         List<Object> signs = answers.signs();
         List<Reads> readings = new Squeeze(knowledge).applied(quantities.readings(), signs);
+        Optional<Story> story = story(pile, materials, readings, signs);
         List<Object> facts = new ArrayList<>(signs);
+        story.map(ModelFacts::of).ifPresent(facts::addAll);
         facts.addAll(answers.actions());
         facts.addAll(answers.fixtures());
         facts.addAll(new Inputs(pile, materials).facts());
@@ -109,7 +116,13 @@ public final class Advisor {
         Outcome outcome = withoutOutdated(inference.run(facts));
         Doses doses =
                 new Doses(pile, knowledge, materials, calculator, readings, coldSeason(quantities, readings, signs));
-        Arranger.Arranged arranged = new Arranger(knowledge, outcome, pile.asOf(), doses).arrange();
+        Arranger.Arranged arranged = new Arranger(
+                        knowledge,
+                        outcome,
+                        pile.asOf(),
+                        doses,
+                        story.<Effects>map(StepTrials::new).orElseGet(Effects::unknown))
+                .arrange();
         List<Finding> findings = findings(outcome, false);
         Set<Cause> standing = findings.stream().map(Finding::cause).collect(Collectors.toSet());
         return new Advice(
@@ -123,7 +136,19 @@ public final class Advisor {
                 readings,
                 contradictions(outcome),
                 doses.usual(standing),
-                outcome);
+                outcome,
+                story);
+    }
+
+    /** What the model says of the past; it needs a recipe and a measured core. */
+    private static Optional<Story> story(Pile pile, Materials materials, List<Reads> readings, List<Object> signs) {
+        boolean measured =
+                pile.log().stream().anyMatch(e -> e.measured().coreC().isPresent());
+        return measured
+                ? PileModel.of(pile, materials, readings, Answers.seen(signs))
+                        .filter(m -> !m.cores().isEmpty())
+                        .map(Story::of)
+                : Optional.empty();
     }
 
     /**

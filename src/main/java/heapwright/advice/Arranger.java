@@ -9,6 +9,8 @@ import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Replaces;
 import heapwright.advice.fact.Warns;
 import heapwright.advice.fact.Withholds;
+import heapwright.advice.winter.Effects;
+import heapwright.advice.winter.Gain;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Remedy;
@@ -38,14 +40,21 @@ final class Arranger {
     private final Outcome outcome;
     private final LocalDate day;
     private final Function<Remedy, List<DoseAmount>> doses;
+    private final Effects effects;
     private final Map<Remedy, List<RuleInfo>> heldBy = new EnumMap<>(Remedy.class);
     private final Map<Remedy, Remedy> undoneBy = new EnumMap<>(Remedy.class);
 
-    Arranger(Knowledge knowledge, Outcome outcome, LocalDate day, Function<Remedy, List<DoseAmount>> doses) {
+    Arranger(
+            Knowledge knowledge,
+            Outcome outcome,
+            LocalDate day,
+            Function<Remedy, List<DoseAmount>> doses,
+            Effects effects) {
         this.knowledge = knowledge;
         this.outcome = outcome;
         this.day = day;
         this.doses = doses;
+        this.effects = effects;
     }
 
     /** The steps in order, and what was held back on the way. */
@@ -60,9 +69,17 @@ final class Arranger {
         }
         Map<Remedy, List<Ground>> grounds = grounds();
         List<Option> ranked = new ArrayList<>();
+        List<Held> useless = new ArrayList<>();
         grounds.forEach((remedy, why) -> {
             if (!heldBy.containsKey(remedy)) {
-                ranked.add(option(remedy, why));
+                Option option = option(remedy, why);
+                if (info(option).urgency() != Urgency.NOW
+                        && option.gain().filter(Gain::useless).isPresent()
+                        && effects.mayHold(remedy)) {
+                    useless.add(new Held(remedy, List.of(), Optional.empty(), option.gain()));
+                } else {
+                    ranked.add(option);
+                }
             }
         });
         ranked.sort(Comparator.comparing((Option o) -> info(o).urgency() != Urgency.NOW)
@@ -73,10 +90,11 @@ final class Arranger {
         List<Held> withheld = new ArrayList<>();
         heldBy.forEach((remedy, rules) -> {
             if (proposed.contains(remedy)) {
-                withheld.add(new Held(remedy, rules, Optional.empty()));
+                withheld.add(new Held(remedy, rules, Optional.empty(), Optional.empty()));
             }
         });
-        undoneBy.forEach((remedy, by) -> withheld.add(new Held(remedy, List.of(), Optional.of(by))));
+        undoneBy.forEach((remedy, by) -> withheld.add(new Held(remedy, List.of(), Optional.of(by), Optional.empty())));
+        withheld.addAll(useless);
         return new Arranged(steps, withheld);
     }
 
@@ -108,8 +126,11 @@ final class Arranger {
     private Option option(Remedy remedy, List<Ground> why) {
         RemedyInfo info = knowledge.remedies().get(remedy);
         List<DoseAmount> amounts = doses.apply(remedy);
-        double worth = Worth.of(info, why) * (Worth.needed(amounts) ? 1 : Worth.WITHOUT_NEED);
-        return new Option(remedy, why, worth, amounts, cautions(info));
+        Optional<Gain> gain = effects.of(remedy, amounts);
+        double days =
+                gain.map(g -> g.daysWon().likely()).orElse(info.effectDays().likely());
+        double worth = Worth.of(info, why, days) * (Worth.needed(amounts) ? 1 : Worth.WITHOUT_NEED);
+        return new Option(remedy, why, worth, amounts, cautions(info), gain);
     }
 
     private List<Caution> cautions(RemedyInfo info) {
@@ -234,7 +255,8 @@ final class Arranger {
             return amounts.isEmpty() || amounts.stream().anyMatch(a -> !a.cap().equals(Optional.of(Cap.NO_NEED)));
         }
 
-        static double of(RemedyInfo info, List<Ground> why) {
+        /** @param days what the step wins if its cause is right: by the model, else by the table */
+        static double of(RemedyInfo info, List<Ground> why, double days) {
             double missed = 1;
             for (Ground ground : why) {
                 missed *= 1 - ground.likelihood() * firmness(ground);

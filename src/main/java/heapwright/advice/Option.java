@@ -1,9 +1,11 @@
 package heapwright.advice;
 
+import heapwright.advice.winter.Gain;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.Remedy;
 import heapwright.process.dose.DoseAmount;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One way to take a step.
@@ -13,9 +15,15 @@ import java.util.List;
  * @param worth days of progress it is expected to win, less its labour and risk in the same coin; for ranking only
  * @param doses how much of what
  * @param cautions what to beware of, the gravest first
+ * @param gain what it would win on this pile, where the model can say
  */
 public record Option(
-        Remedy remedy, List<Ground> grounds, double worth, List<DoseAmount> doses, List<Caution> cautions) {
+        Remedy remedy,
+        List<Ground> grounds,
+        double worth,
+        List<DoseAmount> doses,
+        List<Caution> cautions,
+        Optional<Gain> gain) {
     public Option {
         grounds = List.copyOf(grounds);
         doses = List.copyOf(doses);

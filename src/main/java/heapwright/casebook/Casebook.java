@@ -1,6 +1,7 @@
 package heapwright.casebook;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import heapwright.advice.winter.Factor;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.Id;
@@ -41,7 +42,10 @@ public final class Casebook {
             "withheld",
             "cautions",
             "contradictions",
-            "audit");
+            "audit",
+            "why");
+
+    private static final Set<String> WHY = Set.of("verdict", "factor", "temperatures");
 
     private final Knowledge knowledge;
     private final PileReader reader;
@@ -116,7 +120,20 @@ public final class Casebook {
                 pairs,
                 expect.hasNonNull("audit")
                         ? Optional.of(new AuditReader(name, knowledge).read(expect.get("audit")))
-                        : Optional.empty());
+                        : Optional.empty(),
+                expect.has("why") ? Optional.of(why(name, expect.get("why"))) : Optional.empty());
+    }
+
+    private static WhyDemand why(String name, JsonNode why) {
+        checkFields(name, why, WHY);
+        return new WhyDemand(
+                maybe(name, heapwright.advice.winter.Verdict.values(), why.path("verdict")),
+                maybe(name, Factor.values(), why.path("factor")),
+                maybe(name, heapwright.advice.winter.Verdict.values(), why.path("temperatures")));
+    }
+
+    private static <T extends Id> Optional<T> maybe(String file, T[] values, JsonNode id) {
+        return id.isMissingNode() ? Optional.empty() : Optional.of(one(file, values, id.asText()));
     }
 
     static void checkFields(String file, JsonNode node, Set<String> allowed) {

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param cautions cautions that must be given, with a step or always
  * @param contradictions pairs of signs that must be named as contradictory
  * @param audit what the audit of the recipe must be, where the case asks
+ * @param why what the answer to why must be
  */
 public record Expectation(
         List<Cause> causes,
@@ -33,4 +34,5 @@ public record Expectation(
         List<Remedy> withheld,
         List<Caution> cautions,
         List<List<Sign>> contradictions,
-        Optional<AuditExpectation> audit) {}
+        Optional<AuditExpectation> audit,
+        Optional<WhyDemand> why) {}

@@ -37,6 +37,7 @@ public final class Program {
         CommandLine line = new CommandLine(new Heapwright())
                 .addSubcommand(new CheckupCommand(terminal, workshop))
                 .addSubcommand(new WhyCommand(terminal, workshop))
+                .addSubcommand(new OutlookCommand(terminal, workshop))
                 .addSubcommand(new AuditCommand(terminal, workshop))
                 .addSubcommand(new AskCommand(terminal, workshop, Clock.systemDefaultZone()))
                 .addSubcommand(new CasesCommand(terminal, workshop))
@@ -89,7 +90,8 @@ public final class Program {
                 "  heapwright checkup pile.json      what is wrong, and what to do first",
                 "  heapwright ask                    the same, by questions at the terminal",
                 "  heapwright audit recipe.json      the numbers of a recipe before it is built",
-                "  heapwright why pile.json          why a pile has stopped"
+                "  heapwright why pile.json          why a pile has stopped",
+                "  heapwright outlook pile.json      the winter ahead, and when it will be ready"
             })
     static final class Heapwright implements Runnable {
         @CommandLine.Spec

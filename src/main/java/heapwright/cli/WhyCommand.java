@@ -1,14 +1,20 @@
 package heapwright.cli;
 
 import heapwright.advice.Advice;
+import heapwright.advice.winter.Hindsight;
+import heapwright.advice.winter.Story;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Pile;
 import heapwright.report.AdviceJson;
+import heapwright.report.CourseChart;
+import heapwright.report.CourseView;
 import heapwright.report.WhyReport;
 import heapwright.report.Words;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Why a pile has stopped. */
@@ -16,8 +22,8 @@ import picocli.CommandLine.Parameters;
         name = "why",
         mixinStandardHelpOptions = true,
         description = "Tells why a pile has stopped: its course by day, and each finding with its evidence.",
-        footerHeading = "%nExample:%n",
-        footer = "  heapwright why pile.json")
+        footerHeading = "%nExamples:%n",
+        footer = {"  heapwright why pile.json", "  heapwright why --chart course.svg pile.json"})
 final class WhyCommand implements Callable<Integer> {
 
     private final Terminal terminal;
@@ -28,6 +34,9 @@ final class WhyCommand implements Callable<Integer> {
 
     @Mixin
     private OutputOptions output;
+
+    @Option(names = "--chart", paramLabel = "FILE.svg", description = "Draw the course as a picture in this file too.")
+    private String chart;
 
     WhyCommand(Terminal terminal, Workshop workshop) {
         this.terminal = terminal;
@@ -41,10 +50,25 @@ final class WhyCommand implements Callable<Integer> {
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);
         Advice advice = workshop.advisor().advise(pile);
+        List<Hindsight> hindsights = advice.story().map(Hindsight::of).orElse(List.of());
+        if (chart != null) {
+            Story story = advice.story()
+                    .orElseThrow(() -> new UsageFault("heapwright: " + file
+                            + ": there is no course to draw. A chart needs a recipe and a measured core temperature."
+                            + " Example: \"measured\": {\"core\": {\"value\": 22, \"unit\": \"C\"}}"));
+            String title = words.text("chart.title", pile.name());
+            String said = new WhyReport(words, false).write(advice, hindsights);
+            new ChartFile(chart)
+                    .write(new CourseChart(words)
+                            .write(
+                                    CourseView.of(story),
+                                    title,
+                                    said.lines().limit(6).collect(java.util.stream.Collectors.joining(" "))));
+        }
         if (output.json) {
-            terminal.out().println(new AdviceJson(words, Workshop.version()).write(advice, true));
+            terminal.out().println(new AdviceJson(words, Workshop.version()).why(advice, hindsights));
         } else {
-            terminal.out().print(new WhyReport(words, terminal.bold()).write(advice));
+            terminal.out().print(new WhyReport(words, terminal.bold()).write(advice, hindsights));
         }
         return Program.OK;
     }

@@ -12,6 +12,7 @@ import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.Piece;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Reads;
+import heapwright.advice.winter.Hindsight;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.CautionInfo;
@@ -35,11 +36,13 @@ public final class AdviceJson {
     private final Words words;
     private final DoseWords doses;
     private final String version;
+    private final ModelJson model;
 
     public AdviceJson(Words words, String version) {
         this.words = words;
         this.doses = new DoseWords(words);
         this.version = version;
+        this.model = new ModelJson(words, version);
     }
 
     /** The document as text. */
@@ -47,8 +50,17 @@ public final class AdviceJson {
         return JsonText.write(document(advice, withTrace));
     }
 
+    /** The document of a why: with the trace and with what would have kept the pile warm. */
+    public String why(Advice advice, List<Hindsight> hindsights) {
+        return JsonText.write(document(advice, true, hindsights));
+    }
+
     /** The document. */
     public ObjectNode document(Advice advice, boolean withTrace) {
+        return document(advice, withTrace, List.of());
+    }
+
+    private ObjectNode document(Advice advice, boolean withTrace, List<Hindsight> hindsights) {
         ObjectNode root = JsonText.object("advice");
         root.put("version", version);
         root.put("pile", advice.pile().name());
@@ -77,6 +89,7 @@ public final class AdviceJson {
             node.put("verdict", words.knowledge().usualDoses().get(h.dose()).verdict());
             terms(node.putArray("figures"), h.figures());
         });
+        model.story(root, advice, withTrace, hindsights);
         if (withTrace) {
             ArrayNode trace = root.putArray("trace");
             advice.outcome().firings().forEach(f -> firing(trace.addObject(), f));
@@ -148,6 +161,7 @@ public final class AdviceJson {
         option.doses().forEach(d -> dose(amounts.addObject(), d));
         doses.lines(option, pile).forEach(node.putArray("amounts")::add);
         ids(node.putArray("cautions"), option.cautions());
+        option.gain().ifPresent(g -> model.gain(node.putObject("gain"), g, pile.asOf()));
     }
 
     private void dose(ObjectNode node, DoseAmount dose) {

@@ -176,12 +176,16 @@ public final class TextReport {
     }
 
     private void step(Layout page, Step step, Pile pile, Set<Caution> told) {
+        LocalDate today = pile.asOf();
         Option main = step.main();
         RemedyInfo info = words.knowledge().remedies().get(main.remedy());
         page.paragraph(0, INDENT, page.strong(step.rank() + ". " + info.name()));
         doses.lines(main, pile).forEach(line -> page.paragraph(INDENT, 0, page.strong(line)));
         page.paragraph(INDENT, 0, words.text("step.when", words.word("urgency", step.urgency())));
         page.paragraph(INDENT, 0, info.how());
+        main.gain()
+                .ifPresent(g -> page.paragraph(
+                        INDENT, 0, words.text("gain.heading") + " " + new ModelWords(words).gain(g, today)));
         doses.remarks(main).forEach(line -> page.paragraph(INDENT, 0, line));
         page.paragraph(INDENT, 0, words.text("step.why", why(main)));
         step.alternatives()
@@ -287,6 +291,7 @@ public final class TextReport {
         List<String> reasons = new ArrayList<>();
         held.rules().forEach(r -> reasons.add(r.rationale()));
         held.undoes().ifPresent(r -> reasons.add(words.text("held.undoes", words.remedy(r))));
+        held.useless().ifPresent(g -> reasons.add(new ModelWords(words).useless(g)));
         return String.join(" ", reasons);
     }
 

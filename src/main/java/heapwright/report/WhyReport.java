@@ -2,6 +2,8 @@ package heapwright.report;
 
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
+import heapwright.advice.winter.Hindsight;
+import heapwright.advice.winter.Story;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Action;
@@ -20,29 +22,66 @@ public final class WhyReport {
 
     private final Words words;
     private final boolean marked;
+    private final ModelWords model;
 
     public WhyReport(Words words, boolean marked) {
         this.words = words;
         this.marked = marked;
+        this.model = new ModelWords(words);
     }
 
-    /** The report as text. */
-    public String write(Advice advice) {
+    /**
+     * The report as text.
+     *
+     * @param hindsights what at building would have kept the pile warm
+     */
+    public String write(Advice advice, List<Hindsight> hindsights) {
         Layout page = new Layout(marked);
         TextReport summary = new TextReport(words, marked);
         page.line(0, page.strong(advice.pile().name()));
         page.paragraph(0, 0, summary.headline(advice));
+        advice.why().ifPresent(answer -> {
+            page.heading(words.text("why.answer"));
+            page.paragraph(0, 0, model.answer(answer));
+        });
         course(page, advice.pile());
+        advice.story().ifPresent(s -> story(page, s, hindsights));
         findings(page, advice);
         if (!advice.steps().isEmpty()) {
             page.heading(words.text("why.next"));
-            advice.steps().stream()
-                    .limit(3)
-                    .forEach(s -> page.paragraph(
-                            0, 3, s.rank() + ". " + words.remedy(s.main().remedy())));
+            advice.steps().stream().limit(3).forEach(s -> {
+                page.paragraph(0, 3, s.rank() + ". " + words.remedy(s.main().remedy()));
+                s.main()
+                        .gain()
+                        .ifPresent(g ->
+                                page.paragraph(3, 0, model.gain(g, advice.pile().asOf())));
+            });
+            advice.withheld()
+                    .forEach(h -> h.useless()
+                            .ifPresent(g ->
+                                    page.paragraph(0, 2, "- " + words.remedy(h.remedy()) + ": " + model.useless(g))));
             page.paragraph(0, 0, words.text("why.checkup"));
         }
         return page.toString();
+    }
+
+    private void story(Layout page, Story story, List<Hindsight> hindsights) {
+        page.heading(words.text("why.temperatures"));
+        page.paragraph(0, 0, model.temperatures(story));
+        model.stall(story).forEach(l -> page.paragraph(0, 0, l));
+        page.blank();
+        new CourseSketch(words).lines(CourseView.of(story)).forEach(l -> page.line(0, l));
+        List<String> stretches = model.stretches(story);
+        if (!stretches.isEmpty()) {
+            page.heading(words.text("why.stretches"));
+            stretches.forEach(l -> page.paragraph(0, 2, "- " + l));
+        }
+        page.paragraph(0, 0, words.text("why.corrected"));
+        if (!hindsights.isEmpty()) {
+            page.heading(words.text("why.hindsights"));
+            hindsights.forEach(h -> page.paragraph(0, 2, "- " + model.hindsight(h)));
+        }
+        model.premises(story.model()).forEach(l -> page.paragraph(0, 0, l));
     }
 
     private void course(Layout page, Pile pile) {

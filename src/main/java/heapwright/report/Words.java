@@ -6,6 +6,7 @@ import heapwright.advice.fact.Did;
 import heapwright.advice.fact.Has;
 import heapwright.advice.fact.Holds;
 import heapwright.advice.fact.LimitIs;
+import heapwright.advice.fact.ModelSays;
 import heapwright.advice.fact.Offered;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Reads;
@@ -111,6 +112,9 @@ public final class Words {
         }
         if (fact instanceof Did d) {
             return Optional.of(text("fact.did", text("action." + d.action().token()), d.daysAgo()));
+        }
+        if (fact instanceof ModelSays m) {
+            return Optional.of(ModelWords.fact(this, m));
         }
         if (fact instanceof Has h) {
             return Optional.of(text("fixture." + lower(h.fixture().name())));

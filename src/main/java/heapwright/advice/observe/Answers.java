@@ -61,6 +61,13 @@ public final class Answers {
         return Arrays.stream(Sign.values()).filter(s -> s.id().equals(id)).findFirst();
     }
 
+    /** The signs that were seen, of the facts of signs. */
+    public static Set<Sign> seen(List<Object> signs) {
+        Set<Sign> seen = EnumSet.noneOf(Sign.class);
+        signs.stream().filter(Seen.class::isInstance).forEach(s -> seen.add(((Seen) s).sign()));
+        return seen;
+    }
+
     /** Facts of what was done: of each action the latest. */
     public List<Object> actions() {
         Map<Action, Integer> latest = new EnumMap<>(Action.class);

@@ -11,7 +11,7 @@ import java.util.Arrays;
  */
 public record Range(double low, double likely, double high) {
     /** The range of some samples. */
-    static Range of(double[] samples) {
+    public static Range of(double[] samples) {
         double[] sorted = samples.clone();
         Arrays.sort(sorted);
         return new Range(Bands.percentile(sorted, 0.1), Bands.percentile(sorted, 0.5), Bands.percentile(sorted, 0.9));

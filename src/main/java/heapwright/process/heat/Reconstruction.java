@@ -83,7 +83,7 @@ public record Reconstruction(
                 verdict(course, healthy, readiness));
     }
 
-    private static void live(Run run, int until, List<Day> lived, List<Double> biases) {
+    static void live(Run run, int until, List<Day> lived, List<Double> biases) {
         while (run.day < until) {
             run.live();
             lived.add(run.read());
@@ -91,7 +91,7 @@ public record Reconstruction(
         }
     }
 
-    private static double bestBias(Run from, CoreReading reading) {
+    static double bestBias(Run from, CoreReading reading) {
         double best = 1;
         double least = Double.MAX_VALUE;
         for (double bias : BIASES) {
@@ -111,7 +111,7 @@ public record Reconstruction(
         return best;
     }
 
-    private static void nudge(Run run, double celsius) {
+    static void nudge(Run run, double celsius) {
         Shells s = run.s;
         double shift = celsius - s.temperature[0];
         for (int i = 0; i < s.n; i++) {
@@ -125,7 +125,7 @@ public record Reconstruction(
         s.derive();
     }
 
-    private static List<Stretch> stretches(Course course, Course healthy, List<Double> biases) {
+    static List<Stretch> stretches(Course course, Course healthy, List<Double> biases) {
         List<Stretch> all = new ArrayList<>();
         int from = 0;
         int days = course.days().size();
@@ -156,7 +156,7 @@ public record Reconstruction(
         return new Stretch(from, end - 1, factor, value / n, Math.exp(bias / n), gap / n);
     }
 
-    private static OptionalInt stalled(Course course) {
+    static OptionalInt stalled(Course course) {
         int day = course.days().size();
         while (day > 0 && course.days().get(day - 1).coreC() < WARM_C) {
             day--;

@@ -122,6 +122,28 @@ public final class Weather {
         return new Weather(air, ground(air, groundC[0]), precipitationMm, windMs);
     }
 
+    /** This weather, begun by all the days of another. */
+    public Weather startingAs(Weather other) {
+        double[] air = airC.clone();
+        double[] rain = precipitationMm.clone();
+        double[] wind = windMs.clone();
+        int n = Math.min(air.length, other.airC.length);
+        System.arraycopy(other.airC, 0, air, 0, n);
+        System.arraycopy(other.precipitationMm, 0, rain, 0, n);
+        System.arraycopy(other.windMs, 0, wind, 0, n);
+        return new Weather(air, ground(air, other.groundC[0]), rain, wind);
+    }
+
+    /** This weather without its first days; its last day always stays. */
+    public Weather from(int day) {
+        int first = Math.max(0, Math.min(day, airC.length - 1));
+        return new Weather(
+                Arrays.copyOfRange(airC, first, airC.length),
+                Arrays.copyOfRange(groundC, first, airC.length),
+                Arrays.copyOfRange(precipitationMm, first, airC.length),
+                Arrays.copyOfRange(windMs, first, airC.length));
+    }
+
     /** Days covered. */
     public int days() {
         return airC.length;

@@ -1,0 +1,49 @@
+package heapwright.advice;
+
+import heapwright.advice.fact.Grade;
+import heapwright.advice.winter.Factor;
+import heapwright.advice.winter.Story;
+import heapwright.advice.winter.Verdict;
+import heapwright.knowledge.Cause;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Why a pile is as it is, in one answer: the findings of the rules where one is likely, since they know what nose and
+ * hand say and weigh the model too; else what the model reads from the temperatures.
+ *
+ * @param verdict the answer
+ * @param factor what held it back most
+ * @param cause the finding it rests on; empty where it rests on the model alone
+ */
+public record WhyAnswer(Verdict verdict, Factor factor, Optional<Cause> cause) {
+
+    /** The answer of an advice; empty where neither rules nor model can say. */
+    static Optional<WhyAnswer> of(List<Finding> findings, Optional<Story> story) {
+        Optional<Finding> top = findings.stream()
+                .filter(f -> f.grade().atLeast(Grade.LIKELY))
+                .filter(f -> Factor.behind(f.cause()) != Factor.UNKNOWN)
+                .findFirst();
+        if (top.isPresent()) {
+            return Optional.of(of(top.get().cause(), story));
+        }
+        return story.map(s -> new WhyAnswer(s.verdict(), s.factor(), Optional.empty()));
+    }
+
+    private static WhyAnswer of(Cause cause, Optional<Story> story) {
+        Factor factor = Factor.behind(cause);
+        Verdict verdict =
+                switch (cause) {
+                    case FINISHED, MATURING, SPENT -> Verdict.FINISHED;
+                    case JUST_BUILT -> Verdict.TOO_EARLY;
+                    case WORKING_WELL -> Verdict.WORKING;
+                    case SLOWED_BY_WINTER, FROZEN_IN -> Verdict.JUST_WINTER;
+                    case TOO_SMALL_FOR_COLD ->
+                        story.filter(s -> s.verdict() == Verdict.SOMETHING_WRONG)
+                                .map(Story::verdict)
+                                .orElse(Verdict.JUST_WINTER);
+                    default -> Verdict.SOMETHING_WRONG;
+                };
+        return new WhyAnswer(verdict, factor, Optional.of(cause));
+    }
+}

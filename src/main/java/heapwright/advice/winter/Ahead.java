@@ -1,0 +1,181 @@
+package heapwright.advice.winter;
+
+import heapwright.process.heat.Bands;
+import heapwright.process.heat.Constants;
+import heapwright.process.heat.Course;
+import heapwright.process.heat.Day;
+import heapwright.process.heat.Ensemble;
+import heapwright.process.heat.Outlook;
+import heapwright.process.heat.PileState;
+import heapwright.process.heat.Range;
+import heapwright.process.heat.Readiness;
+import heapwright.process.heat.Retrace;
+import heapwright.process.heat.Spread;
+import heapwright.process.heat.Weather;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What lies ahead of a pile, from the day of advice. A planning aid: reviewed models of this kind missed measured peaks
+ * by more than 5 °C (MASON06).
+ *
+ * @param model the pile
+ * @param fresh whether it is only planned or just built, so that it can still be built otherwise
+ * @param core core by day to the wanted day, 10th to 90th percentile; day 0 is the day of advice
+ * @param mid mean over the pile, the same
+ * @param skin outermost layer, the same
+ * @param outdoor outdoors, the same
+ * @param likely the course at the likely figures, to the wanted day
+ * @param figures its figures at the wanted day; the day ready counts from the day of advice and may lie later
+ * @param lookedDays days looked ahead for the day ready
+ * @param plans other ways, each against this pile as it is
+ */
+public record Ahead(
+        PileModel model,
+        boolean fresh,
+        Bands core,
+        Bands mid,
+        Bands skin,
+        Bands outdoor,
+        Course likely,
+        Outlook figures,
+        int lookedDays,
+        List<PlanOutcome> plans) {
+
+    private static final int SAMPLES = 32;
+    private static final int SAMPLES_A_PLAN = 10;
+    private static final int FRESH_DAYS = 3;
+    private static final int LEAST_LOOK = 240;
+    private static final int MOST_LOOK = 420;
+    private static final int EARLIER = 28;
+    /** Of a pile whose recipe is not told. */
+    private static final Spread WIDE = new Spread(0.10, 0.30, 0.5, 0.40, 0.6, 0.5, 5, 0.3, 3, 3.0, 4.0);
+
+    public Ahead {
+        plans = List.copyOf(plans);
+    }
+
+    /** Looks ahead. */
+    public static Ahead of(PileModel model) {
+        boolean fresh = model.age() <= FRESH_DAYS && model.cores().isEmpty();
+        PileState now = fresh ? model.start() : now(model);
+        Weather weather = fresh ? model.climate().weather() : model.weatherAhead();
+        int wanted = fresh ? model.ahead() + model.age() : model.ahead();
+        int look = Math.max(LEAST_LOOK, Math.min(MOST_LOOK, wanted));
+        Weather longer = Climate.smooth(model.pile(), model.date(fresh ? 0 : model.age()), look)
+                .withWind(Surroundings.wind(model.pile()));
+        Weather sky = weather.days() >= look ? weather : longer.startingAs(weather);
+        Spread spread = model.typical() ? WIDE : Spread.usual();
+        Comparison base = new Comparison(now, sky, List.of(), look, spread, SAMPLES);
+        Ensemble window = cut(base.alone(), wanted);
+        Outlook far = Outlook.of(base.alone(), Readiness.standard());
+        Outlook near = Outlook.of(window, Readiness.standard());
+        Outlook figures = new Outlook(
+                near.freezesThrough(),
+                near.peakC(),
+                near.daysAbove40(),
+                near.daysAbove55(),
+                far.readyDay(),
+                far.readyChance(),
+                near.massLeft(),
+                near.volumeLeft(),
+                near.nitrogenLost());
+        Course likely = heapwright.process.heat.HeatModel.run(now, sky, List.of(), wanted, Constants.standard());
+        Comparison few = new Comparison(now, sky, List.of(), look, spread, SAMPLES_A_PLAN);
+        return new Ahead(
+                model,
+                fresh,
+                window.core(),
+                window.bands(Day::midC),
+                window.bands(Day::skinC),
+                window.bands(Day::outdoorC),
+                likely,
+                figures,
+                look,
+                plans(model, now, sky, few, fresh, wanted));
+    }
+
+    private static PileState now(PileModel model) {
+        return Retrace.of(
+                        model.start(),
+                        model.climate().weather(),
+                        model.events(),
+                        model.cores(),
+                        model.marks(),
+                        model.age() + 1,
+                        Constants.standard())
+                .now();
+    }
+
+    private static List<PlanOutcome> plans(
+            PileModel model, PileState now, Weather sky, Comparison base, boolean fresh, int wanted) {
+        List<PlanOutcome> all = new ArrayList<>();
+        for (Plan plan : Plan.values()) {
+            List<Plan.Way> ways = fresh ? plan.building(now, sky) : plan.standing(now, sky);
+            for (Plan.Way way : ways) {
+                all.add(outcome(plan, way.day(), base, base.with(way.start(), way.events()), wanted, 0));
+            }
+        }
+        Weather before = Climate.smooth(model.pile(), model.pile().built().minusDays(EARLIER), base.days())
+                .withWind(Surroundings.wind(model.pile()));
+        if (fresh) {
+            PileState start = new PileState(
+                    now.lengthM(),
+                    now.widthM(),
+                    now.matter(),
+                    Math.max(-10, Math.min(25, before.airC(0))),
+                    Math.max(-10, Math.min(25, before.airC(0))),
+                    now.envelope());
+            all.add(outcome(
+                    Plan.BUILT_EARLIER, EARLIER, base, base.instead(start, before, List.of()), wanted, EARLIER));
+        }
+        return all;
+    }
+
+    private static PlanOutcome outcome(Plan plan, int day, Comparison base, Ensemble other, int wanted, int shift) {
+        Readiness readiness = Readiness.standard();
+        int beyond = base.days() + readiness.restDays();
+        Range sooner = base.pairs(
+                other,
+                (a, b) -> (double) readiness.day(a).orElse(beyond)
+                        - (readiness.day(b).orElse(beyond) - shift));
+        Ensemble here = cut(base.alone(), wanted);
+        Ensemble there = cut(other, wanted);
+        Range warmDays = paired(here, there, c -> c.daysAtLeast(40));
+        Range warmer = paired(
+                here,
+                there,
+                c -> c.days().stream().mapToDouble(Day::coreC).average().orElse(0));
+        double freezes = there.share(c -> c.firstFrozenThrough().isPresent());
+        return new PlanOutcome(plan, day, sooner, warmDays, warmer, freezes);
+    }
+
+    private static Range paired(Ensemble a, Ensemble b, java.util.function.ToDoubleFunction<Course> figure) {
+        double[] all = new double[a.courses().size()];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = figure.applyAsDouble(b.courses().get(i))
+                    - figure.applyAsDouble(a.courses().get(i));
+        }
+        return Range.of(all);
+    }
+
+    private static Ensemble cut(Ensemble ensemble, int days) {
+        return new Ensemble(ensemble.courses().stream()
+                .map(c -> new Course(c.days().subList(0, Math.min(days, c.days().size())), c.ledger()))
+                .toList());
+    }
+
+    /**
+     * What another way brings.
+     *
+     * @param plan which
+     * @param day day on which it is done, counted from the day of advice; days earlier for an earlier build
+     * @param readySooner days by which the pile is ready sooner; a pile not ready within the time looked at counts as
+     *     ready at its end, so the true gain may be larger
+     * @param moreWarmDays more days with the core at 40 °C or above to the wanted day
+     * @param warmerC kelvin by which the core is warmer on average to the wanted day
+     * @param freezesThrough chance that it freezes through so, 0–1
+     */
+    public record PlanOutcome(
+            Plan plan, int day, Range readySooner, Range moreWarmDays, Range warmerC, double freezesThrough) {}
+}

@@ -1,0 +1,46 @@
+package heapwright.advice.winter;
+
+import heapwright.knowledge.Remedy;
+import heapwright.process.dose.DoseAmount;
+import java.util.List;
+import java.util.Optional;
+
+/** What each step would win on one pile, where that can be worked out. */
+public interface Effects {
+
+    /**
+     * What a step would win.
+     *
+     * @param remedy the step
+     * @param doses its amounts
+     * @return empty where nothing can be said
+     */
+    Optional<Gain> of(Remedy remedy, List<DoseAmount> doses);
+
+    /** Whether a step that wins nothing may be held back for it: not where it serves smell, safety or runoff as well. */
+    default boolean mayHold(Remedy remedy) {
+        return switch (remedy) {
+            case ADD_WATER,
+                    WATER_THE_CORE,
+                    SOAK_WOODY,
+                    TURN_FULLY,
+                    MIX_THOROUGHLY,
+                    LOOSEN_SIDES_AND_TOP,
+                    ADD_GREENS,
+                    ADD_MANURE,
+                    ADD_MEAL,
+                    ADD_UREA,
+                    ADD_AMMONIUM_SULPHATE,
+                    INSULATE,
+                    CHOP_COARSE,
+                    SHELTER_FROM_WIND,
+                    ENLARGE_PILE -> true;
+            default -> false;
+        };
+    }
+
+    /** Of a pile of which nothing can be worked out. */
+    static Effects unknown() {
+        return (remedy, doses) -> Optional.empty();
+    }
+}

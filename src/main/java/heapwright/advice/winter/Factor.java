@@ -1,0 +1,65 @@
+package heapwright.advice.winter;
+
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.Id;
+import heapwright.process.heat.LimitingFactor;
+
+/** What held a pile back, as the why answer names it. */
+public enum Factor implements Id {
+    NONE,
+    COLD,
+    FROZEN,
+    HEAT,
+    WATER,
+    AIR,
+    NITROGEN,
+    ACID,
+    PIECES,
+    FOOD,
+    /** Opened, turned or moved so often that the heat went. */
+    HANDLING,
+    /** Something that neither recipe nor record shows. */
+    UNKNOWN;
+
+    /** The factor of the process model. */
+    public static Factor of(LimitingFactor factor) {
+        return switch (factor) {
+            case NONE -> NONE;
+            case COLD -> COLD;
+            case FROZEN -> FROZEN;
+            case HEAT -> HEAT;
+            case WATER -> WATER;
+            case AIR -> AIR;
+            case NITROGEN -> NITROGEN;
+            case ACID -> ACID;
+            case PIECE_SIZE -> PIECES;
+            case FOOD_SPENT -> FOOD;
+        };
+    }
+
+    /** The factor behind a finding of the rules. */
+    public static Factor behind(Cause cause) {
+        return switch (cause) {
+            case TOO_DRY, DRY_CORE -> WATER;
+            case TOO_WET, RAIN_GETS_IN, POOR_DRAINAGE, TOO_LITTLE_AIR, COMPACTED, MATTED, SEALED_IN, FERMENTING -> AIR;
+            case LACKS_NITROGEN -> NITROGEN;
+            case ACID_START -> ACID;
+            case COARSE_WOOD -> PIECES;
+            case TOO_SMALL_FOR_COLD, SLOWED_BY_WINTER, TOO_AIRY -> COLD;
+            case FROZEN_IN -> FROZEN;
+            case DISTURBED_TOO_OFTEN -> HANDLING;
+            case OVERHEATED, FIRE_RISK, TOO_LARGE -> HEAT;
+            case SPENT, FINISHED, MATURING -> FOOD;
+            case WORKING_WELL, JUST_BUILT -> NONE;
+            default -> UNKNOWN;
+        };
+    }
+
+    /** Whether a person could have mended it, unlike the weather. */
+    boolean mendable() {
+        return switch (this) {
+            case WATER, AIR, NITROGEN, ACID, PIECES -> true;
+            default -> false;
+        };
+    }
+}

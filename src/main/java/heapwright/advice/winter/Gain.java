@@ -1,0 +1,35 @@
+package heapwright.advice.winter;
+
+import heapwright.process.heat.Range;
+
+/**
+ * What a step would win in the model, against leaving the pile alone.
+ *
+ * @param daysWon days by which the pile would get sooner to where it would stand at the end of the time looked at;
+ *     negative when the step costs days
+ * @param warmerC kelvin by which the core would be warmer on average
+ * @param moreWarmDays more days with the core at 40 °C or above
+ * @param with when the core would be back at 40 °C with the step
+ * @param without when it would be back without it
+ */
+public record Gain(Range daysWon, Range warmerC, Range moreWarmDays, Back with, Back without) {
+
+    /**
+     * When a core comes back to 40 °C.
+     *
+     * @param already whether it is there now
+     * @param chance part of the samples in which it comes back within the time looked at, 0–1
+     * @param days from now; the time looked at where it does not come
+     */
+    public record Back(boolean already, double chance, Range days) {
+        /** More likely than not. */
+        public boolean likely() {
+            return chance > 0.5;
+        }
+    }
+
+    /** Whether the whole band lies at or below nothing won. */
+    public boolean useless() {
+        return daysWon.high() <= 0;
+    }
+}

@@ -1,0 +1,191 @@
+package heapwright.advice.winter;
+
+import heapwright.advice.fact.Reads;
+import heapwright.knowledge.Reading;
+import heapwright.knowledge.Sign;
+import heapwright.pile.Action;
+import heapwright.pile.Container;
+import heapwright.pile.Entry;
+import heapwright.pile.Ingredient;
+import heapwright.pile.Pile;
+import heapwright.process.heat.CoreReading;
+import heapwright.process.heat.Envelope;
+import heapwright.process.heat.Event;
+import heapwright.process.heat.Layer;
+import heapwright.process.heat.PileState;
+import heapwright.process.heat.StateMark;
+import heapwright.process.heat.Weather;
+import heapwright.process.mixture.Materials;
+import heapwright.process.mixture.Observed;
+import heapwright.process.mixture.Portion;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/** The record of a pile as events, core temperatures and marks of the model. Amounts not told are judgement. */
+final class Happenings {
+
+    /** Water of a watering whose amount is not told, L per m³. */
+    private static final double USUAL_WATERING = 20;
+
+    private static final double TAP_C = 10;
+    /** A pile opened often is taken to be opened every so many days. */
+    private static final int OPENED_EVERY = 3;
+
+    private static final double HOT_C = 40;
+    /** Acid index of a pile that smells sour, at least: pH about 5.7. */
+    private static final double SOUR = 0.55;
+
+    private static final double DRY_MIDDLE = 0.33;
+    private static final double NEUTRAL_PH = 7.4;
+    private static final double PH_SPAN = 3;
+
+    private final Pile pile;
+    private final Materials materials;
+    private final PileState start;
+    private final Weather weather;
+    private final int age;
+
+    Happenings(Pile pile, Materials materials, PileState start, Weather weather) {
+        this.pile = pile;
+        this.materials = materials;
+        this.start = start;
+        this.weather = weather;
+        this.age = PileModel.age(pile);
+    }
+
+    private int day(LocalDate date) {
+        return (int) Math.max(-1, Math.min(100_000, ChronoUnit.DAYS.between(pile.built(), date)));
+    }
+
+    private List<Entry> entries() {
+        return pile.log().stream()
+                .filter(e -> day(e.date()) >= 0 && day(e.date()) <= age)
+                .toList();
+    }
+
+    List<Event> events(Collection<Sign> seen) {
+        List<Event> all = new ArrayList<>();
+        for (Entry entry : entries()) {
+            entry.done().forEach(a -> event(a, day(entry.date()), all));
+        }
+        additions().forEach((day, portions) -> {
+            boolean mixed = all.stream().anyMatch(e -> e instanceof Event.Turn && e.day() == day);
+            all.add(new Event.Add(
+                    day,
+                    Stuff.of(portions, Observed.nothing(), OptionalDouble.empty()),
+                    Math.max(-10, Math.min(25, weather.airC(day))),
+                    mixed));
+        });
+        if (seen.contains(Sign.OPENED_OFTEN)) {
+            for (int d = OPENED_EVERY; d <= age; d += OPENED_EVERY) {
+                all.add(new Event.Turn(d));
+            }
+        }
+        return all;
+    }
+
+    private void event(Action action, int day, List<Event> all) {
+        Container container = pile.container();
+        switch (action) {
+            case TURNED_FULLY, MOVED, SIEVED -> all.add(new Event.Turn(day));
+            case LOOSENED, HOLES_MADE, OPENED -> all.add(new Event.Loosen(day));
+            case WATERED ->
+                all.add(new Event.Water(day, USUAL_WATERING * start.matter().volumeM3(), TAP_C));
+            case COVERED -> {
+                if (container.cover() == Container.Cover.NONE || container.cover() == Container.Cover.UNKNOWN) {
+                    all.add(new Event.Cover(day, start.envelope().topped(Layer.looseTarp())));
+                }
+            }
+            case INSULATED -> {
+                if (container.insulation() == Container.Insulation.NONE
+                        || container.insulation() == Container.Insulation.UNKNOWN) {
+                    Envelope now = start.envelope();
+                    all.add(new Event.Cover(day, Surroundings.round(Container.Insulation.STRAW, now)));
+                }
+            }
+            case UNCOVERED, SPLIT, DRAINED -> {}
+        }
+    }
+
+    private Map<Integer, List<Portion>> additions() {
+        Map<Integer, List<Portion>> byDay = new TreeMap<>();
+        List<Ingredient> later = new ArrayList<>(pile.recipe());
+        pile.log().forEach(e -> later.addAll(e.added()));
+        for (Ingredient one : later) {
+            int day = day(one.date());
+            Portion portion = PileModel.portion(one, materials);
+            boolean fromLog = !pile.recipe().contains(one);
+            if (day <= age
+                    && (day > 0 || (fromLog && day == 0))
+                    && portion.kgWet().likely() > 0.01) {
+                byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(portion);
+            }
+        }
+        return byDay;
+    }
+
+    List<CoreReading> cores() {
+        TreeMap<Integer, Double> byDay = new TreeMap<>();
+        for (Entry entry : entries()) {
+            entry.measured().coreC().ifPresent(c -> byDay.put(day(entry.date()), Math.max(-39, Math.min(79, c))));
+        }
+        List<CoreReading> all = new ArrayList<>();
+        byDay.forEach((day, c) -> all.add(new CoreReading(day, c)));
+        return all;
+    }
+
+    /**
+     * What is known of water and acid. It counts from the day after the pile was last measured hot, or from the start
+     * if it never was: what is wrong now was not yet wrong while it was hot.
+     */
+    List<StateMark> marks(Collection<Reads> readings, Collection<Sign> seen) {
+        TreeMap<Integer, Double> water = new TreeMap<>();
+        TreeMap<Integer, Double> acid = new TreeMap<>();
+        for (Entry entry : entries()) {
+            int day = since(day(entry.date()), water);
+            entry.measured().moisturePct().ifPresent(m -> water.put(day, m / 100));
+            int sour = since(day(entry.date()), acid);
+            entry.measured().ph().ifPresent(p -> acid.put(sour, (NEUTRAL_PH - p) / PH_SPAN));
+        }
+        if (water.isEmpty()) {
+            felt(readings, seen).ifPresent(m -> water.put(since(age, water), m));
+        }
+        if (acid.isEmpty() && seen.contains(Sign.SMELLS_SOUR)) {
+            acid.put(since(age, acid), Math.max(SOUR, start.matter().acidIndex()));
+        }
+        List<StateMark> all = new ArrayList<>();
+        water.forEach((day, m) -> all.add(
+                new StateMark(day, OptionalDouble.of(Math.max(0.08, Math.min(0.9, m))), OptionalDouble.empty())));
+        acid.forEach((day, a) ->
+                all.add(new StateMark(day, OptionalDouble.empty(), OptionalDouble.of(Math.max(0, Math.min(1, a))))));
+        return all;
+    }
+
+    private OptionalDouble felt(Collection<Reads> readings, Collection<Sign> seen) {
+        if (seen.contains(Sign.DRY_UNDER_DAMP_SKIN)) {
+            return OptionalDouble.of(DRY_MIDDLE);
+        }
+        double recipe = 100 * start.matter().moisture();
+        return readings.stream()
+                .filter(r -> r.reading() == Reading.MOISTURE && r.basis() == Reads.Basis.REPORTED)
+                .filter(r -> recipe < r.low() || recipe > r.high())
+                .mapToDouble(r -> r.likely() / 100)
+                .findFirst();
+    }
+
+    private int since(int day, TreeMap<Integer, Double> earlier) {
+        int from = earlier.isEmpty() ? 0 : Math.min(day, earlier.lastKey() + 1);
+        for (CoreReading core : cores()) {
+            if (core.celsius() >= HOT_C && core.day() < day) {
+                from = Math.max(from, core.day() + 1);
+            }
+        }
+        return from;
+    }
+}

@@ -1,0 +1,41 @@
+package heapwright.advice.winter;
+
+import heapwright.advice.fact.ModelSays;
+import heapwright.advice.fact.ModelSays.Says;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What a story tells the rules. */
+public final class ModelFacts {
+
+    private ModelFacts() {}
+
+    /** The facts of a story; none for a pile that works or is too young. */
+    public static List<ModelSays> of(Story story) {
+        List<ModelSays> facts = new ArrayList<>();
+        switch (story.verdict()) {
+            case JUST_WINTER -> facts.add(new ModelSays(Says.COLD_AS_HEALTHY, story.shortfallC()));
+            case FINISHED -> facts.add(new ModelSays(Says.SPENT, story.shortfallC()));
+            case SOMETHING_WRONG -> {
+                facts.add(new ModelSays(Says.COLDER_THAN_HEALTHY, story.shortfallC()));
+                factor(story.factor()).ifPresent(s -> facts.add(new ModelSays(s, story.shortfallC())));
+            }
+            case WORKING, TOO_EARLY -> {}
+        }
+        return facts;
+    }
+
+    private static Optional<Says> factor(Factor factor) {
+        return Optional.ofNullable(
+                switch (factor) {
+                    case WATER -> Says.SHORT_OF_WATER;
+                    case AIR -> Says.SHORT_OF_AIR;
+                    case NITROGEN -> Says.SHORT_OF_NITROGEN;
+                    case ACID -> Says.TOO_SOUR;
+                    case PIECES -> Says.TOO_COARSE;
+                    case HANDLING -> Says.OPENED_TOO_OFTEN;
+                    default -> null;
+                });
+    }
+}

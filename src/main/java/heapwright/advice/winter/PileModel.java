@@ -1,0 +1,167 @@
+package heapwright.advice.winter;
+
+import heapwright.advice.fact.Reads;
+import heapwright.knowledge.Sign;
+import heapwright.pile.Ingredient;
+import heapwright.pile.Pile;
+import heapwright.process.heat.CoreReading;
+import heapwright.process.heat.Event;
+import heapwright.process.heat.Matter;
+import heapwright.process.heat.PileState;
+import heapwright.process.heat.StateMark;
+import heapwright.process.heat.Weather;
+import heapwright.process.mixture.Materials;
+import heapwright.process.mixture.Observed;
+import heapwright.process.mixture.Portion;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A pile file as the process model takes it: day 0 is the day it was built.
+ *
+ * @param pile the file
+ * @param start the pile as built
+ * @param climate the weather from day 0 to the wanted day
+ * @param events what was done up to the day of advice
+ * @param cores core temperatures measured up to then
+ * @param marks what was measured or felt of its water and acid
+ * @param age days from building to the day of advice, 0 or more
+ * @param ahead days from the day of advice to the wanted day, 30 or more
+ * @param typical whether a typical mix stands in for a recipe that is not told
+ */
+public record PileModel(
+        Pile pile,
+        PileState start,
+        Climate climate,
+        List<Event> events,
+        List<CoreReading> cores,
+        List<StateMark> marks,
+        int age,
+        int ahead,
+        boolean typical) {
+
+    /** Older piles are past what the model is for. */
+    private static final int OLDEST_DAYS = 900;
+
+    private static final int LEAST_AHEAD = 30;
+    private static final int MOST_AHEAD = 420;
+    /** Where no day is wanted: the first of this month of the next spring. */
+    private static final int SPRING_MONTH = 5;
+
+    private static final int SPRING_MONTH_SOUTH = 11;
+    private static final double USUAL_VOLUME = 1.0;
+
+    public PileModel {
+        events = List.copyOf(events);
+        cores = List.copyOf(cores);
+        marks = List.copyOf(marks);
+    }
+
+    /**
+     * The model of a pile with a recipe.
+     *
+     * @param readings what is read of it on the day of advice
+     * @param seen the signs seen lately
+     * @return empty when no ingredient of its first days is told, or the pile is too old
+     */
+    public static Optional<PileModel> of(
+            Pile pile, Materials materials, Collection<Reads> readings, Collection<Sign> seen) {
+        if (age(pile) > OLDEST_DAYS) {
+            return Optional.empty();
+        }
+        List<Portion> portions = pile.recipe().stream()
+                .filter(i -> !i.date().isAfter(pile.built()))
+                .map(i -> portion(i, materials))
+                .toList();
+        double kg = portions.stream().mapToDouble(p -> p.kgWet().likely()).sum();
+        if (kg <= 0.01) {
+            return Optional.empty();
+        }
+        OptionalDouble room = pile.container().builtVolumeM3();
+        Matter matter = Stuff.of(portions, Observed.nothing(), room);
+        return Optional.of(made(pile, materials, matter, readings, seen, false));
+    }
+
+    /** A pile of unknown stuff: a usual mix in the size told. */
+    public static PileModel typical(Pile pile, Materials materials) {
+        double volume = Math.max(0.02, pile.container().builtVolumeM3().orElse(USUAL_VOLUME));
+        Matter matter = Matter.of(volume, 500, 0.56, 0.2, 0.4, 0.25, 30, 5);
+        return made(pile, materials, matter, List.of(), List.of(), true);
+    }
+
+    static Portion portion(Ingredient one, Materials materials) {
+        return new Portion(materials.get(one.material()), one.amount(), one.pieceCm(), one.chopped());
+    }
+
+    private static PileModel made(
+            Pile pile,
+            Materials materials,
+            Matter matter,
+            Collection<Reads> readings,
+            Collection<Sign> seen,
+            boolean typical) {
+        int age = age(pile);
+        int ahead = ahead(pile);
+        Climate climate = Climate.of(pile, age + ahead + 1);
+        double first = Math.max(-10, Math.min(25, climate.weather().airC(0)));
+        PileState start = placed(pile, matter, first, seen);
+        Happenings record = new Happenings(pile, materials, start, climate.weather());
+        return new PileModel(
+                pile,
+                start,
+                new Climate(
+                        climate.known(), climate.january(), climate.weather().withWind(Surroundings.wind(pile))),
+                record.events(seen),
+                record.cores(),
+                record.marks(readings, seen),
+                age,
+                ahead,
+                typical);
+    }
+
+    private static PileState placed(Pile pile, Matter matter, double celsius, Collection<Sign> seen) {
+        var round = Surroundings.of(pile, seen.contains(Sign.SEALED_UNDER_PLASTIC));
+        OptionalDouble length = pile.container().lengthM();
+        OptionalDouble width = pile.container().widthM();
+        PileState cube = PileState.cube(matter, celsius, round);
+        if (length.isEmpty() || width.isEmpty()) {
+            return cube;
+        }
+        double area = length.getAsDouble() * width.getAsDouble();
+        double height = matter.volumeM3() / area;
+        boolean likely = area > 0.01 && height > 0.1 && height < 2.5;
+        return likely
+                ? new PileState(length.getAsDouble(), width.getAsDouble(), matter, celsius, celsius, round)
+                : cube;
+    }
+
+    static int age(Pile pile) {
+        return (int) Math.max(0, Math.min(100_000, ChronoUnit.DAYS.between(pile.built(), pile.asOf())));
+    }
+
+    private static int ahead(Pile pile) {
+        LocalDate wanted =
+                pile.aim().readyBy().filter(d -> d.isAfter(pile.asOf())).orElse(spring(pile));
+        return (int) Math.max(LEAST_AHEAD, Math.min(MOST_AHEAD, ChronoUnit.DAYS.between(pile.asOf(), wanted)));
+    }
+
+    private static LocalDate spring(Pile pile) {
+        boolean south = pile.place().latitude().orElse(1) < 0;
+        LocalDate day = LocalDate.of(pile.asOf().getYear(), south ? SPRING_MONTH_SOUTH : SPRING_MONTH, 1);
+        return day.isBefore(pile.asOf().plusDays(LEAST_AHEAD)) ? day.plusYears(1) : day;
+    }
+
+    /** The weather from the day of advice on. */
+    Weather weatherAhead() {
+        return climate.weather().from(age);
+    }
+
+    /** The date of a day of the run. */
+    public LocalDate date(int day) {
+        return pile.built().plusDays(day);
+    }
+}

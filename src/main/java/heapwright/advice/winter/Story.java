@@ -1,0 +1,167 @@
+package heapwright.advice.winter;
+
+import heapwright.process.heat.Bands;
+import heapwright.process.heat.Constants;
+import heapwright.process.heat.CoreReading;
+import heapwright.process.heat.Day;
+import heapwright.process.heat.Ensemble;
+import heapwright.process.heat.Event;
+import heapwright.process.heat.HeatModel;
+import heapwright.process.heat.Readiness;
+import heapwright.process.heat.Retrace;
+import heapwright.process.heat.Spread;
+import heapwright.process.heat.Stretch;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+
+/**
+ * What the past course of a pile says, by its core temperatures: the way it took, beside what the same pile made healthy
+ * would have done in the same weather.
+ *
+ * @param model the pile
+ * @param past the way it took, corrected by what was measured
+ * @param healthy core of the healthy pile day by day, 10th to 90th percentile
+ * @param verdict what the temperatures say
+ * @param factor what held it back most since it stalled
+ * @param shortfallC kelvin by which the last measured core stands below the healthy band, 0 or more
+ * @param measuredOn day of that measurement
+ */
+public record Story(
+        PileModel model,
+        Retrace past,
+        Bands healthy,
+        Verdict verdict,
+        Factor factor,
+        double shortfallC,
+        int measuredOn) {
+
+    private static final int SAMPLES = 16;
+    /** A recipe from tables in a weather that is known but for its days. */
+    private static final Spread DOUBT = new Spread(0.05, 0.15, 0.25, 0.20, 0.3, 0.35, 4, 0.25, 3, 1.0, 1.5);
+    /** A band is no wall: this much below it counts, K (judgement). */
+    private static final double CLEARLY_K = 3;
+
+    private static final int YOUNG_DAYS = 4;
+    private static final int LEAST_DAYS_TO_FINISH = 30;
+    private static final double WARM_C = 40;
+    private static final double WARM_EXCESS_K = 15;
+    private static final int LATELY = 14;
+    /** A factor must have held for this part of the time to be the answer (judgement). */
+    private static final double PART = 0.3;
+
+    private static final double HANDLING_K = 10;
+    private static final int OFTEN = 3;
+    private static final double SLOW = 0.6;
+
+    /**
+     * Reads a pile's past.
+     *
+     * @param model the pile, with at least one measured core temperature
+     */
+    public static Story of(PileModel model) {
+        Retrace past = Retrace.of(
+                model.start(),
+                model.climate().weather(),
+                model.events(),
+                model.cores(),
+                model.marks(),
+                model.age() + 1,
+                Constants.standard());
+        Bands healthy = Ensemble.run(
+                        Retrace.healthy(model.start()),
+                        model.climate().weather(),
+                        Retrace.harmless(model.events()),
+                        model.age() + 1,
+                        Constants.standard(),
+                        DOUBT,
+                        SAMPLES)
+                .core();
+        CoreReading last = model.cores().get(model.cores().size() - 1);
+        double shortfall = Math.max(0, healthy.low()[last.day()] - last.celsius());
+        Verdict verdict = verdict(model, past, last, shortfall);
+        return new Story(model, past, healthy, verdict, factor(model, past, last, verdict), shortfall, last.day());
+    }
+
+    private static Verdict verdict(PileModel model, Retrace past, CoreReading last, double shortfall) {
+        double outdoor = model.climate().weather().airC(last.day());
+        boolean warm = last.celsius() >= WARM_C || last.celsius() >= outdoor + WARM_EXCESS_K;
+        if (warm) {
+            return Verdict.WORKING;
+        }
+        if (model.age() >= LEAST_DAYS_TO_FINISH
+                && Readiness.standard().spent(past.course().last())) {
+            return Verdict.FINISHED;
+        }
+        if (shortfall >= CLEARLY_K) {
+            return Verdict.SOMETHING_WRONG;
+        }
+        if (model.age() <= YOUNG_DAYS) {
+            return Verdict.TOO_EARLY;
+        }
+        return outdoor < 10 ? Verdict.JUST_WINTER : Verdict.WORKING;
+    }
+
+    private static Factor factor(PileModel model, Retrace past, CoreReading last, Verdict verdict) {
+        if (verdict == Verdict.FINISHED) {
+            return Factor.FOOD;
+        }
+        int from = past.stalledOn().orElse(Math.max(0, model.age() - LATELY));
+        from = Math.min(from, last.day());
+        Map<Factor, Double> held = new EnumMap<>(Factor.class);
+        Map<Factor, Integer> days = new EnumMap<>(Factor.class);
+        double bias = 0;
+        int all = 0;
+        for (Stretch stretch : past.stretches()) {
+            int here = Math.min(stretch.to(), last.day()) - Math.max(stretch.from(), from) + 1;
+            if (here > 0) {
+                Factor factor = Factor.of(stretch.factor());
+                held.merge(factor, here * (1 - stretch.value()), Double::sum);
+                days.merge(factor, here, Integer::sum);
+                bias += here * Math.log(stretch.rateBias());
+                all += here;
+            }
+        }
+        Factor worst = Factor.NONE;
+        Factor mendable = Factor.NONE;
+        for (Map.Entry<Factor, Double> one : held.entrySet()) {
+            if (one.getValue() > held.getOrDefault(worst, 0.0)) {
+                worst = one.getKey();
+            }
+            if (one.getKey().mendable() && one.getValue() > held.getOrDefault(mendable, 0.0)) {
+                mendable = one.getKey();
+            }
+        }
+        if (verdict != Verdict.SOMETHING_WRONG) {
+            return worst;
+        }
+        if (mendable.mendable() && days.get(mendable) >= PART * all) {
+            return mendable;
+        }
+        if (disturbed(model, last)) {
+            return Factor.HANDLING;
+        }
+        return Math.exp(bias / Math.max(1, all)) < SLOW ? Factor.UNKNOWN : worst;
+    }
+
+    private static boolean disturbed(PileModel model, CoreReading last) {
+        long opened = model.events().stream()
+                .filter(e -> e instanceof Event.Turn || e instanceof Event.Loosen)
+                .count();
+        return opened >= OFTEN
+                && core(model, Retrace.harmless(model.events()), last.day())
+                        > core(model, model.events(), last.day()) + HANDLING_K;
+    }
+
+    private static double core(PileModel model, List<Event> events, int day) {
+        Day then = HeatModel.run(model.start(), model.climate().weather(), events, day + 1, Constants.standard())
+                .last();
+        return then.coreC();
+    }
+
+    /** The first day since when the core has not been at 30 °C again; empty when it is now. */
+    public OptionalInt stalledOn() {
+        return past.stalledOn();
+    }
+}

@@ -1,0 +1,81 @@
+package heapwright.cli;
+
+import heapwright.advice.Forecaster;
+import heapwright.advice.winter.Ahead;
+import heapwright.knowledge.Knowledge;
+import heapwright.pile.Pile;
+import heapwright.report.CourseChart;
+import heapwright.report.CourseView;
+import heapwright.report.ModelJson;
+import heapwright.report.OutlookReport;
+import heapwright.report.Words;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The winter ahead of a pile. */
+@Command(
+        name = "outlook",
+        mixinStandardHelpOptions = true,
+        description =
+                "Tells how a pile is likely to get through the winter, when it will be ready, and what other ways would buy.",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  heapwright outlook pile.json",
+            "  heapwright outlook --chart winter.svg pile.json",
+            "  heapwright outlook --typical pile.json"
+        })
+final class OutlookCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+    private final Workshop workshop;
+
+    @Parameters(paramLabel = "FILE", description = "The pile document; - reads standard input.")
+    private String file;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Option(names = "--chart", paramLabel = "FILE.svg", description = "Draw the course as a picture in this file too.")
+    private String chart;
+
+    @Option(names = "--typical", description = "Where the file has no recipe, take a usual mix; the ranges get wide.")
+    private boolean typical;
+
+    OutlookCommand(Terminal terminal, Workshop workshop) {
+        this.terminal = terminal;
+        this.workshop = workshop;
+    }
+
+    @Override
+    public Integer call() {
+        Knowledge knowledge = workshop.knowledge();
+        Words words = new Words(knowledge, output.catalogue(), output.units);
+        Pile pile = new PileFile(terminal, knowledge).read(file);
+        Forecaster forecaster = new Forecaster(knowledge);
+        Ahead ahead = forecaster.ahead(pile).orElseGet(() -> {
+            if (!typical) {
+                throw new UsageFault(
+                        "heapwright: " + file
+                                + ": there is no recipe to look ahead with. Add /recipe, a list of materials with amount and"
+                                + " unit, or take a usual mix with --typical."
+                                + " Example: \"recipe\": [{\"material\": \"leaves-mixed\", \"amount\": 6, \"unit\": \"bucket\"}]");
+            }
+            return forecaster.aheadOfTypical(pile);
+        });
+        OutlookReport report = new OutlookReport(words, terminal.bold());
+        if (chart != null) {
+            String title = words.text("chart.title-ahead", pile.name());
+            new ChartFile(chart)
+                    .write(new CourseChart(words).write(CourseView.of(ahead), title, report.headline(ahead)));
+        }
+        if (output.json) {
+            terminal.out().println(new ModelJson(words, Workshop.version()).outlook(ahead));
+        } else {
+            terminal.out().print(report.write(ahead));
+        }
+        return Program.OK;
+    }
+}

@@ -1,0 +1,118 @@
+package heapwright.process.heat;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * The way of a pile up to now, corrected by what was measured: the rate of decay between two core temperatures as in
+ * {@link Reconstruction}, water and acid on the days of the marks. Without measurements it is what the recipe alone
+ * makes of it.
+ *
+ * @param course the course
+ * @param stretches what held it back, when; the gap is to the same pile made healthy
+ * @param stalledOn first day since when the core has not been at 30 °C again; empty when it is now
+ * @param now the pile at the end, all its shells taken together
+ */
+public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalledOn, PileState now) {
+
+    public Retrace {
+        stretches = List.copyOf(stretches);
+    }
+
+    /**
+     * Retraces.
+     *
+     * @param cores measured core temperatures, any order, each before {@code days}
+     * @param marks what is known of water and acid, any order
+     * @param days days up to now, 1–3,650
+     */
+    public static Retrace of(
+            PileState start,
+            Weather weather,
+            List<Event> events,
+            List<CoreReading> cores,
+            List<StateMark> marks,
+            int days,
+            Constants constants) {
+        Checks.within("days", days, 1, 3650);
+        List<CoreReading> sorted = cores.stream()
+                .filter(c -> c.day() < days)
+                .sorted(Comparator.comparingInt(CoreReading::day))
+                .toList();
+        Run run = new Run(start, weather, events, constants, Run.SHELLS);
+        List<Day> lived = new ArrayList<>(days);
+        List<Double> biases = new ArrayList<>(days);
+        for (CoreReading reading : sorted) {
+            int from = run.day;
+            for (StateMark mark : between(marks, from, reading.day())) {
+                Reconstruction.live(run, mark.day(), lived, biases);
+                mark.apply(run.s, run.tally);
+            }
+            if (reading.day() >= run.day) {
+                run.rateTimes = Reconstruction.bestBias(run, reading);
+                Reconstruction.live(run, reading.day() + 1, lived, biases);
+            }
+            Reconstruction.nudge(run, reading.celsius());
+            lived.set(lived.size() - 1, run.read());
+        }
+        for (StateMark mark : between(marks, run.day, days - 1)) {
+            Reconstruction.live(run, mark.day(), lived, biases);
+            mark.apply(run.s, run.tally);
+        }
+        Reconstruction.live(run, days, lived, biases);
+        Course course = new Course(lived, run.tally.close(run.s));
+        Course healthy = HeatModel.run(healthy(start), weather, Variants.harmless(events), days, constants);
+        return new Retrace(
+                course, Reconstruction.stretches(course, healthy, biases), Reconstruction.stalled(course), now(run.s));
+    }
+
+    private static List<StateMark> between(List<StateMark> marks, int from, int to) {
+        return marks.stream()
+                .filter(m -> m.day() >= from && m.day() <= to)
+                .sorted(Comparator.comparingInt(StateMark::day))
+                .toList();
+    }
+
+    /** The same pile, damp, airy, with nitrogen enough, not sour and not coarse. */
+    public static PileState healthy(PileState start) {
+        return start.with(Variants.healthy(start.matter()));
+    }
+
+    /** What would be done to a healthy pile too: material and covers, but no turning, water or snow. */
+    public static List<Event> harmless(List<Event> events) {
+        return Variants.harmless(events);
+    }
+
+    private static PileState now(Shells s) {
+        double quick = Shells.sum(s.quick);
+        double slow = Shells.sum(s.slow);
+        double lignin = Shells.sum(s.lignin);
+        double dry = Tally.dry(s);
+        double acid = 0;
+        double volume = Shells.sum(s.volume);
+        for (int i = 0; i < s.n; i++) {
+            acid += s.acid[i] * s.volume[i] / volume;
+        }
+        double nitrogen = Tally.nitrogen(s);
+        Matter matter = new Matter(
+                dry,
+                Shells.sum(s.water),
+                quick / dry,
+                slow / dry,
+                lignin / dry,
+                nitrogen,
+                Math.min(nitrogen, Shells.sum(s.ammonium)),
+                volume,
+                s.pieceCm,
+                Math.max(0, Math.min(1, acid)));
+        return new PileState(s.length, s.width, matter, standing(s, 0), standing(s, s.n - 1), s.envelope);
+    }
+
+    /** Its temperature; just below freezing where most of it is ice, since 0 °C would mean that it is water. */
+    private static double standing(Shells s, int i) {
+        double celsius = s.ice[i] >= 0.5 ? Math.min(s.temperature[i], -0.05) : s.temperature[i];
+        return Math.max(-40, Math.min(80, celsius));
+    }
+}

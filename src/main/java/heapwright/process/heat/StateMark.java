@@ -1,0 +1,43 @@
+package heapwright.process.heat;
+
+import java.util.OptionalDouble;
+
+/**
+ * What is known of the whole pile at the start of a day, against what the model has come to.
+ *
+ * @param day day of the run, 0 or more
+ * @param moisture water as a share of wet mass, above 0 and below 0.95
+ * @param acidIndex acid index of the whole pile, 0–1
+ */
+public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidIndex) {
+    public StateMark {
+        Checks.within("day", day, 0, 3650);
+        moisture.ifPresent(m -> Checks.within("moisture", m, 0.01, 0.95));
+        acidIndex.ifPresent(a -> Checks.within("acidIndex", a, 0, 1));
+    }
+
+    /** Sets the pile to what is known; the shells keep their temperatures and their order of damp and dry. */
+    void apply(Shells s, Tally tally) {
+        moisture.ifPresent(m -> {
+            double water = Shells.sum(s.water);
+            double wanted = Tally.dry(s) * m / (1 - m);
+            for (int i = 0; i < s.n; i++) {
+                double before = s.water[i];
+                s.water[i] = water > 0 ? before * wanted / water : wanted / s.n;
+                double heat = s.heat[i] + (s.water[i] - before) * heatPerKg(s, i);
+                tally.waterBrought += s.water[i] - before;
+                tally.heatBrought += heat - s.heat[i];
+                s.heat[i] = heat;
+            }
+        });
+        acidIndex.ifPresent(a -> java.util.Arrays.fill(s.acid, a));
+        s.derive();
+    }
+
+    private static double heatPerKg(Shells s, int i) {
+        double liquid = Math.max(0, s.temperature[i]) * Shells.WATER_J_K;
+        return s.ice[i] > 0
+                ? -s.ice[i] * Shells.MELT_J + Math.min(0, Shells.heatAt(s.temperature[i], 0, 1) + Shells.MELT_J)
+                : liquid;
+    }
+}

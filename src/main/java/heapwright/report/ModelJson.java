@@ -1,0 +1,181 @@
+package heapwright.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import heapwright.advice.Advice;
+import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.Factor;
+import heapwright.advice.winter.Gain;
+import heapwright.advice.winter.Hindsight;
+import heapwright.advice.winter.PileModel;
+import heapwright.advice.winter.Story;
+import heapwright.process.heat.Bands;
+import heapwright.process.heat.Outlook;
+import heapwright.process.heat.Range;
+import heapwright.process.heat.Stretch;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+
+/** Writes what the process model says as JSON. Temperatures in °C, always. */
+public final class ModelJson {
+
+    private static final double GRAIN = 100;
+
+    private final Words words;
+    private final ModelWords model;
+    private final String version;
+
+    public ModelJson(Words words, String version) {
+        this.words = words;
+        this.model = new ModelWords(words);
+        this.version = version;
+    }
+
+    /** The outlook as a document. */
+    public String outlook(Ahead ahead) {
+        ObjectNode root = JsonText.object("outlook");
+        LocalDate first = OutlookReport.first(ahead);
+        root.put("version", version);
+        root.put("pile", ahead.model().pile().name());
+        root.put("from", first.toString());
+        root.put("to", first.plusDays(ahead.core().likely().length - 1L).toString());
+        root.put("headline", new OutlookReport(words, false).headline(ahead));
+        premises(root, ahead.model());
+        ArrayNode days = root.putArray("days");
+        for (int d = 0; d < ahead.core().likely().length; d++) {
+            ObjectNode day = days.addObject();
+            day.put("date", first.plusDays(d).toString());
+            band(day.putObject("coreC"), ahead.core(), d);
+            band(day.putObject("midC"), ahead.mid(), d);
+            band(day.putObject("skinC"), ahead.skin(), d);
+            band(day.putObject("outdoorC"), ahead.outdoor(), d);
+            day.put(
+                    "heldBackBy",
+                    Factor.of(ahead.likely().days().get(d).limitation().factor())
+                            .id());
+        }
+        figures(root.putObject("figures"), ahead, first);
+        ArrayNode plans = root.putArray("plans");
+        for (Ahead.PlanOutcome plan : ahead.plans()) {
+            ObjectNode node = plans.addObject();
+            node.put("plan", plan.plan().id());
+            node.put("text", model.plan(plan, first));
+            node.put("day", plan.day());
+            range(node.putObject("readySoonerDays"), plan.readySooner());
+            range(node.putObject("moreDaysAbove40"), plan.moreWarmDays());
+            range(node.putObject("warmerC"), plan.warmerC());
+            node.put("freezesThrough", fine(plan.freezesThrough()));
+        }
+        return JsonText.write(root);
+    }
+
+    private static void figures(ObjectNode node, Ahead ahead, LocalDate first) {
+        Outlook f = ahead.figures();
+        node.put("freezesThrough", fine(f.freezesThrough()));
+        range(node.putObject("peakC"), f.peakC());
+        range(node.putObject("daysAbove40"), f.daysAbove40());
+        range(node.putObject("daysAbove55"), f.daysAbove55());
+        range(node.putObject("massLeft"), f.massLeft());
+        range(node.putObject("volumeLeft"), f.volumeLeft());
+        ObjectNode ready = node.putObject("ready");
+        ready.put("chance", fine(f.readyChance()));
+        ready.put("lookedUntil", first.plusDays(ahead.lookedDays()).toString());
+        readyDate(ready, "earliest", f.readyDay().low(), ahead, first);
+        readyDate(ready, "likely", f.readyDay().likely(), ahead, first);
+        readyDate(ready, "latest", f.readyDay().high(), ahead, first);
+    }
+
+    /** A date past the time looked at is not known and left out. */
+    private static void readyDate(ObjectNode node, String name, double day, Ahead ahead, LocalDate first) {
+        if (day < ahead.lookedDays()) {
+            node.put(name, first.plusDays(Math.round(day)).toString());
+        }
+    }
+
+    /** What the model says of the past, under "story". */
+    public void story(ObjectNode root, Advice advice, boolean whole, List<Hindsight> hindsights) {
+        advice.why().ifPresent(answer -> {
+            ObjectNode why = root.putObject("why");
+            why.put("verdict", answer.verdict().id());
+            why.put("factor", answer.factor().id());
+            answer.cause().ifPresent(c -> why.put("cause", c.id()));
+            why.put("text", model.answer(answer));
+        });
+        advice.story().ifPresent(s -> story(root.putObject("story"), s, whole, hindsights));
+    }
+
+    private void story(ObjectNode node, Story story, boolean whole, List<Hindsight> hindsights) {
+        node.put("verdict", story.verdict().id());
+        node.put("factor", story.factor().id());
+        node.put("shortfallC", fine(story.shortfallC()));
+        node.put("measuredOn", story.model().date(story.measuredOn()).toString());
+        story.stalledOn()
+                .ifPresent(d -> node.put("stalledOn", story.model().date(d).toString()));
+        premises(node, story.model());
+        ArrayNode stretches = node.putArray("stretches");
+        for (Stretch s : story.past().stretches()) {
+            ObjectNode stretch = stretches.addObject();
+            stretch.put("from", story.model().date(s.from()).toString());
+            stretch.put("to", story.model().date(s.to()).toString());
+            stretch.put("heldBackBy", Factor.of(s.factor()).id());
+            stretch.put("rateLeft", fine(s.value()));
+            stretch.put("rateAgainstRecipe", fine(s.rateBias()));
+            stretch.put("colderThanHealthyC", fine(s.colderThanHealthy()));
+        }
+        ArrayNode better = node.putArray("wouldHaveHelped");
+        for (Hindsight h : hindsights) {
+            ObjectNode one = better.addObject();
+            one.put("choice", h.choice().id());
+            one.put("text", model.hindsight(h));
+            range(one.putObject("moreDaysAbove40"), h.moreWarmDays());
+            range(one.putObject("warmerC"), h.warmerC());
+        }
+        if (whole) {
+            days(node.putArray("days"), story);
+        }
+    }
+
+    private static void days(ArrayNode days, Story story) {
+        for (int d = 0; d <= story.model().age(); d++) {
+            ObjectNode day = days.addObject();
+            day.put("date", story.model().date(d).toString());
+            day.put("coreC", fine(story.past().course().days().get(d).coreC()));
+            band(day.putObject("healthyCoreC"), story.healthy(), d);
+            day.put("outdoorC", fine(story.model().climate().weather().airC(d)));
+        }
+    }
+
+    /** What a step wins. */
+    void gain(ObjectNode node, Gain gain, LocalDate today) {
+        node.put("text", model.gain(gain, today));
+        range(node.putObject("daysWon"), gain.daysWon());
+        range(node.putObject("warmerC"), gain.warmerC());
+        range(node.putObject("moreDaysAbove40"), gain.moreWarmDays());
+        node.put("backAbove40Chance", fine(gain.with().chance()));
+        range(node.putObject("backAbove40Days"), gain.with().days());
+        node.put("withoutChance", fine(gain.without().chance()));
+        range(node.putObject("withoutDays"), gain.without().days());
+    }
+
+    private void premises(ObjectNode node, PileModel of) {
+        node.put("typicalRecipe", of.typical());
+        node.put("climate", of.climate().known().name().toLowerCase(Locale.ROOT));
+        ArrayNode premises = node.putArray("premises");
+        model.premises(of).forEach(premises::add);
+    }
+
+    private static void band(ObjectNode node, Bands bands, int day) {
+        node.put("low", fine(bands.low()[day]))
+                .put("likely", fine(bands.likely()[day]))
+                .put("high", fine(bands.high()[day]));
+    }
+
+    private static void range(ObjectNode node, Range r) {
+        node.put("low", fine(r.low())).put("likely", fine(r.likely())).put("high", fine(r.high()));
+    }
+
+    private static double fine(double value) {
+        return Math.round(value * GRAIN) / GRAIN + 0.0;
+    }
+}

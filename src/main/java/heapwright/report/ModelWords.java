@@ -1,0 +1,167 @@
+package heapwright.report;
+
+import heapwright.advice.WhyAnswer;
+import heapwright.advice.fact.ModelSays;
+import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.Climate;
+import heapwright.advice.winter.Gain;
+import heapwright.advice.winter.Hindsight;
+import heapwright.advice.winter.PileModel;
+import heapwright.advice.winter.Story;
+import heapwright.process.heat.Range;
+import heapwright.process.heat.Stretch;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Puts what the process model says into sentences. */
+final class ModelWords {
+
+    private static final int TOLD = 8;
+    private static final double SLOWED = 0.6;
+    private static final int LEAST_DAYS = 2;
+
+    private final Words words;
+    private final DateTimeFormatter form;
+
+    ModelWords(Words words) {
+        this.words = words;
+        this.form = DateTimeFormatter.ofPattern("d MMM yyyy", words.catalogue().locale());
+    }
+
+    String date(LocalDate day) {
+        return day.format(form);
+    }
+
+    /** The answer in a sentence or two. */
+    String answer(WhyAnswer answer) {
+        String key = "why.verdict." + answer.verdict().id();
+        return answer.cause()
+                .map(c -> words.text(key) + " " + words.text("why.rests-on", words.cause(c)))
+                .orElseGet(() ->
+                        words.text(key) + " " + words.text("why.by-model", words.word("factor", answer.factor())));
+    }
+
+    /** What the temperatures say by themselves. */
+    String temperatures(Story s) {
+        int day = s.measuredOn();
+        double low = s.healthy().low()[day];
+        double high = s.healthy().high()[day];
+        double core = s.model().cores().get(s.model().cores().size() - 1).celsius();
+        String band = words.figures()
+                .span(words.figures().temperature(low), words.figures().temperature(high));
+        String said = words.text(
+                "why.beside-healthy", date(s.model().date(day)), words.figures().temperature(core), band);
+        return said + " "
+                + words.text(
+                        s.shortfallC() > 0 ? "why.short" : "why.within",
+                        words.figures().temperatureDifference(s.shortfallC()));
+    }
+
+    /** When it stalled; empty when it is warm. */
+    List<String> stall(Story story) {
+        return story.stalledOn().isEmpty()
+                ? List.of()
+                : List.of(
+                        story.stalledOn().getAsInt() == 0
+                                ? words.text("why.never-warm")
+                                : words.text(
+                                        "why.stalled",
+                                        date(story.model()
+                                                .date(story.stalledOn().getAsInt()))));
+    }
+
+    /** What held it back when, in lines; short stretches are left out, and no more than eight are told. */
+    List<String> stretches(Story story) {
+        List<String> all = new ArrayList<>();
+        for (Stretch s : story.past().stretches()) {
+            if (s.to() - s.from() + 1 >= LEAST_DAYS && all.size() < TOLD) {
+                heapwright.advice.winter.Factor factor = heapwright.advice.winter.Factor.of(s.factor());
+                String line = words.text(
+                        "why.stretch",
+                        date(story.model().date(s.from())),
+                        date(story.model().date(s.to())),
+                        words.word("factor", factor),
+                        words.figures().number(100 * s.value(), 0),
+                        words.figures().temperatureDifference(Math.abs(s.colderThanHealthy())),
+                        words.text(s.colderThanHealthy() >= 0 ? "why.colder" : "why.warmer"));
+                all.add(
+                        s.rateBias() < SLOWED
+                                ? line + " "
+                                        + words.text(
+                                                "why.unexplained",
+                                                words.figures().number(100 * s.rateBias(), 0))
+                                : line);
+            }
+        }
+        return all;
+    }
+
+    String hindsight(Hindsight h) {
+        return words.text(
+                "why.hindsight",
+                words.word("choice", h.choice()),
+                days(h.moreWarmDays()),
+                words.figures().temperatureDifference(h.warmerC().likely()));
+    }
+
+    /** What a step buys: when the core is back at 40 °C with and without it, and the days won. */
+    String gain(Gain gain, LocalDate today) {
+        String forty = words.figures().temperature(40);
+        String won = words.text("gain.won", days(gain.daysWon()));
+        if (gain.with().already()) {
+            return won;
+        }
+        String with = gain.with().likely()
+                ? words.text("gain.back", forty, days(gain.with().days()))
+                : words.text("gain.not-back", forty);
+        String without = gain.without().likely()
+                ? words.text(
+                        "gain.without",
+                        date(today.plusDays(Math.round(gain.without().days().likely()))))
+                : words.text("gain.without-never");
+        return gain.with().likely() ? with + "; " + without + ". " + won : won + " " + with + ".";
+    }
+
+    String useless(Gain gain) {
+        return words.text("gain.useless", days(gain.daysWon()));
+    }
+
+    /** A range of days as "5 (3–9)". */
+    String days(Range r) {
+        String low = words.figures().number(r.low(), 0);
+        String high = words.figures().number(r.high(), 0);
+        String likely = words.figures().number(r.likely(), 0);
+        return low.equals(high) ? likely : likely + " (" + words.text("model.to", low, high) + ")";
+    }
+
+    /** What the model takes for granted. */
+    List<String> premises(PileModel model) {
+        List<String> all = new ArrayList<>();
+        Climate climate = model.climate();
+        all.add(words.text("climate." + climate.known().name().toLowerCase(java.util.Locale.ROOT)));
+        if (model.typical()) {
+            all.add(words.text("model.typical"));
+        }
+        if (!model.marks().isEmpty()) {
+            all.add(words.text("model.marks"));
+        }
+        all.add(words.text("model.aid"));
+        return all;
+    }
+
+    /** A plan in words. */
+    String plan(Ahead.PlanOutcome plan, LocalDate first) {
+        String key = "plan." + plan.plan().id();
+        return words.text(key, date(first.plusDays(plan.day())), plan.day());
+    }
+
+    /** What the model told the rules. */
+    static String fact(Words words, ModelSays said) {
+        return words.text(
+                "model.says."
+                        + said.says().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
+                words.figures().temperatureDifference(said.shortfallC()));
+    }
+}
