@@ -128,7 +128,8 @@ final class Arranger {
         List<DoseAmount> amounts = doses.apply(remedy);
         Optional<Gain> gain = effects.of(remedy, amounts);
         double days =
-                gain.map(g -> g.daysWon().likely()).orElse(info.effectDays().likely());
+                gain.filter(g -> !g.useless() || effects.mayHold(remedy))
+                .map(g -> g.daysWon().likely()).orElse(info.effectDays().likely());
         double worth = Worth.of(info, why, days) * (Worth.needed(amounts) ? 1 : Worth.WITHOUT_NEED);
         return new Option(remedy, why, worth, amounts, cautions(info), gain);
     }

@@ -102,7 +102,8 @@ public final class Figures {
 
     /** A number with a fixed count of decimals. */
     public String number(double value, int decimals) {
-        return String.format(locale, "%." + decimals + "f", value + 0.0);
+        String told = String.format(locale, "%." + decimals + "f", value + 0.0);
+        return told.matches("-0(\\.0*)?") ? told.substring(1) : told;
     }
 
     /** Two significant digits: more would pretend to an accuracy that no bucket has. */

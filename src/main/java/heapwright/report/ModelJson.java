@@ -109,7 +109,7 @@ public final class ModelJson {
         node.put("verdict", story.verdict().id());
         node.put("factor", story.factor().id());
         node.put("shortfallC", fine(story.shortfallC()));
-        node.put("measuredOn", story.model().date(story.measuredOn()).toString());
+        node.put("measuredOn", story.model().date(story.telling().day()).toString());
         story.stalledOn()
                 .ifPresent(d -> node.put("stalledOn", story.model().date(d).toString()));
         premises(node, story.model());

@@ -45,10 +45,10 @@ final class ModelWords {
 
     /** What the temperatures say by themselves. */
     String temperatures(Story s) {
-        int day = s.measuredOn();
+        int day = s.telling().day();
         double low = s.healthy().low()[day];
         double high = s.healthy().high()[day];
-        double core = s.model().cores().get(s.model().cores().size() - 1).celsius();
+        double core = s.telling().celsius();
         String band = words.figures()
                 .span(words.figures().temperature(low), words.figures().temperature(high));
         String said = words.text(
@@ -109,6 +109,9 @@ final class ModelWords {
     /** What a step buys: when the core is back at 40 °C with and without it, and the days won. */
     String gain(Gain gain, LocalDate today) {
         String forty = words.figures().temperature(40);
+        if (gain.useless()) {
+            return words.text("gain.not-faster", days(gain.daysWon()));
+        }
         String won = words.text("gain.won", days(gain.daysWon()));
         if (gain.with().already()) {
             return won;
@@ -121,7 +124,7 @@ final class ModelWords {
                         "gain.without",
                         date(today.plusDays(Math.round(gain.without().days().likely()))))
                 : words.text("gain.without-never");
-        return gain.with().likely() ? with + "; " + without + ". " + won : won + " " + with + ".";
+        return gain.with().likely() ? with + "; " + without + ". " + won : won + " " + with;
     }
 
     String useless(Gain gain) {

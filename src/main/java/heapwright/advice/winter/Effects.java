@@ -33,8 +33,7 @@ public interface Effects {
                     ADD_AMMONIUM_SULPHATE,
                     INSULATE,
                     CHOP_COARSE,
-                    SHELTER_FROM_WIND,
-                    ENLARGE_PILE -> true;
+                    SHELTER_FROM_WIND -> true;
             default -> false;
         };
     }

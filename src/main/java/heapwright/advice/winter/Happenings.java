@@ -37,6 +37,9 @@ final class Happenings {
     /** A pile opened often is taken to be opened every so many days. */
     private static final int OPENED_EVERY = 3;
 
+    /** A record with this many events tells for itself how often. */
+    private static final int OFTEN = 3;
+
     private static final double HOT_C = 40;
     /** Acid index of a pile that smells sour, at least: pH about 5.7. */
     private static final double SOUR = 0.55;
@@ -82,7 +85,7 @@ final class Happenings {
                     Math.max(-10, Math.min(25, weather.airC(day))),
                     mixed));
         });
-        if (seen.contains(Sign.OPENED_OFTEN)) {
+        if (seen.contains(Sign.OPENED_OFTEN) && all.size() < OFTEN) {
             for (int d = OPENED_EVERY; d <= age; d += OPENED_EVERY) {
                 all.add(new Event.Turn(d));
             }
@@ -154,10 +157,10 @@ final class Happenings {
             entry.measured().ph().ifPresent(p -> acid.put(sour, (NEUTRAL_PH - p) / PH_SPAN));
         }
         if (water.isEmpty()) {
-            felt(readings, seen).ifPresent(m -> water.put(since(age, water), m));
+            felt(readings, seen).ifPresent(m -> water.put(sinceFelt(water, seen), m));
         }
         if (acid.isEmpty() && seen.contains(Sign.SMELLS_SOUR)) {
-            acid.put(since(age, acid), Math.max(SOUR, start.matter().acidIndex()));
+            acid.put(sinceFelt(acid, seen), Math.max(SOUR, start.matter().acidIndex()));
         }
         List<StateMark> all = new ArrayList<>();
         water.forEach((day, m) -> all.add(
@@ -177,6 +180,12 @@ final class Happenings {
                 .filter(r -> recipe < r.low() || recipe > r.high())
                 .mapToDouble(r -> r.likely() / 100)
                 .findFirst();
+    }
+
+    /** A pile that was felt to be warm and then cool is taken to have been warm for the first half of its time. */
+    private int sinceFelt(TreeMap<Integer, Double> earlier, Collection<Sign> seen) {
+        int from = since(age, earlier);
+        return from == 0 && seen.contains(Sign.HEATED_THEN_COOLED) ? age / 2 : from;
     }
 
     private int since(int day, TreeMap<Integer, Double> earlier) {

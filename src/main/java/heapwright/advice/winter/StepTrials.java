@@ -76,7 +76,6 @@ public final class StepTrials implements Effects {
             case SHELTER_FROM_WIND -> cover(Surroundings.sheltered(now.envelope()));
             case UNSEAL -> cover(Surroundings.unsealed(now.envelope()));
             case COVER_AGAINST_RAIN -> cover(now.envelope().topped(Layer.looseTarp()));
-            case ENLARGE_PILE -> enlarged(needed);
             default -> List.of();
         };
     }
@@ -126,15 +125,6 @@ public final class StepTrials implements Effects {
 
     private static double nitrogenShare(Material material) {
         return (1 - material.moisturePct().typical() / 100) * material.typicalNitrogenPct() / 100;
-    }
-
-    /** A fresh good mix laid round and over the pile. */
-    private List<Event> enlarged(List<DoseAmount> doses) {
-        double litres = doses.stream().mapToDouble(d -> d.litres().likely()).sum();
-        return litres < 1
-                ? List.of()
-                : List.of(new Event.Add(
-                        0, Matter.of(litres / 1000, 400, 0.57, 0.22, 0.38, 0.25, 28, 4), outdoors(), false));
     }
 
     private double outdoors() {

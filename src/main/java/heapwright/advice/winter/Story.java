@@ -3,13 +3,12 @@ package heapwright.advice.winter;
 import heapwright.process.heat.Bands;
 import heapwright.process.heat.Constants;
 import heapwright.process.heat.CoreReading;
-import heapwright.process.heat.Day;
 import heapwright.process.heat.Ensemble;
 import heapwright.process.heat.Event;
-import heapwright.process.heat.HeatModel;
 import heapwright.process.heat.Readiness;
 import heapwright.process.heat.Retrace;
 import heapwright.process.heat.Spread;
+import heapwright.process.heat.StateMark;
 import heapwright.process.heat.Stretch;
 import java.util.EnumMap;
 import java.util.List;
@@ -25,8 +24,8 @@ import java.util.OptionalInt;
  * @param healthy core of the healthy pile day by day, 10th to 90th percentile
  * @param verdict what the temperatures say
  * @param factor what held it back most since it stalled
- * @param shortfallC kelvin by which the last measured core stands below the healthy band, 0 or more
- * @param measuredOn day of that measurement
+ * @param shortfallC kelvin by which the telling reading stands below the healthy band, 0 or more
+ * @param telling of the readings since the pile was last hot, the one furthest below the healthy band, else the last
  */
 public record Story(
         PileModel model,
@@ -35,7 +34,7 @@ public record Story(
         Verdict verdict,
         Factor factor,
         double shortfallC,
-        int measuredOn) {
+        CoreReading telling) {
 
     private static final int SAMPLES = 16;
     /** A recipe from tables in a weather that is known but for its days. */
@@ -47,13 +46,19 @@ public record Story(
     private static final int LEAST_DAYS_TO_FINISH = 30;
     private static final double WARM_C = 40;
     private static final double WARM_EXCESS_K = 15;
+    private static final double WINTER_C = 10;
     private static final int LATELY = 14;
     /** A factor must have held for this part of the time to be the answer (judgement). */
     private static final double PART = 0.3;
 
-    private static final double HANDLING_K = 10;
+    private static final int EVERY_DAYS = 4;
     private static final int OFTEN = 3;
     private static final double SLOW = 0.6;
+    /** Moisture from which air is short, below which water is, and the acid index of pH 6: see docs/method/winter.md. */
+    private static final double SOAKED = 0.66;
+
+    private static final double DRY = 0.42;
+    private static final double SOUR = 0.47;
 
     /**
      * Reads a pile's past.
@@ -79,9 +84,27 @@ public record Story(
                         SAMPLES)
                 .core();
         CoreReading last = model.cores().get(model.cores().size() - 1);
-        double shortfall = Math.max(0, healthy.low()[last.day()] - last.celsius());
+        CoreReading telling = telling(model.cores(), healthy);
+        double shortfall = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
         Verdict verdict = verdict(model, past, last, shortfall);
-        return new Story(model, past, healthy, verdict, factor(model, past, last, verdict), shortfall, last.day());
+        return new Story(model, past, healthy, verdict, factor(model, past, last, verdict), shortfall, telling);
+    }
+
+    /**
+     * Of the readings since the pile was last hot, the one furthest below the healthy band; the last one where none is
+     * below it. A healthy pile goes cold too in the end, so the last reading alone may hide what went before.
+     */
+    private static CoreReading telling(List<CoreReading> cores, Bands healthy) {
+        CoreReading telling = cores.get(cores.size() - 1);
+        double most = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
+        for (int i = cores.size() - 1; i >= 0 && cores.get(i).celsius() < WARM_C; i--) {
+            double here = healthy.low()[cores.get(i).day()] - cores.get(i).celsius();
+            if (here > most) {
+                most = here;
+                telling = cores.get(i);
+            }
+        }
+        return telling;
     }
 
     private static Verdict verdict(PileModel model, Retrace past, CoreReading last, double shortfall) {
@@ -100,7 +123,10 @@ public record Story(
         if (model.age() <= YOUNG_DAYS) {
             return Verdict.TOO_EARLY;
         }
-        return outdoor < 10 ? Verdict.JUST_WINTER : Verdict.WORKING;
+        if (outdoor < WINTER_C) {
+            return Verdict.JUST_WINTER;
+        }
+        return factor(model, past, last, Verdict.SOMETHING_WRONG).mendable() ? Verdict.SOMETHING_WRONG : Verdict.WORKING;
     }
 
     private static Factor factor(PileModel model, Retrace past, CoreReading last, Verdict verdict) {
@@ -139,25 +165,36 @@ public record Story(
         if (mendable.mendable() && days.get(mendable) >= PART * all) {
             return mendable;
         }
-        if (disturbed(model, last)) {
+        if (disturbed(model)) {
             return Factor.HANDLING;
         }
-        return Math.exp(bias / Math.max(1, all)) < SLOW ? Factor.UNKNOWN : worst;
+        return Math.exp(bias / Math.max(1, all)) < SLOW ? marked(model) : worst;
     }
 
-    private static boolean disturbed(PileModel model, CoreReading last) {
-        long opened = model.events().stream()
+    /** What the recipe does not explain, by what was measured or felt of water and acid. */
+    private static Factor marked(PileModel model) {
+        Factor factor = Factor.UNKNOWN;
+        for (StateMark mark : model.marks()) {
+            if (mark.moisture().orElse(0) >= SOAKED) {
+                factor = Factor.AIR;
+            } else if (mark.moisture().orElse(1) <= DRY) {
+                factor = Factor.WATER;
+            } else if (mark.acidIndex().orElse(0) >= SOUR) {
+                factor = Factor.ACID;
+            }
+        }
+        return factor;
+    }
+
+    /** Whether it was opened, turned or loosened every few days. The model reheats faster than life after a turning. */
+    private static boolean disturbed(PileModel model) {
+        int[] opened = model.events().stream()
                 .filter(e -> e instanceof Event.Turn || e instanceof Event.Loosen)
-                .count();
-        return opened >= OFTEN
-                && core(model, Retrace.harmless(model.events()), last.day())
-                        > core(model, model.events(), last.day()) + HANDLING_K;
-    }
-
-    private static double core(PileModel model, List<Event> events, int day) {
-        Day then = HeatModel.run(model.start(), model.climate().weather(), events, day + 1, Constants.standard())
-                .last();
-        return then.coreC();
+                .mapToInt(Event::day)
+                .distinct()
+                .sorted()
+                .toArray();
+        return opened.length >= OFTEN && opened[opened.length - 1] - opened[0] <= EVERY_DAYS * opened.length;
     }
 
     /** The first day since when the core has not been at 30 °C again; empty when it is now. */

@@ -10,6 +10,11 @@ import java.util.OptionalDouble;
  * @param acidIndex acid index of the whole pile, 0–1
  */
 public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidIndex) {
+    private static final double SOAKED = 0.66;
+    private static final double SOAKED_KG_M3 = 664;
+    private static final double SOAKED_SLOPE = 203 / 0.07;
+    private static final double COARSE_CM = 4;
+
     public StateMark {
         Checks.within("day", day, 0, 3650);
         moisture.ifPresent(m -> Checks.within("moisture", m, 0.01, 0.95));
@@ -19,6 +24,7 @@ public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidInd
     /** Sets the pile to what is known; the shells keep their temperatures and their order of damp and dry. */
     void apply(Shells s, Tally tally) {
         moisture.ifPresent(m -> {
+            slump(s, m);
             double water = Shells.sum(s.water);
             double wanted = Tally.dry(s) * m / (1 - m);
             for (int i = 0; i < s.n; i++) {
@@ -32,6 +38,21 @@ public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidInd
         });
         acidIndex.ifPresent(a -> java.util.Arrays.fill(s.acid, a));
         s.derive();
+    }
+
+    /**
+     * Soaked soft stuff slumps: 664 kg/m³ at 66 % water, 867 at 73 % (as in the faults of {@link Reconstruction}); coarse
+     * pieces hold it up.
+     */
+    private static void slump(Shells s, double m) {
+        double volume = Shells.sum(s.volume);
+        double wanted = Tally.dry(s) / (1 - m) / (SOAKED_KG_M3 + SOAKED_SLOPE * (m - SOAKED));
+        if (m < SOAKED || s.pieceCm > COARSE_CM || wanted >= volume) {
+            return;
+        }
+        for (int i = 0; i < s.n; i++) {
+            s.volume[i] *= wanted / volume;
+        }
     }
 
     private static double heatPerKg(Shells s, int i) {
