@@ -127,9 +127,9 @@ final class Arranger {
         RemedyInfo info = knowledge.remedies().get(remedy);
         List<DoseAmount> amounts = doses.apply(remedy);
         Optional<Gain> gain = effects.of(remedy, amounts);
-        double days =
-                gain.filter(g -> !g.useless() || effects.mayHold(remedy))
-                .map(g -> g.daysWon().likely()).orElse(info.effectDays().likely());
+        double days = gain.filter(g -> !g.useless() || effects.mayHold(remedy))
+                .map(g -> Worth.inCoin(info, g))
+                .orElse(info.effectDays().likely());
         double worth = Worth.of(info, why, days) * (Worth.needed(amounts) ? 1 : Worth.WITHOUT_NEED);
         return new Option(remedy, why, worth, amounts, cautions(info), gain);
     }
@@ -267,6 +267,15 @@ final class Arranger {
                     + DAYS_FOR_RISK.get(info.risk());
             double soon = info.urgency() == Urgency.LATER ? FOR_LATER : 1;
             return (1 - missed) * info.effectDays().likely() * soon - cost;
+        }
+
+        /**
+         * What the model says, in the coin of the table, since many steps have no other: nothing won is the table's low
+         * end, all the time looked at its high end.
+         */
+        static double inCoin(RemedyInfo info, Gain gain) {
+            double low = info.effectDays().low();
+            return low + gain.share() * (info.effectDays().high() - low);
         }
 
         static double firmness(Ground ground) {

@@ -14,10 +14,13 @@ import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Replaces;
 import heapwright.advice.fact.Warns;
 import heapwright.advice.fact.Withholds;
+import heapwright.advice.winter.Effects;
+import heapwright.advice.winter.Gain;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.Known;
 import heapwright.knowledge.Remedy;
+import heapwright.process.heat.Range;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,6 +92,35 @@ class ArrangerTest {
         assertEquals(
                 List.of("GUARD-1", "GUARD-2"),
                 arranged().withheld().get(0).rules().stream().map(RuleInfo::id).toList());
+    }
+
+    @Test
+    @DisplayName("ranks by the days the model gives, in the coin of the table")
+    void modelDays() {
+        propose(Remedy.INSULATE, Strength.DECISIVE);
+        // 5 to 45 days in the table, half the time won: 25; (0.5 x 1) x 25, less 1.375.
+        Effects half = (remedy, doses) -> Optional.of(gain(40, 50, 60));
+        assertEquals(11.125, arranged(half).steps().get(0).main().worth(), 1e-9);
+    }
+
+    @Test
+    @DisplayName("holds back what wins nothing in the model, but not what serves smell as well")
+    void useless() {
+        propose(Remedy.INSULATE, Strength.DECISIVE);
+        propose(Remedy.MIX_IN_DRY_CARBON, Strength.DECISIVE);
+        Arranger.Arranged arranged = arranged((remedy, doses) -> Optional.of(gain(-9, -4, 0)));
+        assertEquals(
+                List.of(Remedy.MIX_IN_DRY_CARBON),
+                arranged.steps().stream().map(s -> s.main().remedy()).toList());
+        assertEquals(Remedy.INSULATE, arranged.withheld().get(0).remedy());
+        assertEquals(
+                -4, arranged.withheld().get(0).useless().orElseThrow().daysWon().likely());
+    }
+
+    private static Gain gain(double low, double likely, double high) {
+        Range none = new Range(0, 0, 0);
+        Gain.Back never = new Gain.Back(false, 0, none);
+        return new Gain(100, new Range(low, likely, high), none, none, never, never);
     }
 
     @Test
@@ -198,11 +230,16 @@ class ArrangerTest {
     }
 
     private Arranger.Arranged arranged() {
+        return arranged(Effects.unknown());
+    }
+
+    private Arranger.Arranged arranged(Effects effects) {
         Map<Cause, Weighed> even = Map.of(
                 Cause.TOO_WET, even(Cause.TOO_WET),
                 Cause.FROZEN_IN, even(Cause.FROZEN_IN),
                 Cause.TOO_SMALL_FOR_COLD, even(Cause.TOO_SMALL_FOR_COLD));
-        return new Arranger(TestPile.KNOWLEDGE, new Outcome(List.of(), firings, even), DAY, r -> List.of()).arrange();
+        return new Arranger(TestPile.KNOWLEDGE, new Outcome(List.of(), firings, even), DAY, r -> List.of(), effects)
+                .arrange();
     }
 
     private static Weighed even(Cause cause) {

@@ -67,6 +67,7 @@ final class Comparison {
     /** What the other course wins over leaving it alone. */
     Gain gain(Ensemble other) {
         return new Gain(
+                days,
                 pairs(other, this::daysWon),
                 pairs(other, (a, b) -> meanCore(b) - meanCore(a)),
                 pairs(other, (a, b) -> (double) b.daysAtLeast(WARM_C) - a.daysAtLeast(WARM_C)),

@@ -5,6 +5,7 @@ import heapwright.process.heat.Range;
 /**
  * What a step would win in the model, against leaving the pile alone.
  *
+ * @param days time looked at, days
  * @param daysWon days by which the pile would get sooner to where it would stand at the end of the time looked at;
  *     negative when the step costs days
  * @param warmerC kelvin by which the core would be warmer on average
@@ -12,7 +13,7 @@ import heapwright.process.heat.Range;
  * @param with when the core would be back at 40 °C with the step
  * @param without when it would be back without it
  */
-public record Gain(Range daysWon, Range warmerC, Range moreWarmDays, Back with, Back without) {
+public record Gain(int days, Range daysWon, Range warmerC, Range moreWarmDays, Back with, Back without) {
 
     /**
      * When a core comes back to 40 °C.
@@ -26,6 +27,11 @@ public record Gain(Range daysWon, Range warmerC, Range moreWarmDays, Back with, 
         public boolean likely() {
             return chance > 0.5;
         }
+    }
+
+    /** The part of the time looked at that it wins, 0 to 1. */
+    public double share() {
+        return Math.max(0, Math.min(1, daysWon.likely() / days));
     }
 
     /** Whether the whole band lies at or below nothing won. */

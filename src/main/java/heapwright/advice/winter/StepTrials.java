@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Tries steps in the model on the pile as it is now. One is for one advice and one thread; nothing runs before it is asked. */
+/** Tries steps in the model on the pile as it is now. One is for one advice and one thread. */
 public final class StepTrials implements Effects {
 
     private static final int SAMPLES = 8;
@@ -29,12 +29,14 @@ public final class StepTrials implements Effects {
     private final PileModel model;
     private final PileState now;
     private final Map<Remedy, Optional<Gain>> tried = new EnumMap<>(Remedy.class);
-    private Comparison comparison;
+    private final Comparison comparison;
 
     /** Steps on the pile of a story. */
     public StepTrials(Story story) {
         this.model = story.model();
         this.now = story.past().now();
+        int days = Math.max(LEAST_DAYS, Math.min(MOST_DAYS, model.ahead()));
+        this.comparison = new Comparison(now, model.weatherAhead(), List.of(), days, Spread.usual(), SAMPLES);
     }
 
     @Override
@@ -50,16 +52,7 @@ public final class StepTrials implements Effects {
         PileState start = remedy == Remedy.CHOP_COARSE
                 ? now.with(now.matter().withPieces(Math.max(0.5, now.matter().pieceCm() / 3)))
                 : now;
-        Comparison against = comparison();
-        return Optional.of(against.gain(against.with(start, events)));
-    }
-
-    private Comparison comparison() {
-        if (comparison == null) {
-            int days = Math.max(LEAST_DAYS, Math.min(MOST_DAYS, model.ahead()));
-            comparison = new Comparison(now, model.weatherAhead(), List.of(), days, Spread.usual(), SAMPLES);
-        }
-        return comparison;
+        return Optional.of(comparison.gain(comparison.with(start, events)));
     }
 
     private List<Event> events(Remedy remedy, List<DoseAmount> doses) {

@@ -126,7 +126,9 @@ public record Story(
         if (outdoor < WINTER_C) {
             return Verdict.JUST_WINTER;
         }
-        return factor(model, past, last, Verdict.SOMETHING_WRONG).mendable() ? Verdict.SOMETHING_WRONG : Verdict.WORKING;
+        return factor(model, past, last, Verdict.SOMETHING_WRONG).mendable()
+                ? Verdict.SOMETHING_WRONG
+                : Verdict.WORKING;
     }
 
     private static Factor factor(PileModel model, Retrace past, CoreReading last, Verdict verdict) {

@@ -1,0 +1,150 @@
+package heapwright.advice.winter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.knowledge.Sign;
+import heapwright.pile.Pile;
+import heapwright.process.heat.Event;
+import heapwright.process.heat.Matter;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("A pile file as the model takes it")
+class PileModelTest {
+
+    @Test
+    @DisplayName("needs a recipe")
+    void recipe() {
+        Pile pile = WinterPiles.pile(WinterPiles.COLD_YEAR, WinterPiles.bin("none", "none"), "", "");
+        assertTrue(PileModel.of(pile, WinterPiles.materials(pile), List.of(), List.of())
+                .isEmpty());
+    }
+
+    @Test
+    @DisplayName("keeps mass and shares within what is possible, and the bin full at most")
+    void matter() {
+        Matter m = WinterPiles.model(WinterPiles.good("")).start().matter();
+        assertTrue(m.volumeM3() <= 1.1 * 1.1 * 1.1 + 1e-9);
+        assertTrue(m.moisture() > 0.45 && m.moisture() < 0.75, "moisture " + m.moisture());
+        assertTrue(m.quickShare() + m.slowShare() + m.ligninShare() <= 1 + 1e-9);
+        assertTrue(m.quickShare() > 0.1 && m.slowShare() > m.ligninShare() / 4);
+    }
+
+    @Test
+    @DisplayName("makes kitchen waste quicker, wetter and sourer than straw")
+    void kinds() {
+        Matter soft = matterOf("{'material': 'fruit-waste', 'amount': 100, 'unit': 'bucket'}");
+        Matter straw = matterOf("{'material': 'straw-wheat', 'amount': 100, 'unit': 'bucket'}");
+        assertTrue(soft.quickShare() > 2 * straw.quickShare());
+        assertTrue(soft.moisture() > straw.moisture() + 0.3);
+        assertTrue(soft.acidIndex() > straw.acidIndex() + 0.3);
+        assertTrue(soft.pieceCm() < straw.pieceCm());
+    }
+
+    @Test
+    @DisplayName("takes chopped pieces at their length and stems as thin")
+    void pieces() {
+        Matter wood = matterOf(
+                "{'material': 'twigs', 'amount': 100, 'unit': 'bucket', 'piece': {'value': 20, 'unit': 'cm'}}");
+        Matter stalks = matterOf(
+                "{'material': 'corn-stalks', 'amount': 100, 'unit': 'bucket', 'piece': {'value': 20, 'unit': 'cm'}}");
+        assertEquals(20, wood.pieceCm(), 0.01);
+        assertEquals(10, stalks.pieceCm(), 0.01);
+    }
+
+    private static Matter matterOf(String recipe) {
+        return WinterPiles.model(WinterPiles.pile(WinterPiles.COLD_YEAR, WinterPiles.bin("none", "none"), recipe, ""))
+                .start()
+                .matter();
+    }
+
+    @Test
+    @DisplayName("puts the record on its days")
+    void record() {
+        PileModel model = WinterPiles.model(
+                WinterPiles.good(
+                        "{'date': '2026-10-20', 'done': ['turned-fully'], 'measured': {'core': {'value': 55, 'unit': 'C'}}},"
+                                + "{'date': '2026-10-25', 'added': [{'material': 'kitchen-scraps', 'amount': 2, 'unit': 'bucket'}]}"));
+        assertEquals(26, model.age());
+        assertTrue(model.events().contains(new Event.Turn(10)));
+        assertTrue(model.events().stream().anyMatch(e -> e instanceof Event.Add && e.day() == 15));
+        assertEquals(1, model.cores().size());
+        assertEquals(10, model.cores().get(0).day());
+    }
+
+    @Test
+    @DisplayName("lets a measured moisture count from the day after it was last hot")
+    void marks() {
+        PileModel model = WinterPiles.model(
+                WinterPiles.good(
+                        "{'date': '2026-10-20', 'measured': {'core': {'value': 55, 'unit': 'C'}}},"
+                                + "{'date': '2026-11-05', 'measured': {'moisture': {'value': 30, 'unit': '%'}, 'core': {'value': 12, 'unit': 'C'}}}"));
+        assertEquals(1, model.marks().size());
+        assertEquals(11, model.marks().get(0).day());
+        assertEquals(0.30, model.marks().get(0).moisture().orElse(0), 1e-9);
+    }
+
+    @Test
+    @DisplayName("takes a dry middle for dry whatever the recipe gives")
+    void felt() {
+        Pile pile = WinterPiles.good("");
+        PileModel model = PileModel.of(pile, WinterPiles.materials(pile), List.of(), List.of(Sign.DRY_UNDER_DAMP_SKIN))
+                .orElseThrow();
+        assertTrue(model.marks().get(0).moisture().orElse(1) < 0.4);
+    }
+
+    @Test
+    @DisplayName("says where the weather comes from, and bends it to what was read outdoors")
+    void climate() {
+        String bin = WinterPiles.bin("none", "none");
+        assertEquals(
+                Climate.Known.ASSUMED,
+                WinterPiles.model(WinterPiles.pile("", bin, WinterPiles.GOOD, ""))
+                        .climate()
+                        .known());
+        assertEquals(
+                Climate.Known.LATITUDE,
+                WinterPiles.model(WinterPiles.pile("'latitude': 60", bin, WinterPiles.GOOD, ""))
+                        .climate()
+                        .known());
+        PileModel plain = WinterPiles.model(WinterPiles.good(""));
+        PileModel read = WinterPiles.model(
+                WinterPiles.good("{'date': '2026-10-30', 'measured': {'outdoor': {'value': -12, 'unit': 'C'}}}"));
+        assertEquals(Climate.Known.MONTHS, plain.climate().known());
+        assertTrue(read.climate().weather().airC(20) < plain.climate().weather().airC(20) - 5);
+        assertEquals(
+                plain.climate().weather().airC(100), read.climate().weather().airC(100), 1e-9);
+    }
+
+    @Test
+    @DisplayName("finds summer in July in the north and in January in the south")
+    void hemispheres() {
+        String bin = WinterPiles.bin("none", "none");
+        PileModel north = WinterPiles.model(WinterPiles.pile("'latitude': 60", bin, WinterPiles.GOOD, ""));
+        PileModel south = WinterPiles.model(WinterPiles.pile("'latitude': -45", bin, WinterPiles.GOOD, ""));
+        assertTrue(north.climate().january() < 0);
+        assertTrue(south.climate().january() > 15);
+    }
+
+    @Test
+    @DisplayName("lets covers and straw hold back air and heat")
+    void surroundings() {
+        var bare = WinterPiles.model(WinterPiles.good("")).start().envelope();
+        var wrapped = WinterPiles.model(WinterPiles.pile(
+                        WinterPiles.COLD_YEAR, WinterPiles.bin("straw-or-leaves", "straw"), WinterPiles.GOOD, ""))
+                .start()
+                .envelope();
+        var sealed = WinterPiles.model(WinterPiles.pile(
+                        WinterPiles.COLD_YEAR, WinterPiles.bin("sealed-plastic", "none"), WinterPiles.GOOD, ""))
+                .start()
+                .envelope();
+        assertTrue(wrapped.topResistance() > bare.topResistance() + 1);
+        assertTrue(wrapped.sideResistance() > bare.sideResistance() + 1);
+        assertTrue(sealed.topOpen() < 0.1);
+        assertEquals(0, sealed.rainShare(), 1e-9);
+        assertFalse(bare.topOpen() < 0.9);
+    }
+}

@@ -1,0 +1,97 @@
+package heapwright.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import heapwright.advice.Forecaster;
+import heapwright.advice.TestPile;
+import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.Hindsight;
+import heapwright.casebook.JudgedCases;
+import heapwright.pile.Pile;
+import heapwright.pile.PileArbitraries;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.xml.sax.SAXException;
+
+@Label("Reports of the model")
+@DisplayName("Reports of the model")
+class ModelReportsTest {
+
+    private static final Words WORDS = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);
+    private static final Words US = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.US);
+
+    @Test
+    @DisplayName("draw every winter case as a picture that is well-formed, titled and self-contained")
+    void pictures() throws IOException, SAXException, ParserConfigurationException {
+        for (JudgedCases.Judged judged : JudgedCases.below("winter")) {
+            String svg = new CourseChart(WORDS)
+                    .write(CourseView.of(judged.advice().story().orElseThrow()), "A & B <c>", "\u0007 \"said\"");
+            Document document = parse(svg);
+            assertEquals("svg", document.getDocumentElement().getTagName());
+            assertEquals(1, document.getElementsByTagName("title").getLength());
+            assertEquals(1, document.getElementsByTagName("desc").getLength());
+            assertTrue(document.getElementsByTagName("circle").getLength() > 0);
+            assertFalse(svg.contains("href") || svg.contains("<script") || svg.contains("NaN"));
+            assertEquals(1, svg.split("http", -1).length - 1, "only the name space");
+        }
+    }
+
+    private static Document parse(String svg) throws IOException, SAXException, ParserConfigurationException {
+        return DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    @Test
+    @DisplayName("tell every winter case in lines that fit, with a verdict in the JSON")
+    void texts() throws IOException {
+        for (JudgedCases.Judged judged : JudgedCases.below("winter")) {
+            List<Hindsight> hindsights = Hindsight.of(judged.advice().story().orElseThrow());
+            String text = new WhyReport(WORDS, false).write(judged.advice(), hindsights);
+            assertFalse(text.contains("NaN") || text.contains("{0}") || text.contains("-0 "), text);
+            JsonNode json = new ObjectMapper().readTree(new AdviceJson(WORDS, "test").why(judged.advice(), hindsights));
+            assertEquals(
+                    judged.tested()
+                            .expect()
+                            .why()
+                            .orElseThrow()
+                            .verdict()
+                            .orElseThrow()
+                            .id(),
+                    json.path("why").path("verdict").asText());
+            assertTrue(json.path("story").path("days").size() > 0);
+        }
+    }
+
+    @Property(tries = 60)
+    @Label("never fail, whatever the pile")
+    void anyPile(@ForAll("piles") Pile pile) throws IOException, SAXException, ParserConfigurationException {
+        Forecaster forecaster = new Forecaster(TestPile.KNOWLEDGE);
+        Ahead ahead = forecaster.ahead(pile).orElseGet(() -> forecaster.aheadOfTypical(pile));
+        String text = new OutlookReport(US, false).write(ahead);
+        assertFalse(text.contains("NaN") || text.contains("Infinity"), text);
+        new ObjectMapper().readTree(new ModelJson(WORDS, "test").outlook(ahead));
+        parse(new CourseChart(WORDS).write(CourseView.of(ahead), pile.name(), text));
+    }
+
+    @Provide
+    Arbitrary<Pile> piles() {
+        return PileArbitraries.piles(TestPile.KNOWLEDGE.vocabulary());
+    }
+}
