@@ -266,7 +266,7 @@ final class Arranger {
                     + (info.effort().heavy() ? DAYS_FOR_HEAVY_WORK : 0)
                     + DAYS_FOR_RISK.get(info.risk());
             double soon = info.urgency() == Urgency.LATER ? FOR_LATER : 1;
-            return (1 - missed) * info.effectDays().likely() * soon - cost;
+            return (1 - missed) * days * soon - cost;
         }
 
         /**
