@@ -110,7 +110,10 @@ final class ModelWords {
     String gain(Gain gain, LocalDate today) {
         String forty = words.figures().temperature(40);
         if (gain.useless()) {
-            return words.text("gain.not-faster", days(gain.daysWon()));
+            return words.text("gain.not-faster");
+        }
+        if (gain.daysWon().low() <= 0) {
+            return words.text("gain.unclear", days(gain.daysWon()));
         }
         String won = words.text("gain.won", days(gain.daysWon()));
         if (gain.with().already()) {

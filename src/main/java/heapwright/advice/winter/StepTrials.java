@@ -4,7 +4,6 @@ import heapwright.knowledge.Material;
 import heapwright.knowledge.Remedy;
 import heapwright.process.dose.DoseAmount;
 import heapwright.process.heat.Event;
-import heapwright.process.heat.Layer;
 import heapwright.process.heat.Matter;
 import heapwright.process.heat.PileState;
 import heapwright.process.heat.Spread;
@@ -68,7 +67,7 @@ public final class StepTrials implements Effects {
             case INSULATE -> cover(Surroundings.insulated(now.envelope()));
             case SHELTER_FROM_WIND -> cover(Surroundings.sheltered(now.envelope()));
             case UNSEAL -> cover(Surroundings.unsealed(now.envelope()));
-            case COVER_AGAINST_RAIN -> cover(now.envelope().topped(Layer.looseTarp()));
+            // A cover against rain is not tried: monthly means hold no rain, so the model would see only its cost.
             default -> List.of();
         };
     }
