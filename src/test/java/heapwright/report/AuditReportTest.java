@@ -133,6 +133,17 @@ class AuditReportTest {
         assertTrue(text.contains("1 November 2026"), text);
     }
 
+    @Test
+    @DisplayName("has a tumbler filled and turned, not layered on a base, and asks for no forty times as much")
+    void tumbler() {
+        String text = flat(Audits.of(
+                some("coffee-grounds", 5, "L") + "," + some("cardboard", 20, "L"),
+                ",\"container\":{\"kind\":\"tumbler\"}"));
+        assertTrue(text.contains("Fill in, a little of each in turn"), text);
+        assertFalse(text.contains("Base") || text.contains("Footprint"), text);
+        assertTrue(text.contains("So small a pile stays cool"), text);
+    }
+
     private static String text(Audit audit) {
         return new AuditReport(Audits.words(Units.METRIC), false).write(audit);
     }
