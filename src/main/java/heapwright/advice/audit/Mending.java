@@ -62,15 +62,24 @@ final class Mending {
     }
 
     Mend mend(Pile pile, Mixture mixture) {
-        Heap heap = Heap.of(PileStock.of(mixture));
+        PileStock stocked = PileStock.of(mixture);
+        Heap heap = Heap.of(stocked);
         boolean alkaline = mixture.sharePct(Trait.ALKALI) > 0;
         List<Offer> offers = new ArrayList<>(List.of(Offer.water()));
         pile.atHand().forEach(stock -> {
             Material material = materials.get(stock.material());
             if (mayBeAdded(material, alkaline)) {
-                offers.add(Offer.of(
-                        material,
-                        stock.available().map(a -> kilograms(a, material)).orElse(Double.POSITIVE_INFINITY)));
+                double most = stock.available().map(a -> kilograms(a, material)).orElse(Double.POSITIVE_INFINITY);
+                Offer offer = Offer.of(material, most);
+                offers.add(
+                        offer.fertiliser()
+                                ? Offer.of(
+                                        material,
+                                        Math.min(
+                                                most,
+                                                forSeasonKg(stocked)
+                                                        / offer.of().nitrogen()))
+                                : offer);
             }
         });
         Optional<Addition> opening = opening(mixture, offers);
@@ -115,6 +124,13 @@ final class Mending {
 
     private static List<Offer> left(List<Offer> offers, Optional<Addition> opening) {
         return opening.map(a -> less(offers, a)).orElse(offers);
+    }
+
+    /** Nitrogen that may be given as fertiliser: a part of what lacks this season, when wood asks only for a part, kg. */
+    private double forSeasonKg(PileStock stock) {
+        double reachable = stock.carbonKg().likely() * stock.reachableShare();
+        double lacking = reachable / limits.aimCarbonToNitrogen() - stock.nitrogenKg();
+        return limits.share(Limit.NITROGEN_FRACTION_HIGH) * Math.max(0, lacking);
     }
 
     /** Stuff that mends: nothing that must stay out or would clash, and no soil, compost, ash, salt or sugar. */

@@ -14,6 +14,7 @@ import heapwright.pile.Pile;
 import heapwright.process.mend.Addition;
 import heapwright.process.mixture.Averaging.Shortcut;
 import heapwright.process.mixture.CarbonCheck.Verdict;
+import heapwright.process.mixture.Masses;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -190,6 +191,22 @@ class AuditorTest {
                 .map(Addition::material)
                 .collect(Collectors.joining(" "));
         assertTrue(added.contains("manure-hen-home") && !added.contains("urea"), added);
+    }
+
+    @Test
+    @DisplayName("gives no fertiliser for carbon that stays in wood for years")
+    void noUreaForWood() {
+        String chips = some("chips-hardwood", 40, "bucket") + "," + some("grass-clippings", 60, "bucket");
+        Audit audit = Audits.of(chips, ",\"atHand\":[" + some("urea", 10, "kg") + "]");
+        Masses masses = audit.mixture().masses();
+        double season =
+                masses.reachableCarbon().likely() / 30 - masses.nitrogen().likely();
+        double ever = masses.carbon().likely() / 30 - masses.nitrogen().likely();
+        assertTrue(season < ever / 2, "most of the carbon is wood");
+        double given = audit.proposal().orElseThrow().plan().feeds().stream()
+                .mapToDouble(f -> f.kg() * 0.46)
+                .sum();
+        assertTrue(given > 0 && given <= 0.67 * season + 1e-6, given + " of " + season);
     }
 
     @Test
