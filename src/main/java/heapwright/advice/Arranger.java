@@ -75,6 +75,7 @@ final class Arranger {
                 Option option = option(remedy, why);
                 if (info(option).urgency() != Urgency.NOW
                         && option.gain().filter(Gain::useless).isPresent()
+                        && ofPace(why)
                         && effects.mayHold(remedy)) {
                     useless.add(new Held(remedy, List.of(), Optional.empty(), option.gain()));
                 } else {
@@ -96,6 +97,11 @@ final class Arranger {
         undoneBy.forEach((remedy, by) -> withheld.add(new Held(remedy, List.of(), Optional.of(by), Optional.empty())));
         withheld.addAll(useless);
         return new Arranged(steps, withheld);
+    }
+
+    /** Whether a step is proposed for the pile's pace alone: only then do days won speak for it. */
+    private static boolean ofPace(List<Ground> why) {
+        return why.stream().allMatch(g -> Effects.ofPace(g.cause()));
     }
 
     private void hold(Remedy remedy, RuleInfo rule) {
@@ -127,7 +133,7 @@ final class Arranger {
         RemedyInfo info = knowledge.remedies().get(remedy);
         List<DoseAmount> amounts = doses.apply(remedy);
         Optional<Gain> gain = effects.of(remedy, amounts);
-        double days = gain.filter(g -> !g.useless() || effects.mayHold(remedy))
+        double days = gain.filter(g -> ofPace(why) && (!g.useless() || effects.mayHold(remedy)))
                 .map(g -> Worth.inCoin(info, g))
                 .orElse(info.effectDays().likely());
         double worth = Worth.of(info, why, days) * (Worth.needed(amounts) ? 1 : Worth.WITHOUT_NEED);

@@ -7,7 +7,11 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import heapwright.advice.Advice;
 import heapwright.advice.Advisor;
+import heapwright.advice.Forecaster;
+import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.Hindsight;
 import heapwright.casebook.Case;
 import heapwright.casebook.Casebook;
 import heapwright.knowledge.Knowledge;
@@ -15,6 +19,7 @@ import heapwright.knowledge.KnowledgeReader;
 import heapwright.report.AdviceJson;
 import heapwright.report.AuditJson;
 import heapwright.report.Catalogue;
+import heapwright.report.ModelJson;
 import heapwright.report.Units;
 import heapwright.report.Words;
 import java.nio.file.Path;
@@ -62,6 +67,30 @@ class AnswerSchemaTest {
             }
         }
         assertFalse(audited < 10, "too few recipes to tell");
+    }
+
+    @Test
+    @DisplayName("fit the answer to why on every winter case")
+    void why() {
+        Schema schema = schema("advice.schema.json");
+        AdviceJson json = new AdviceJson(words, "test");
+        for (Case one : new Casebook(knowledge).below(Path.of("cases", "winter"))) {
+            Advice advice = advisor.advise(one.pile());
+            String document = json.why(advice, advice.story().map(Hindsight::of).orElse(List.of()));
+            assertEquals(List.of(), schema.validate(document, InputFormat.JSON), one.file());
+        }
+    }
+
+    @Test
+    @DisplayName("fit the outlook of every demo, with a recipe or without")
+    void outlook() {
+        Schema schema = schema("outlook.schema.json");
+        ModelJson json = new ModelJson(words, "test");
+        Forecaster forecaster = new Forecaster(knowledge);
+        for (Case one : demo) {
+            Ahead ahead = forecaster.ahead(one.pile()).orElseGet(() -> forecaster.aheadOfTypical(one.pile()));
+            assertEquals(List.of(), schema.validate(json.outlook(ahead), InputFormat.JSON), one.file());
+        }
     }
 
     @Test

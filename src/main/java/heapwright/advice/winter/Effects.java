@@ -1,5 +1,6 @@
 package heapwright.advice.winter;
 
+import heapwright.knowledge.Cause;
 import heapwright.knowledge.Remedy;
 import heapwright.process.dose.DoseAmount;
 import java.util.List;
@@ -36,6 +37,12 @@ public interface Effects {
                     SHELTER_FROM_WIND -> true;
             default -> false;
         };
+    }
+
+    /** Whether a cause is one of pace: what a step wins in days is what it is proposed for, not hygiene, order or danger. */
+    static boolean ofPace(Cause cause) {
+        Factor factor = Factor.behind(cause);
+        return factor != Factor.UNKNOWN && factor != Factor.HEAT;
     }
 
     /** Of a pile of which nothing can be worked out. */
