@@ -115,7 +115,7 @@ final class ModelWords {
         if (gain.daysWon().low() <= 0) {
             return words.text("gain.unclear", days(gain.daysWon()));
         }
-        String won = words.text("gain.won", days(gain.daysWon()));
+        String won = words.text("gain.won", days(gain.daysWon()), gain.days());
         if (gain.with().already()) {
             return won;
         }
