@@ -24,6 +24,7 @@ final class KnowledgePages {
         pages.put("README.md", index());
         pages.put("causes.md", new CausePage(doctrine).write());
         pages.put("remedies.md", new RemedyPage(doctrine).write());
+        pages.put("home-remedies.md", new HomeRemedyPage(doctrine).write());
         pages.put("cautions.md", new CautionPage(doctrine).write());
         pages.put("signs.md", new SignPage(doctrine).write());
         pages.put("materials.md", new MaterialPage(doctrine).write());
@@ -39,6 +40,11 @@ final class KnowledgePages {
         page.bullets(List.of(
                 counted("causes.md", doctrine.knowledge.causes().size(), "causes", "what may be wrong, or right"),
                 counted("remedies.md", doctrine.knowledge.remedies().size(), "remedies", "what can be done"),
+                counted(
+                        "home-remedies.md",
+                        doctrine.knowledge.usualDoses().size(),
+                        "home remedies",
+                        "what people give by habit, weighed"),
                 counted("cautions.md", doctrine.knowledge.cautions().size(), "cautions", "what to beware of"),
                 counted("signs.md", doctrine.knowledge.signs().size(), "signs", "what can be noticed"),
                 counted(
