@@ -136,7 +136,8 @@ final class Arranger {
         double days = gain.filter(g -> ofPace(why) && (!g.useless() || effects.mayHold(remedy)))
                 .map(g -> Worth.inCoin(info, g))
                 .orElse(info.effectDays().likely());
-        double worth = Worth.of(info, why, days) * (Worth.needed(amounts) ? 1 : Worth.WITHOUT_NEED);
+        double whole = Worth.of(info, why, days);
+        double worth = Worth.needed(amounts) ? whole : Math.min(whole, whole * Worth.WITHOUT_NEED);
         return new Option(remedy, why, worth, amounts, cautions(info), gain);
     }
 

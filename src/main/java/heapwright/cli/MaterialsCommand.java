@@ -83,8 +83,9 @@ final class MaterialsCommand implements Callable<Integer> {
                         "material.figures",
                         span(m.carbonToNitrogen(), figures),
                         span(m.moisturePct(), figures),
-                        figures.density(m.densityKgM3().low()),
-                        figures.density(m.densityKgM3().high()),
+                        figures.span(
+                                figures.density(m.densityKgM3().low()),
+                                figures.density(m.densityKgM3().high())),
                         m.carbonToNitrogen().source(),
                         output.catalogue()
                                 .text("known." + m.carbonToNitrogen().known().id()));
