@@ -35,6 +35,9 @@ import java.util.stream.Stream;
 /** Audits a recipe: the numbers, the rules' judgement, the mend from what is at hand, the plan to build it. */
 public final class Auditor {
 
+    /** What is left of a recipe of hardly anything but soil or ash: less than a gram is nothing to build with. */
+    private static final double LEAST_KG = 0.001;
+
     private static final String BUCKET = "bucket";
 
     private final Knowledge knowledge;
@@ -110,7 +113,7 @@ public final class Auditor {
                         .toList(),
                 limits);
         List<Portion> kept = trimming.portions();
-        if (kept.stream().mapToDouble(p -> p.kgWet().likely()).sum() <= 0) {
+        if (kept.stream().mapToDouble(p -> p.kgWet().likely()).sum() < LEAST_KG) {
             return Optional.empty();
         }
         Mixture mixture = kept.equals(portions) ? whole : calculator.mix(kept, PileMixture.observed(pile));
