@@ -117,6 +117,9 @@ public final class Auditor {
             return Optional.empty();
         }
         Mixture mixture = kept.equals(portions) ? whole : calculator.mix(kept, PileMixture.observed(pile));
+        if (mixture.masses().dry().likely() < LEAST_KG) {
+            return Optional.empty();
+        }
         Mend mend = new Mending(materials, keepOuts, limits, bucketLitres(pile)).mend(pile, mixture);
         Mixture mended = mended(materials, kept, mixture, mend);
         BuildPlan plan = new BuildPlanner(knowledge, limits, materials).plan(pile, kept, mended, mend.chosen(), cold);

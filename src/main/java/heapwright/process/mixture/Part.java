@@ -119,11 +119,11 @@ record Part(
     }
 
     double moisturePct() {
-        return 100 * water / wet();
+        return wet() > 0 ? 100 * water / wet() : 0;
     }
 
     double dryMatter() {
-        return dry / wet();
+        return wet() > 0 ? dry / wet() : 0;
     }
 
     double organicMatter() {
