@@ -44,6 +44,7 @@ public final class Program {
                 .addSubcommand(new MaterialsCommand(terminal, workshop))
                 .addSubcommand(new SignsCommand(terminal, workshop))
                 .addSubcommand(new RulesCommand(terminal, workshop))
+                .addSubcommand(new ServeCommand(terminal, workshop))
                 .addSubcommand("completion", new GenerateCompletion())
                 .addSubcommand(new HelpCommand())
                 .setCaseInsensitiveEnumValuesAllowed(true)

@@ -46,12 +46,7 @@ public final class AuditReport {
         Layout page = new Layout(marked);
         page.title(words.text("audit.title", audit.pile().name()));
         page.paragraph(0, 0, headline(audit));
-        out(page, audit);
-        audit.proposal().ifPresent(p -> {
-            new MendText(words, audit.pile()).write(page, p);
-            new BuildText(words, audit.pile()).write(page, p.plan());
-            becomes(page, audit, p);
-        });
+        plan(page, audit);
         Set<Caution> cautions = cautions(audit);
         titles(page, cautions);
         new JudgementText(words).write(page, audit);
@@ -61,7 +56,25 @@ public final class AuditReport {
         return page.toString();
     }
 
-    private String headline(Audit audit) {
+    /** What it comes to, in sections for a page that sets them in its own way; without the cautions. */
+    public List<Sections.Section> sections(Audit audit) {
+        Sections sections = new Sections();
+        plan(sections, audit);
+        new JudgementText(words).write(sections, audit);
+        return sections.all();
+    }
+
+    private void plan(Sheet page, Audit audit) {
+        out(page, audit);
+        audit.proposal().ifPresent(p -> {
+            new MendText(words, audit.pile()).write(page, p);
+            new BuildText(words, audit.pile()).write(page, p.plan());
+            becomes(page, audit, p);
+        });
+    }
+
+    /** The verdict in a sentence, with the first reasons. */
+    public String headline(Audit audit) {
         String told = words.text("audit.mark." + audit.mark().id());
         String reasons = audit.judgements().stream()
                 .filter(j -> j.mark() == audit.mark())
@@ -74,7 +87,7 @@ public final class AuditReport {
                 : told + " " + words.text("audit.reasons." + audit.mark().id(), reasons);
     }
 
-    private void out(Layout page, Audit audit) {
+    private void out(Sheet page, Audit audit) {
         List<Material> also = audit.proposal().map(Proposal::leftOut).orElse(List.of()).stream()
                 .filter(m -> !audit.barred().contains(m))
                 .toList();
@@ -115,7 +128,7 @@ public final class AuditReport {
                 .anyMatch(c -> words.knowledge().cautions().get(c).localRules().isPresent());
     }
 
-    private void becomes(Layout page, Audit audit, Proposal proposal) {
+    private void becomes(Sheet page, Audit audit, Proposal proposal) {
         Figures figures = words.figures();
         DateTimeFormatter month =
                 DateTimeFormatter.ofPattern("MMMM yyyy", words.catalogue().locale());
@@ -162,7 +175,8 @@ public final class AuditReport {
         return words.figures().mass(kg.low(), kg.high());
     }
 
-    private static Set<Caution> cautions(Audit audit) {
+    /** What to beware of while building. */
+    public static Set<Caution> cautions(Audit audit) {
         Set<Caution> all = EnumSet.noneOf(Caution.class);
         audit.proposal().ifPresent(p -> all.addAll(p.plan().cautions()));
         audit.barred().forEach(m -> all.addAll(m.cautions()));

@@ -39,7 +39,7 @@ final class BuildText {
         this.days = new Days(words);
     }
 
-    void write(Layout page, BuildPlan plan) {
+    void write(Sheet page, BuildPlan plan) {
         page.heading(words.text("audit.section.build"));
         page.paragraph(0, 0, size(plan));
         int number = 1;

@@ -29,6 +29,45 @@ public final class DoseWords {
         return option.doses().stream().flatMap(d -> line(d, pile).stream()).toList();
     }
 
+    /**
+     * One amount in parts, for a page that sets them apart.
+     *
+     * @param amount what to give at a time, as likely with its span
+     * @param thing of what
+     * @param house the same in a measure of the house
+     * @param more how often and in what, where it is given in several doses or dissolved
+     */
+    public record Told(String amount, String thing, String house, List<String> more) {
+        public Told {
+            more = List.copyOf(more);
+        }
+    }
+
+    /** The amounts of a step in parts. */
+    public List<Told> told(Option option, Pile pile) {
+        return option.doses().stream()
+                .filter(DoseAmount::isNeeded)
+                .map(d -> told(d, pile))
+                .toList();
+    }
+
+    private Told told(DoseAmount dose, Pile pile) {
+        List<String> more = new ArrayList<>();
+        if (dose.parts() > 1) {
+            more.add(words.text(
+                    "dose.parts", amount(dose, dose.kg(), dose.litres()), dose.parts(), dose.intervalDays()));
+        }
+        if (dose.carrierLitres().likely() > 0) {
+            more.add(words.text("dose.carrier", likely(dose.carrierLitres())));
+        }
+        return new Told(
+                amount(dose, dose.kgEach(), dose.litresEach()), what(dose), house(dose, dose.litresEach(), pile), more);
+    }
+
+    private String what(DoseAmount dose) {
+        return dose.material().map(words::thing).orElseGet(() -> words.text("dose.thing." + thing(dose.dose())));
+    }
+
     /** What to know about the amounts of a step: where they were held down, and what they rest on. */
     public List<String> remarks(Option option) {
         List<String> remarks = new ArrayList<>();
@@ -43,7 +82,7 @@ public final class DoseWords {
         if (!dose.isNeeded()) {
             return Optional.empty();
         }
-        String what = dose.material().map(words::thing).orElseGet(() -> words.text("dose.thing." + thing(dose.dose())));
+        String what = what(dose);
         String amount = dose.parts() == 1
                 ? words.text(
                         "dose.once", amount(dose, dose.kg(), dose.litres()), what, house(dose, dose.litres(), pile))

@@ -31,7 +31,7 @@ final class JudgementText {
         this.words = words;
     }
 
-    void write(Layout page, Audit audit) {
+    void write(Sheet page, Audit audit) {
         page.heading(words.text("audit.section.numbers"));
         Set<Limit> told = EnumSet.noneOf(Limit.class);
         audit.judgements().stream()

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Lays out plain text for a terminal: wraps lines, marks headings; colour only where it is wanted and never alone. */
-public final class Layout {
+public final class Layout implements Sheet {
 
     private static final int WIDTH = 80;
     private static final String BOLD = "\u001b[1m";
@@ -23,6 +23,7 @@ public final class Layout {
     }
 
     /** A heading after an empty line. */
+    @Override
     public void heading(String text) {
         if (!out.isEmpty()) {
             blank();
@@ -50,6 +51,7 @@ public final class Layout {
     }
 
     /** A paragraph wrapped to the page, every line after the first indented a little more when it hangs. */
+    @Override
     public void paragraph(int indent, int hang, String text) {
         boolean first = true;
         for (String line : wrap(text, WIDTH - indent - hang, hang)) {

@@ -28,7 +28,7 @@ final class MendText {
         this.portions = new Portions(words, pile);
     }
 
-    void write(Layout page, Proposal proposal) {
+    void write(Sheet page, Proposal proposal) {
         page.heading(words.text("audit.section.mend"));
         mend(page, proposal);
         if (proposal.times() > OUT_OF_REACH) {
@@ -38,7 +38,7 @@ final class MendText {
         }
     }
 
-    private void mend(Layout page, Proposal proposal) {
+    private void mend(Sheet page, Proposal proposal) {
         Mend mend = proposal.mend();
         Plan plan = mend.chosen();
         if (!mend.needed()) {

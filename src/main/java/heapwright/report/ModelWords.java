@@ -16,7 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Puts what the process model says into sentences. */
-final class ModelWords {
+public final class ModelWords {
 
     private static final int TOLD = 8;
     private static final double SLOWED = 0.6;
@@ -25,7 +25,7 @@ final class ModelWords {
     private final Words words;
     private final DateTimeFormatter form;
 
-    ModelWords(Words words) {
+    public ModelWords(Words words) {
         this.words = words;
         this.form = DateTimeFormatter.ofPattern("d MMM yyyy", words.catalogue().locale());
     }
@@ -35,7 +35,7 @@ final class ModelWords {
     }
 
     /** The answer in a sentence or two. */
-    String answer(WhyAnswer answer) {
+    public String answer(WhyAnswer answer) {
         String key = "why.verdict." + answer.verdict().id();
         return answer.cause()
                 .map(c -> words.text(key) + " " + words.text("why.rests-on", words.cause(c)))
@@ -44,7 +44,7 @@ final class ModelWords {
     }
 
     /** What the temperatures say by themselves. */
-    String temperatures(Story s) {
+    public String temperatures(Story s) {
         int day = s.telling().day();
         double low = s.healthy().low()[day];
         double high = s.healthy().high()[day];
@@ -60,7 +60,7 @@ final class ModelWords {
     }
 
     /** When it stalled; empty when it is warm. */
-    List<String> stall(Story story) {
+    public List<String> stall(Story story) {
         return story.stalledOn().isEmpty()
                 ? List.of()
                 : List.of(
@@ -73,7 +73,7 @@ final class ModelWords {
     }
 
     /** What held it back when, in lines; short stretches are left out, and no more than eight are told. */
-    List<String> stretches(Story story) {
+    public List<String> stretches(Story story) {
         List<String> all = new ArrayList<>();
         for (Stretch s : story.past().stretches()) {
             if (s.to() - s.from() + 1 >= LEAST_DAYS && all.size() < TOLD) {
@@ -98,7 +98,8 @@ final class ModelWords {
         return all;
     }
 
-    String hindsight(Hindsight h) {
+    /** What another choice at building would have changed. */
+    public String hindsight(Hindsight h) {
         return words.text(
                 "why.hindsight",
                 words.word("choice", h.choice()),

@@ -266,7 +266,8 @@ public final class TextReport {
                                 + p.rule().rationale()));
     }
 
-    private String because(Piece piece) {
+    /** The facts on which a piece of evidence rests, in words. */
+    public String because(Piece piece) {
         List<String> facts = new ArrayList<>();
         for (Object fact : piece.because()) {
             if (!(fact instanceof LimitIs)) {
@@ -287,7 +288,7 @@ public final class TextReport {
     }
 
     /** Why a step is held back, in the words of the rules. */
-    String reason(Held held) {
+    public String reason(Held held) {
         List<String> reasons = new ArrayList<>();
         held.rules().forEach(r -> reasons.add(r.rationale()));
         held.undoes().ifPresent(r -> reasons.add(words.text("held.undoes", words.remedy(r))));

@@ -1,0 +1,93 @@
+package heapwright.cli;
+
+import heapwright.journal.Journal;
+import heapwright.report.Catalogue;
+import heapwright.web.PortTakenException;
+import heapwright.web.WebOptions;
+import heapwright.web.WebServer;
+import heapwright.web.site.Site;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** The page: for a browser on this machine. */
+@Command(
+        name = "serve",
+        mixinStandardHelpOptions = true,
+        description = "Serves the page to a browser on this machine, and opens it where there is one.",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  heapwright serve",
+            "  heapwright serve --port 8080 --piles ~/piles",
+            "  heapwright serve --host 192.168.1.20 --no-browser   also for the phone in the same house"
+        })
+final class ServeCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+    private final Workshop workshop;
+
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            defaultValue = "" + WebOptions.USUAL_PORT,
+            description = "The port; 0 takes any that is free (default: ${DEFAULT-VALUE}).")
+    private int port;
+
+    @Option(
+            names = "--host",
+            paramLabel = "ADDRESS",
+            defaultValue = WebOptions.LOOPBACK,
+            description = "The address to listen on (default: ${DEFAULT-VALUE}, this machine only). Whoever can reach"
+                    + " another address can read and change your piles.")
+    private String host;
+
+    @Option(
+            names = "--piles",
+            paramLabel = "DIR",
+            description = "The folder of your piles (default: \"Heapwright piles\" in your home folder).")
+    private Path piles;
+
+    @Option(names = "--no-browser", description = "Only print the address.")
+    private boolean noBrowser;
+
+    ServeCommand(Terminal terminal, Workshop workshop) {
+        this.terminal = terminal;
+        this.workshop = workshop;
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        if (port < 0 || port > 65_535) {
+            throw new UsageFault("heapwright: --port " + port + ": found " + port
+                    + ", allowed are 0 to 65535. Example: --port 8080");
+        }
+        Path folder = piles == null ? Journal.usualFolder() : piles;
+        Clock clock = Clock.systemDefaultZone();
+        Journal journal = new Journal(folder, workshop.knowledge().vocabulary(), clock);
+        Site site = Site.of(workshop.advisor(), journal, Catalogue.english(), clock, Workshop.version());
+        try (WebServer server = WebServer.start(site, new WebOptions(host, port))) {
+            CountDownLatch stopped = new CountDownLatch(1);
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(server, stopped), "stop"));
+            terminal.out().println(server.address());
+            terminal.err().println("Piles are in " + journal.folder() + ". Stop with Ctrl+C.");
+            if (!noBrowser) {
+                Browser.open(server.address());
+            }
+            stopped.await();
+        } catch (PortTakenException taken) {
+            throw new UsageFault("heapwright: port " + taken.port() + " is taken or not allowed on " + host
+                    + ". Heapwright may be running already: try http://localhost:" + taken.port()
+                    + "/. Else name another. Example: heapwright serve --port "
+                    + (taken.port() < 65_535 ? taken.port() + 1 : 0));
+        }
+        return Program.OK;
+    }
+
+    private static void stop(WebServer server, CountDownLatch stopped) {
+        server.close();
+        stopped.countDown();
+    }
+}

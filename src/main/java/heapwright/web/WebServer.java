@@ -1,0 +1,133 @@
+package heapwright.web;
+
+import heapwright.web.guard.Headers;
+import heapwright.web.guard.HostGuard;
+import heapwright.web.guard.OriginGuard;
+import heapwright.web.site.Routes;
+import heapwright.web.site.Site;
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.util.JavalinBindException;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+
+/** The server of the page: started, asked for its address, stopped. */
+public final class WebServer implements AutoCloseable {
+
+    /** The longest body that is read, in bytes; a pile document of the largest size and its wrapping fit. */
+    public static final long LARGEST_BODY = (1 << 20) + 1024;
+
+    private static final int LARGEST_HEADER = 8 * 1024;
+    private static final long IDLE_MS = TimeUnit.SECONDS.toMillis(30);
+    private static final long STOP_MS = TimeUnit.SECONDS.toMillis(5);
+
+    /** Slower senders are cut off, bytes a second: a pile document of usual size comes in one packet. */
+    private static final long SLOWEST_SENDER = 64;
+
+    private static final int THREADS = 40;
+    private static final int QUEUE = 256;
+
+    private final Javalin server;
+    private final WebOptions options;
+
+    private WebServer(Javalin server, WebOptions options) {
+        this.server = server;
+        this.options = options;
+    }
+
+    /**
+     * Starts a server.
+     *
+     * @throws PortTakenException when the port cannot be had
+     */
+    public static WebServer start(Site site, WebOptions options) {
+        Javalin server = Javalin.create(config -> configure(config, site, options));
+        try {
+            server.start();
+        } catch (JavalinBindException e) {
+            server.stop();
+            throw new PortTakenException(options.port(), e);
+        }
+        return new WebServer(server, options);
+    }
+
+    /** The port it listens on. */
+    public int port() {
+        return server.port();
+    }
+
+    /** The address for a browser on this machine. */
+    public String address() {
+        String host = options.host().equals("0.0.0.0") || options.host().equals(WebOptions.LOOPBACK)
+                ? "localhost"
+                : options.host().contains(":") ? "[" + options.host() + "]" : options.host();
+        return "http://" + host + ":" + port() + "/";
+    }
+
+    /** Every address it answers, with its places as {@code {name}}, in the order of the alphabet. */
+    public List<String> addresses() {
+        return server.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(handler -> handler.endpoint)
+                .filter(endpoint -> endpoint.method.isHttpMethod())
+                .map(endpoint -> endpoint.path)
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** Lets requests under way finish, for a few seconds at most, then stops. */
+    @Override
+    public void close() {
+        server.stop();
+    }
+
+    private static void configure(JavalinConfig config, Site site, WebOptions options) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.maxRequestSize = LARGEST_BODY;
+        config.http.prefer405over404 = true;
+        config.http.compressionStrategy = CompressionStrategy.NONE;
+        config.http.defaultContentType = "text/plain; charset=utf-8";
+        config.jetty.threadPool = threads();
+        config.jetty.modifyServer(server -> {
+            server.setStopTimeout(STOP_MS);
+            server.setErrorHandler(new heapwright.web.guard.PlainErrors());
+        });
+        config.jetty.modifyHttpConfiguration(WebServer::limits);
+        config.jetty.addConnector((server, http) -> connector(server, http, options));
+        config.routes.before(new Headers());
+        config.routes.before(new HostGuard(options.host()));
+        config.routes.before(new OriginGuard());
+        new Routes(site).register(config.routes);
+    }
+
+    private static QueuedThreadPool threads() {
+        QueuedThreadPool pool = new QueuedThreadPool(THREADS, 4, (int) IDLE_MS);
+        pool.setName("page");
+        return pool;
+    }
+
+    private static void limits(HttpConfiguration http) {
+        http.setRequestHeaderSize(LARGEST_HEADER);
+        http.setSendServerVersion(false);
+        http.setSendXPoweredBy(false);
+
+        http.setIdleTimeout(IDLE_MS);
+    }
+
+    private static ServerConnector connector(Server server, HttpConfiguration http, WebOptions options) {
+        ServerConnector connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
+        connector.setHost(options.host());
+        connector.setPort(options.port());
+        connector.setIdleTimeout(IDLE_MS);
+        connector.setAcceptQueueSize(QUEUE);
+        return connector;
+    }
+}

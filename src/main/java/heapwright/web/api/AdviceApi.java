@@ -1,0 +1,70 @@
+package heapwright.web.api;
+
+import heapwright.advice.Advice;
+import heapwright.advice.audit.Audit;
+import heapwright.pile.Pile;
+import heapwright.report.AdviceJson;
+import heapwright.report.AuditJson;
+import heapwright.report.Catalogue;
+import heapwright.report.Units;
+import heapwright.report.Words;
+import heapwright.web.site.Site;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.OptionalDouble;
+
+/** Advice and audits for programs. */
+final class AdviceApi {
+
+    private final Site site;
+    private final Catalogue texts;
+    private final Documents documents;
+
+    AdviceApi(Site site, Documents documents) {
+        this.site = site;
+        this.texts = site.catalogue();
+        this.documents = documents;
+    }
+
+    void register(RoutesConfig routes) {
+        routes.post("/api/checkup", ctx -> send(ctx, documents.pile(ctx)));
+        routes.post("/api/audit", this::audit);
+    }
+
+    /** Sends the advice on a pile. */
+    void send(Context ctx, Pile pile) {
+        Advice advice = site.desk().advise(pile);
+        boolean trace = "true".equals(ctx.queryParam("trace"));
+        json(ctx, new AdviceJson(words(ctx), site.version()).write(advice, trace));
+    }
+
+    private void audit(Context ctx) {
+        Audit audit = site.advisor()
+                .audit(documents.pile(ctx), ownRatio(ctx))
+                .orElseThrow(() -> Trouble.of(422, texts.text("web.api.no-recipe")));
+        json(ctx, new AuditJson(words(ctx), site.version()).write(audit));
+    }
+
+    private OptionalDouble ownRatio(Context ctx) {
+        String given = ctx.queryParam("ownRatio");
+        if (given == null) {
+            return OptionalDouble.empty();
+        }
+        if (!given.matches("[0-9]{1,4}(\\.[0-9]{1,4})?")) {
+            throw Trouble.of(400, texts.text("web.api.own-ratio"));
+        }
+        return OptionalDouble.of(Double.parseDouble(given));
+    }
+
+    private Words words(Context ctx) {
+        String units = ctx.queryParam("units");
+        if (units != null && !units.equals("metric") && !units.equals("us")) {
+            throw Trouble.of(400, texts.text("web.api.units"));
+        }
+        return new Words(site.advisor().knowledge(), texts, "us".equals(units) ? Units.US : Units.METRIC);
+    }
+
+    static void json(Context ctx, String document) {
+        ctx.contentType("application/json").result(document);
+    }
+}

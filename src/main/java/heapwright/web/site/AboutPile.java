@@ -1,0 +1,113 @@
+package heapwright.web.site;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import heapwright.knowledge.Sign;
+import heapwright.pile.Aim;
+import heapwright.pile.Container;
+import heapwright.pile.PileReader;
+import heapwright.pile.Token;
+import heapwright.report.Units;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The fields of a checkup about the pile itself, and the pile document that all answers make. Every field may stay
+ * empty; an age that is not given is taken as about a month, and the page says so.
+ */
+final class AboutPile {
+
+    static final String AGE = "age";
+    static final String SIZE = "size";
+    static final String KIND = "kind";
+    static final String USE = "use";
+    static final String CORE = "core";
+    static final String OUT = "out";
+
+    /** The fields by name. */
+    static final List<String> FIELDS = List.of(AGE, SIZE, KIND, USE, CORE, OUT);
+
+    /** Ages that can be chosen, days; the middle of "this week", "1–3 weeks", "1–3 months", "3–12 months", "longer". */
+    static final List<String> AGES = List.of("3", "14", "60", "200", "500");
+
+    /** Sizes that can be chosen, cubic metres. */
+    static final List<String> SIZES = List.of("0.3", "0.6", "1", "2", "4");
+
+    /** An age for those who do not know it, days; judgement: piles that people ask about are mostly past their start. */
+    private static final int AGE_OTHERWISE = 30;
+
+    private AboutPile() {}
+
+    /** The document of the answers, for the pile reader to check. */
+    static ObjectNode document(Said said, Units units, String name) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("heapwright", PileReader.VERSION);
+        root.put("name", name);
+        root.put("asOf", said.on().toString());
+        Map<String, String> about = said.about();
+        int age = AGES.contains(about.getOrDefault(AGE, "")) ? Integer.parseInt(about.get(AGE)) : AGE_OTHERWISE;
+        root.put("built", said.on().minusDays(age).toString());
+        ObjectNode container = JsonNodeFactory.instance.objectNode();
+        if (SIZES.contains(about.getOrDefault(SIZE, ""))) {
+            container
+                    .putObject("volume")
+                    .put("value", Double.parseDouble(about.get(SIZE)))
+                    .put("unit", "m3");
+        }
+        token(about.get(KIND), Container.Kind.values()).ifPresent(kind -> container.put("kind", kind));
+        if (!container.isEmpty()) {
+            root.set("container", container);
+        }
+        token(about.get(USE), Aim.Use.values())
+                .ifPresent(use -> root.putObject("aim").put("use", use));
+        entry(root.putArray("log"), said, units);
+        return root;
+    }
+
+    private static void entry(ArrayNode log, Said said, Units units) {
+        ObjectNode entry = log.addObject().put("date", said.on().toString());
+        signs(entry, "seen", said.yes());
+        signs(entry, "notSeen", said.no());
+        ObjectNode measured = JsonNodeFactory.instance.objectNode();
+        temperature(measured, "core", said.about().get(CORE), units);
+        temperature(measured, "outdoor", said.about().get(OUT), units);
+        if (!measured.isEmpty()) {
+            entry.set("measured", measured);
+        }
+    }
+
+    private static void signs(ObjectNode entry, String field, Set<Sign> signs) {
+        if (!signs.isEmpty()) {
+            ArrayNode list = entry.putArray(field);
+            signs.stream().sorted().forEach(s -> list.add(s.id()));
+        }
+    }
+
+    /** Whether a token is one of a kind. */
+    static <E extends Token> java.util.Optional<String> token(String given, E[] all) {
+        return Arrays.stream(all).map(Token::token).filter(t -> t.equals(given)).findFirst();
+    }
+
+    /** Puts a temperature in, as typed: the reader judges whether it is a possible one. */
+    static void temperature(ObjectNode measured, String field, String typed, Units units) {
+        if (typed != null) {
+            ObjectNode quantity = measured.putObject(field);
+            Typed.number(typed).ifPresentOrElse(v -> quantity.put("value", v), () -> quantity.put("value", typed));
+            quantity.put("unit", units == Units.US ? "F" : "C");
+        }
+    }
+
+    /** The document's places to the fields they were typed into. */
+    static final Map<String, String> POINTERS = pointers();
+
+    private static Map<String, String> pointers() {
+        Map<String, String> pointers = new LinkedHashMap<>();
+        pointers.put("/log/0/measured/core", CORE);
+        pointers.put("/log/0/measured/outdoor", OUT);
+        return Map.copyOf(pointers);
+    }
+}

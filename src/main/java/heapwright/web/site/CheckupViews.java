@@ -1,0 +1,98 @@
+package heapwright.web.site;
+
+import heapwright.advice.Advice;
+import heapwright.knowledge.SignInfo;
+import heapwright.knowledge.SignInfo.Sense;
+import heapwright.pile.Aim;
+import heapwright.pile.Container;
+import heapwright.pile.Token;
+import heapwright.report.Words;
+import heapwright.web.view.AdviceView;
+import heapwright.web.view.AdviceViews;
+import heapwright.web.view.CheckupView;
+import heapwright.web.view.CheckupView.Choice;
+import heapwright.web.view.CheckupView.FieldsView;
+import heapwright.web.view.CheckupView.LiveView;
+import heapwright.web.view.CheckupView.SenseView;
+import heapwright.web.view.CheckupView.SignView;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts the checkup into words. */
+final class CheckupViews {
+
+    private final Words words;
+    private final Texts texts;
+    private final AdviceViews advices;
+
+    CheckupViews(Words words, Texts texts) {
+        this.words = words;
+        this.texts = texts;
+        this.advices = new AdviceViews(words);
+    }
+
+    CheckupView view(Said said, Consultation.Consulted consulted, boolean us) {
+        return new CheckupView(
+                Arrays.stream(Sense.values()).map(s -> sense(s, said)).toList(),
+                fields(said),
+                us ? "°F" : "°C",
+                live(said, consulted),
+                consulted.faults(),
+                Said.ids(said.passed()),
+                said.on().toString());
+    }
+
+    LiveView live(Said said, Consultation.Consulted consulted) {
+        Optional<Advice> advice = consulted.advice();
+        Optional<AdviceView> view = said.nothing() ? Optional.empty() : advice.map(advices::view);
+        return new LiveView(
+                advice.flatMap(a -> Consultation.next(said, a)).map(advices::question),
+                view.map(AdviceView::headline),
+                view.map(AdviceView::danger).orElse(false),
+                view.flatMap(AdviceView::first).map(AdviceView.StepView::name),
+                view.flatMap(AdviceView::first)
+                        .flatMap(s -> s.doses().stream().findFirst())
+                        .map(d -> texts.of("checkup.amount", d.amount(), d.thing(), d.house())),
+                said.yes().size() + said.no().size(),
+                "/result?" + said.query());
+    }
+
+    private SenseView sense(Sense sense, Said said) {
+        List<SignView> signs = words.knowledge().signs().values().stream()
+                .filter(s -> s.sense() == sense)
+                .map(s -> sign(s, said))
+                .toList();
+        int answered = (int) signs.stream().filter(s -> !s.answer().isEmpty()).count();
+        return new SenseView(sense.id(), words.word("sense", sense), answered, answered > 0, signs);
+    }
+
+    private static SignView sign(SignInfo info, Said said) {
+        String answer = said.yes().contains(info.id()) ? Said.YES : said.no().contains(info.id()) ? Said.NO : "";
+        return new SignView(info.id().id(), info.ask(), info.how(), answer);
+    }
+
+    private FieldsView fields(Said said) {
+        return new FieldsView(
+                choices(AboutPile.AGE, AboutPile.AGES, said),
+                choices(AboutPile.SIZE, AboutPile.SIZES, said),
+                choices(AboutPile.KIND, tokens(Container.Kind.values()), said),
+                choices(AboutPile.USE, tokens(Aim.Use.values()), said),
+                said.about().getOrDefault(AboutPile.CORE, ""),
+                said.about().getOrDefault(AboutPile.OUT, ""));
+    }
+
+    private List<Choice> choices(String field, List<String> values, Said said) {
+        String chosen = said.about().getOrDefault(field, "");
+        return values.stream()
+                .map(v -> new Choice(v, texts.of(field + "." + v), v.equals(chosen)))
+                .toList();
+    }
+
+    private static List<String> tokens(Token[] all) {
+        return Arrays.stream(all)
+                .map(Token::token)
+                .filter(t -> !t.equals("unknown"))
+                .toList();
+    }
+}

@@ -1,0 +1,63 @@
+package heapwright.web.site;
+
+import heapwright.advice.Advice;
+import heapwright.advice.Question;
+import heapwright.pile.PileReader;
+import heapwright.pile.Problem;
+import heapwright.pile.ReadResult;
+import heapwright.report.JsonText;
+import heapwright.report.Units;
+import heapwright.web.view.CheckupView.Fault;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+/** Takes the answers of a checkup to the advisor. */
+final class Consultation {
+
+    private final Site site;
+    private final Texts texts;
+    private final PileReader reader;
+
+    Consultation(Site site, Texts texts) {
+        this.site = site;
+        this.texts = texts;
+        this.reader = site.reader();
+    }
+
+    /**
+     * What came of it: advice, or what is wrong with what was typed.
+     *
+     * @param advice the advice; empty where something is wrong
+     * @param faults what is wrong
+     */
+    record Consulted(Optional<Advice> advice, List<Fault> faults) {}
+
+    /** The advice on the answers. */
+    Consulted of(Said said, Units units) {
+        ReadResult read = read(said, units, texts.of("checkup.pile"));
+        List<Fault> faults = read.problems().stream().map(this::fault).toList();
+        return new Consulted(read.pile().map(site.desk()::advise), faults);
+    }
+
+    /** The pile of the answers. */
+    ReadResult read(Said said, Units units, String name) {
+        String document = JsonText.write(AboutPile.document(said, units, name));
+        return reader.read(name, document.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The question that helps most and was not passed over. */
+    static Optional<Question> next(Said said, Advice advice) {
+        return advice.questions().stream()
+                .filter(q -> !said.passed().contains(q.sign()))
+                .findFirst();
+    }
+
+    private Fault fault(Problem problem) {
+        return AboutPile.POINTERS.entrySet().stream()
+                .filter(e -> problem.pointer().startsWith(e.getKey()))
+                .findFirst()
+                .map(e -> new Fault(e.getValue(), texts.of("fault.temperature", problem.found())))
+                .orElseGet(() -> new Fault("", problem.message()));
+    }
+}

@@ -1,0 +1,127 @@
+package heapwright.web.site;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import heapwright.journal.Saving;
+import heapwright.journal.Shelf;
+import heapwright.pile.PileReader;
+import heapwright.pile.ReadResult;
+import heapwright.report.JsonText;
+import heapwright.web.guard.Tokens;
+import heapwright.web.view.CheckupView.Fault;
+import heapwright.web.view.PileView.FileView;
+import heapwright.web.view.PileView.ShelfView;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.net.URLDecoder;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The folder of piles: listed, made, deleted and fetched back. */
+final class PilesPage {
+
+    private final Site site;
+    private final Renderer renderer;
+    private final Tokens tokens;
+    private final Piles piles;
+
+    PilesPage(Site site, Renderer renderer, Tokens tokens) {
+        this.site = site;
+        this.renderer = renderer;
+        this.tokens = tokens;
+        this.piles = new Piles(site, renderer.texts());
+    }
+
+    void register(RoutesConfig routes) {
+        routes.get("/piles", ctx -> show(ctx, List.of()));
+        routes.post("/piles", this::create);
+        routes.post("/piles/{id}/delete", this::delete);
+        routes.post("/piles/fetch-back", this::fetchBack);
+    }
+
+    private void show(Context ctx, List<Fault> faults) throws IOException {
+        List<Shelf> removed = site.journal().removed();
+        String gone = ctx.queryParam("removed");
+        Optional<FileView> just =
+                removed.stream().filter(s -> s.id().equals(gone)).findFirst().map(piles::file);
+        Map<String, String> typed = new LinkedHashMap<>();
+        for (String field : List.of("name", "built")) {
+            String value = ctx.formParam(field);
+            typed.put(field, value == null ? "" : value);
+        }
+        ShelfView view = new ShelfView(
+                site.journal().folder().toString(),
+                piles.files(site.journal().list()),
+                piles.files(removed),
+                just,
+                site.today().toString(),
+                faults,
+                typed);
+        renderer.page(ctx, renderer.texts().of("piles.title"), Page.Door.PILES, "piles", view);
+    }
+
+    private void create(Context ctx) throws IOException {
+        tokens.check(ctx);
+        String name = Optional.ofNullable(ctx.formParam("name")).orElse("").strip();
+        String answers = ctx.formParam("answers");
+        ReadResult read = answers == null ? fresh(ctx, name) : answered(ctx, name, answers);
+        if (name.isEmpty() || read.pile().isEmpty()) {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+            show(ctx, List.of(name.isEmpty() ? fault("name", "fault.name") : fault("built", "fault.built")));
+            return;
+        }
+        Saving saving = site.journal().create(read.pile().get());
+        if (saving instanceof Saving.Saved saved) {
+            ctx.redirect(Piles.address(saved.stored().id()), HttpStatus.SEE_OTHER);
+        } else {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+            show(ctx, List.of(fault("name", "fault.name")));
+        }
+    }
+
+    private Fault fault(String field, String key) {
+        return new Fault(field, renderer.texts().of(key));
+    }
+
+    private ReadResult fresh(Context ctx, String name) {
+        ObjectNode document = JsonNodeFactory.instance.objectNode();
+        document.put("heapwright", PileReader.VERSION).put("name", name);
+        document.put("asOf", site.today().toString());
+        document.put("built", Optional.ofNullable(ctx.formParam("built")).orElse(""));
+        return site.reader().read(name, JsonText.write(document).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The pile of a checkup's answers, as its address carries them. */
+    private ReadResult answered(Context ctx, String name, String query) {
+        Map<String, String> parameters = new LinkedHashMap<>();
+        Arrays.stream(query.split("&"))
+                .map(p -> p.split("=", 2))
+                .filter(p -> p.length == 2)
+                .forEach(p -> parameters.put(p[0], URLDecoder.decode(p[1], StandardCharsets.UTF_8)));
+        Said said = Said.ofAddress(parameters::get, site.today());
+        return new Consultation(site, renderer.texts()).read(said, Look.of(ctx).units(), name);
+    }
+
+    private void delete(Context ctx) throws IOException {
+        tokens.check(ctx);
+        String to = site.journal()
+                .delete(ctx.pathParam("id"))
+                .map(id -> "?removed=" + URLEncoder.encode(id, StandardCharsets.UTF_8))
+                .orElse("");
+        ctx.redirect("/piles" + to, HttpStatus.SEE_OTHER);
+    }
+
+    private void fetchBack(Context ctx) throws IOException {
+        tokens.check(ctx);
+        String id = Optional.ofNullable(ctx.formParam("id")).orElse("");
+        String to = site.journal().undoDelete(id).map(Piles::address).orElse("/piles");
+        ctx.redirect(to, HttpStatus.SEE_OTHER);
+    }
+}

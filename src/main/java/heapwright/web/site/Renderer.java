@@ -1,0 +1,73 @@
+package heapwright.web.site;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import heapwright.report.Words;
+import heapwright.web.guard.Refusal;
+import heapwright.web.guard.Tokens;
+import io.javalin.http.Context;
+import java.util.Map;
+
+/** Writes pages from templates that were compiled with the program. */
+final class Renderer {
+
+    private static final String PACKAGE = "heapwright.web.page";
+    private static final int USUAL_SIZE = 64 * 1024;
+
+    private final Site site;
+    private final Tokens tokens;
+    private final Assets assets = new Assets();
+    private final Texts texts;
+    private final TemplateEngine engine = TemplateEngine.createPrecompiled(null, ContentType.Html, null, PACKAGE);
+
+    Renderer(Site site, Tokens tokens) {
+        this.site = site;
+        this.tokens = tokens;
+        this.texts = new Texts(site.catalogue());
+    }
+
+    Assets assets() {
+        return assets;
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    /** The words in the units that the person asked for. */
+    Words words(Context ctx) {
+        return new Words(site.knowledge(), site.catalogue(), Look.of(ctx).units());
+    }
+
+    /** Sends a page: its title, where it stands, its template and what it shows. */
+    void page(Context ctx, String title, Page.Door here, String template, Object view) {
+        Page page = new Page(
+                title,
+                here,
+                texts,
+                Look.of(ctx),
+                tokens.seal(ctx),
+                assets,
+                site.version(),
+                site.advisor().rulebook().rules().size());
+        send(ctx, template, Map.of("page", page, "view", view));
+    }
+
+    /** Sends a part of a page, for a script to put in. */
+    void part(Context ctx, String template, Object view) {
+        send(ctx, template, Map.of("t", texts, "view", view));
+    }
+
+    /** Sends the page that tells why a request is not served. */
+    void refusal(Context ctx, Refusal refusal) {
+        ctx.status(refusal.status());
+        page(ctx, texts.of("refused.title"), Page.Door.START, "refused", texts.of("refused." + refusal.key()));
+    }
+
+    private void send(Context ctx, String template, Map<String, Object> places) {
+        StringOutput output = new StringOutput(USUAL_SIZE);
+        engine.render(template + ".jte", places, output);
+        ctx.contentType("text/html; charset=utf-8").result(output.toString());
+    }
+}

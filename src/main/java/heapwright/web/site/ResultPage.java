@@ -1,0 +1,81 @@
+package heapwright.web.site;
+
+import heapwright.advice.Advice;
+import heapwright.report.AdviceJson;
+import heapwright.report.Words;
+import heapwright.web.guard.Refusal;
+import heapwright.web.view.AdviceViews;
+import heapwright.web.view.ResultView;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+
+/** The result of a checkup, as a page, as JSON and as a calendar of the follow-ups. */
+final class ResultPage {
+
+    private final Site site;
+    private final Renderer renderer;
+    private final Consultation consultation;
+
+    ResultPage(Site site, Renderer renderer) {
+        this.site = site;
+        this.renderer = renderer;
+        this.consultation = new Consultation(site, renderer.texts());
+    }
+
+    void register(RoutesConfig routes) {
+        routes.get("/result", this::show);
+        routes.get("/result/advice.json", ctx -> json(ctx, advice(ctx)));
+        routes.get("/result/look-again.ics", ctx -> calendar(ctx, advice(ctx)));
+    }
+
+    private void show(Context ctx) {
+        Said said = Said.ofAddress(ctx::queryParam, site.today());
+        Consultation.Consulted consulted = consultation.of(said, Look.of(ctx).units());
+        if (consulted.advice().isEmpty() || said.nothing()) {
+            ctx.redirect("/checkup?" + said.query(), HttpStatus.SEE_OTHER);
+            return;
+        }
+        String query = "?" + said.query();
+        show(
+                ctx,
+                consulted.advice().get(),
+                new ResultView.Links(
+                        "/checkup" + query,
+                        "/result/advice.json" + query,
+                        "/result/look-again.ics" + query,
+                        said.query(),
+                        !said.about().containsKey(AboutPile.AGE)));
+    }
+
+    /** Sends the page of a piece of advice. */
+    void show(Context ctx, Advice advice, ResultView.Links links) {
+        Words words = renderer.words(ctx);
+        ResultView view = new ResultView(new AdviceViews(words).view(advice), links);
+        renderer.page(
+                ctx, renderer.texts().of("result.title", advice.pile().name()), Page.Door.CHECKUP, "result", view);
+    }
+
+    /** Sends advice as JSON. */
+    void json(Context ctx, Advice advice) {
+        String document = new AdviceJson(renderer.words(ctx), site.version()).write(advice, true);
+        ctx.header("Content-Disposition", "attachment; filename=\"advice.json\"");
+        ctx.contentType("application/json").result(document);
+    }
+
+    /** Sends the follow-ups of advice as a calendar. */
+    void calendar(Context ctx, Advice advice) {
+        if (advice.steps().isEmpty()) {
+            throw new Refusal(404, "no-steps");
+        }
+        ctx.header("Content-Disposition", "attachment; filename=\"look-again.ics\"");
+        ctx.contentType("text/calendar; charset=utf-8")
+                .result(new FollowUps(renderer.words(ctx))
+                        .calendar(advice, site.clock().instant()));
+    }
+
+    private Advice advice(Context ctx) {
+        Said said = Said.ofAddress(ctx::queryParam, site.today());
+        return consultation.of(said, Look.of(ctx).units()).advice().orElseThrow(() -> new Refusal(422, "request"));
+    }
+}

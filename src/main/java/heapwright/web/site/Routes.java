@@ -1,0 +1,34 @@
+package heapwright.web.site;
+
+import heapwright.web.api.Api;
+import heapwright.web.guard.Tokens;
+import io.javalin.config.RoutesConfig;
+
+/** All that can be asked of the server. */
+public final class Routes {
+
+    private final Site site;
+
+    public Routes(Site site) {
+        this.site = site;
+    }
+
+    /** Makes them known. */
+    public void register(RoutesConfig routes) {
+        Tokens tokens = new Tokens();
+        Renderer renderer = new Renderer(site, tokens);
+        new Faults(renderer).register(routes);
+        routes.get("/assets/{stamp}/{name}", renderer.assets()::serve);
+        routes.get("/", ctx -> renderer.page(ctx, renderer.texts().of("start.title"), Page.Door.START, "start", ""));
+        new CheckupPage(site, renderer).register(routes);
+        ResultPage results = new ResultPage(site, renderer);
+        results.register(routes);
+        new PilesPage(site, renderer, tokens).register(routes);
+        new PilePage(site, renderer, tokens, results).register(routes);
+        new WhyPage(site, renderer).register(routes);
+        new KnowledgePage(site, renderer).register(routes);
+        new Api(site).register(routes);
+        new BuildPage(site, renderer).register(routes);
+        new SettingsPage(renderer, tokens).register(routes);
+    }
+}

@@ -1,0 +1,215 @@
+package heapwright.web.view;
+
+import heapwright.advice.Advice;
+import heapwright.advice.Finding;
+import heapwright.advice.Ground;
+import heapwright.advice.Option;
+import heapwright.advice.Question;
+import heapwright.advice.Step;
+import heapwright.advice.engine.Piece;
+import heapwright.knowledge.CauseInfo;
+import heapwright.knowledge.CauseInfo.Kind;
+import heapwright.knowledge.Caution;
+import heapwright.knowledge.CautionInfo;
+import heapwright.knowledge.RemedyInfo;
+import heapwright.knowledge.SignInfo;
+import heapwright.pile.Pile;
+import heapwright.report.DoseWords;
+import heapwright.report.TextReport;
+import heapwright.report.Words;
+import heapwright.web.view.AdviceView.CautionView;
+import heapwright.web.view.AdviceView.EvidenceView;
+import heapwright.web.view.AdviceView.FindingView;
+import heapwright.web.view.AdviceView.Line;
+import heapwright.web.view.AdviceView.LookView;
+import heapwright.web.view.AdviceView.QuestionView;
+import heapwright.web.view.AdviceView.StepView;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Puts advice into words for a page. */
+public final class AdviceViews {
+
+    /** Steps told in full, the first among them; more would not be done on one cold afternoon. */
+    private static final int IN_FULL = 4;
+
+    private final Words words;
+    private final DoseWords doses;
+    private final TextReport report;
+    private final DateTimeFormatter longDay;
+    private final DateTimeFormatter shortDay;
+
+    public AdviceViews(Words words) {
+        this.words = words;
+        this.doses = new DoseWords(words);
+        this.report = new TextReport(words, false);
+        this.longDay =
+                DateTimeFormatter.ofPattern("d MMMM yyyy", words.catalogue().locale());
+        this.shortDay =
+                DateTimeFormatter.ofPattern("EEE d MMM", words.catalogue().locale());
+    }
+
+    /** The whole advice. */
+    public AdviceView view(Advice advice) {
+        List<Step> steps = advice.steps();
+        int full = Math.min(IN_FULL, steps.size());
+        return new AdviceView(
+                advice.pile().name(),
+                advice.pile().asOf().format(longDay),
+                report.headline(advice),
+                advice.findings().stream().anyMatch(f -> info(f).kind() == Kind.DANGER),
+                advice.findings().stream().noneMatch(f -> info(f).kind() != Kind.WELL)
+                        && !advice.findings().isEmpty(),
+                steps.stream().findFirst().map(s -> step(s, advice.pile())),
+                steps.subList(Math.min(1, full), full).stream()
+                        .map(s -> step(s, advice.pile()))
+                        .toList(),
+                steps.subList(full, steps.size()).stream()
+                        .map(s -> step(s, advice.pile()))
+                        .toList(),
+                looks(steps.subList(0, full)),
+                cautions(advice),
+                advice.findings().stream().map(f -> finding(f, advice.pile())).toList(),
+                advice.withheld().stream()
+                        .map(h -> new Line(h.remedy().id(), words.remedy(h.remedy()), report.reason(h)))
+                        .toList(),
+                advice.setAside().stream()
+                        .map(f -> new Line(
+                                f.cause().id(),
+                                words.cause(f.cause()),
+                                f.setAside().orElseThrow().rule().rationale()))
+                        .toList(),
+                advice.questions().stream().map(this::question).toList(),
+                advice.readings().stream().flatMap(r -> words.fact(r).stream()).toList(),
+                clashes(advice));
+    }
+
+    /** A question with the reason it helps. */
+    public QuestionView question(Question question) {
+        SignInfo sign = words.knowledge().signs().get(question.sign());
+        return new QuestionView(sign.id().id(), sign.ask(), sign.how(), report.helps(question));
+    }
+
+    private CauseInfo info(Finding finding) {
+        return words.knowledge().causes().get(finding.cause());
+    }
+
+    private StepView step(Step step, Pile pile) {
+        Option main = step.main();
+        RemedyInfo info = words.knowledge().remedies().get(main.remedy());
+        return new StepView(
+                step.rank(),
+                main.remedy().id(),
+                info.name(),
+                doses.told(main, pile),
+                words.word("urgency", step.urgency()),
+                info.how(),
+                doses.remarks(main),
+                why(main),
+                info.expect(),
+                days(step),
+                info.otherwise(),
+                info.notWhen(),
+                step.alternatives().stream()
+                        .map(o -> new Line(
+                                o.remedy().id(), words.remedy(o.remedy()), String.join(" ", doses.lines(o, pile))))
+                        .toList(),
+                main.cautions().stream().map(words::caution).toList());
+    }
+
+    private String why(Option option) {
+        Set<String> causes = new LinkedHashSet<>();
+        for (Ground ground : option.grounds()) {
+            causes.add(words.text("fact.cause", words.cause(ground.cause()), words.chance(ground.likelihood())));
+        }
+        return String.join("; ", causes) + ". " + option.grounds().get(0).rule().rationale();
+    }
+
+    private String days(Step step) {
+        return step.lookFrom().equals(step.lookTo())
+                ? day(step.lookFrom())
+                : words.text("web.look.span", day(step.lookFrom()), day(step.lookTo()));
+    }
+
+    private String day(LocalDate day) {
+        return day.format(shortDay);
+    }
+
+    private List<LookView> looks(List<Step> steps) {
+        return steps.stream()
+                .sorted(Comparator.comparing(Step::lookFrom))
+                .map(s -> {
+                    RemedyInfo info = words.knowledge().remedies().get(s.main().remedy());
+                    return new LookView(s.lookFrom().toString(), days(s), info.name(), info.expect());
+                })
+                .toList();
+    }
+
+    private List<CautionView> cautions(Advice advice) {
+        Set<Caution> all = new LinkedHashSet<>(advice.cautions());
+        advice.steps().stream().limit(IN_FULL).forEach(s -> all.addAll(s.main().cautions()));
+        return cautions(all);
+    }
+
+    /** Cautions in full, the gravest first. */
+    public List<CautionView> cautions(Collection<Caution> all) {
+        return words.knowledge().cautions().values().stream()
+                .filter(c -> all.contains(c.id()))
+                .sorted(Comparator.comparing(CautionInfo::severity))
+                .map(c -> new CautionView(
+                        c.id().id(),
+                        c.severity().id(),
+                        words.word("severity", c.severity()),
+                        c.title(),
+                        c.text(),
+                        c.why(),
+                        c.localRules().map(r -> words.text("local.rules", r))))
+                .toList();
+    }
+
+    private FindingView finding(Finding finding, Pile pile) {
+        CauseInfo info = info(finding);
+        return new FindingView(
+                info.id().id(),
+                info.kind().id(),
+                info.name(),
+                words.word("grade", finding.grade()),
+                words.inHundred(finding.likelihood()),
+                info.summary(),
+                info.why(),
+                info.tellApart(),
+                evidence(finding.weighed().supports()),
+                evidence(finding.weighed().opposes()),
+                EvidenceDays.of(finding, pile).stream().map(LocalDate::toString).collect(Collectors.toList()));
+    }
+
+    private List<EvidenceView> evidence(List<Piece> pieces) {
+        return pieces.stream()
+                .sorted(Comparator.comparing(p -> !p.counted()))
+                .map(p -> new EvidenceView(
+                        words.word("strength", p.rule().strength()),
+                        report.because(p),
+                        p.rule().rationale(),
+                        p.rule().id(),
+                        p.rule().source(),
+                        words.word("known", p.rule().evidence()),
+                        p.counted()))
+                .toList();
+    }
+
+    private List<String> clashes(Advice advice) {
+        return advice.contradictions().stream()
+                .map(c -> words.text(
+                        "contradiction.line",
+                        words.says(c.one()),
+                        words.says(c.other()),
+                        words.knowledge().signs().get(c.one()).how()))
+                .toList();
+    }
+}

@@ -1,0 +1,63 @@
+package heapwright.web.view;
+
+import heapwright.report.Sections;
+import heapwright.web.view.AdviceView.CautionView;
+import heapwright.web.view.CheckupView.Choice;
+import heapwright.web.view.CheckupView.Fault;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The recipe as it is typed, with its audit beside it.
+ *
+ * @param recipe rows of the recipe
+ * @param atHand rows of what else is at hand
+ * @param size the size of the bin, as typed
+ * @param lengthUnit the unit it is typed in
+ * @param rows how many rows are shown
+ * @param materials names that can be picked
+ * @param faults what is wrong with what was typed
+ * @param audit what it comes to; empty while there is no recipe
+ * @param json the audit as JSON
+ */
+public record BuildView(
+        List<RowView> recipe,
+        List<RowView> atHand,
+        Map<String, String> size,
+        String lengthUnit,
+        int rows,
+        List<String> materials,
+        List<Fault> faults,
+        Optional<AuditView> audit,
+        String json) {
+
+    /** A row: where its fields begin, its number, and what is in them. */
+    public record RowView(
+            String prefix, int number, String material, String amount, List<Choice> units, List<Choice> cuts) {}
+
+    /**
+     * An audit.
+     *
+     * @param mark id of the verdict
+     * @param verdict the verdict in a sentence
+     * @param sections the mend, the plan, what it becomes and what the numbers say
+     * @param numbers the numbers with their spans
+     * @param cautions what to beware of
+     * @param shares what each material brings
+     */
+    public record AuditView(
+            String mark,
+            String verdict,
+            List<Sections.Section> sections,
+            List<String> numbers,
+            List<CautionView> cautions,
+            List<Share> shares) {}
+
+    /** What one material brings: name, mass, water, carbon, nitrogen. */
+    public record Share(String name, String wet, String water, String carbon, String nitrogen) {}
+
+    public String size(String field) {
+        return size.getOrDefault(field, "");
+    }
+}

@@ -1,0 +1,74 @@
+package heapwright.web.view;
+
+import java.util.List;
+
+/**
+ * The course of a pile: a chart in the units of its own box, and the same as a table.
+ *
+ * @param title what it shows
+ * @param description what is to be seen in it, in a sentence or two
+ * @param width width of the box
+ * @param height height of the box
+ * @param left where the days begin
+ * @param right where they end
+ * @param levels lines across, with their temperatures
+ * @param freezing height of the line of freezing
+ * @param ticks days marked below
+ * @param band where the core of a healthy pile of the kind would lie, as an outline; empty where the model cannot say
+ * @param core the core as a line
+ * @param outdoor outdoors as a line
+ * @param coreDots where the core was measured
+ * @param outdoorDots where outdoors was measured
+ * @param events what was done, put in and smelt
+ * @param lanes names of the rows of events
+ * @param rows the table
+ */
+public record CourseView(
+        String title,
+        String description,
+        int width,
+        int height,
+        int left,
+        int right,
+        List<Level> levels,
+        String freezing,
+        List<Tick> ticks,
+        String band,
+        String core,
+        String outdoor,
+        List<Dot> coreDots,
+        List<Dot> outdoorDots,
+        List<Event> events,
+        List<Lane> lanes,
+        List<Row> rows) {
+
+    /** A line across at a height, with its temperature. */
+    public record Level(String y, String text) {}
+
+    /** A day marked below. */
+    public record Tick(String x, String text) {}
+
+    /** A measured point with what it says. */
+    public record Dot(String x, String y, String says) {}
+
+    /** Something that happened: its place, its kind, and what it was. */
+    public record Event(String x, String y, Kind kind, String says) {}
+
+    /** A row of events: its height and name. */
+    public record Lane(String y, String text) {}
+
+    /** A day of the record in words. */
+    public record Row(
+            String date, String day, long age, String core, String outdoor, String noticed, String done, String note) {}
+
+    /** What can happen to a pile. */
+    public enum Kind {
+        TURNED,
+        ADDED,
+        SMELT
+    }
+
+    public boolean measured() {
+        return !coreDots.isEmpty() || !outdoorDots.isEmpty();
+    }
+}

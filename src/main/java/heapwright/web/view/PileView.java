@@ -1,0 +1,96 @@
+package heapwright.web.view;
+
+import heapwright.web.view.AdviceView.FindingView;
+import heapwright.web.view.CheckupView.Choice;
+import heapwright.web.view.CheckupView.Fault;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A pile of the folder.
+ *
+ * @param address its address
+ * @param id its id
+ * @param name its name
+ * @param version stands for its content, so that a form can tell whether it changed
+ * @param built when it was built, in words
+ * @param made what it was built from
+ * @param course its course
+ * @param headline what stands, in a sentence
+ * @param danger whether people, animals or buildings are at stake
+ * @param first the step to do first, if any
+ * @param findings what is likely, and why
+ * @param note the form for noting
+ * @param saved whether something was just noted
+ */
+public record PileView(
+        String address,
+        String id,
+        String name,
+        String version,
+        String built,
+        List<String> made,
+        CourseView course,
+        String headline,
+        boolean danger,
+        Optional<String> first,
+        List<FindingView> findings,
+        NoteView note,
+        boolean saved) {
+
+    /**
+     * The form for noting.
+     *
+     * @param typed what was typed, by field; kept when something is wrong with it
+     * @param smells what can be smelt
+     * @param actions what can be done
+     * @param units units of amounts
+     * @param temperatureUnit the unit of temperatures
+     * @param materials names that can be picked
+     * @param faults what is wrong with what was typed
+     */
+    public record NoteView(
+            Map<String, String> typed,
+            List<Choice> smells,
+            List<Choice> actions,
+            List<Choice> units,
+            String temperatureUnit,
+            List<String> materials,
+            List<Fault> faults) {
+
+        public String typed(String field) {
+            return typed.getOrDefault(field, "");
+        }
+    }
+
+    /**
+     * The folder.
+     *
+     * @param folder where it is
+     * @param piles what is in it
+     * @param removed what was deleted and can be fetched back
+     * @param justRemoved the id of what was deleted just now
+     * @param today today's date
+     * @param faults what is wrong with what was typed
+     * @param typed what was typed
+     */
+    public record ShelfView(
+            String folder,
+            List<FileView> piles,
+            List<FileView> removed,
+            Optional<FileView> justRemoved,
+            String today,
+            List<Fault> faults,
+            Map<String, String> typed) {}
+
+    /** A file: id, address, name, a line about it, and what is wrong if it is broken. */
+    public record FileView(String id, String address, String name, String about, List<String> problems) {
+        public boolean broken() {
+            return !problems.isEmpty();
+        }
+    }
+
+    /** Two versions of a pile after it changed meanwhile: the one in the file, if any, and the one that was kept. */
+    public record ConflictView(String name, Optional<FileView> current, FileView kept) {}
+}

@@ -1,0 +1,93 @@
+package heapwright.web.view;
+
+import heapwright.pile.Entry;
+import heapwright.pile.Pile;
+import heapwright.process.heat.Bands;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+
+/** Places days and temperatures in the box of a chart. */
+final class Scale {
+
+    static final int WIDTH = 460;
+    static final int HEIGHT = 340;
+    static final int LEFT = 56;
+    static final int RIGHT = WIDTH - 20;
+    static final int TOP = 14;
+    static final int FLOOR = 242;
+
+    /** The shortest span that is drawn, days: a pile of two days would else look like a whole course. */
+    private static final int SHORTEST = 14;
+
+    private static final int[] DAY_STEPS = {1, 2, 7, 14, 28, 56, 112};
+    private static final int MOST_TICKS = 5;
+    private static final int STEP_C = 10;
+    private static final int LOW_C = -10;
+    private static final int HIGH_C = 50;
+
+    private final LocalDate first;
+    private final long days;
+    private final int lowC;
+    private final int highC;
+
+    Scale(Pile pile, Optional<Bands> band) {
+        first = pile.built();
+        LocalDate last = pile.log().stream().map(Entry::date).reduce(pile.asOf(), (a, b) -> a.isAfter(b) ? a : b);
+        days = Math.max(SHORTEST, ChronoUnit.DAYS.between(first, last));
+        double[] all = pile.log().stream()
+                .flatMapToDouble(
+                        e -> DoubleStream.concat(e.measured().coreC().stream(), e.measured().outdoorC().stream()))
+                .toArray();
+        double bandHigh = band.map(b -> Arrays.stream(b.high()).max().orElse(HIGH_C)).orElse((double) HIGH_C);
+        lowC = Math.min(LOW_C, down(DoubleStream.of(all).min().orElse(LOW_C)));
+        highC = -down(-Math.max(bandHigh, DoubleStream.of(all).max().orElse(HIGH_C)));
+    }
+
+    private static int down(double celsius) {
+        return (int) Math.floor(celsius / STEP_C) * STEP_C;
+    }
+
+    String x(LocalDate day) {
+        double share = Math.max(0, (double) ChronoUnit.DAYS.between(first, day) / days);
+        return place(LEFT + share * (RIGHT - LEFT));
+    }
+
+    String y(double celsius) {
+        return place(FLOOR - (celsius - lowC) / (highC - lowC) * (FLOOR - TOP));
+    }
+
+    /** The temperatures of the lines across, degrees Celsius. */
+    List<Integer> levels() {
+        List<Integer> levels = new ArrayList<>();
+        for (int c = lowC; c <= highC; c += STEP_C) {
+            levels.add(c);
+        }
+        return levels;
+    }
+
+    /** The days marked below. */
+    List<LocalDate> ticks() {
+        int step = DAY_STEPS[0];
+        for (int wider : DAY_STEPS) {
+            step = wider;
+            if (days / step < MOST_TICKS) {
+                break;
+            }
+        }
+        List<LocalDate> ticks = new ArrayList<>();
+        for (long day = 0; day <= days; day += step) {
+            ticks.add(first.plusDays(day));
+        }
+        return ticks;
+    }
+
+    static String place(double units) {
+        return String.format(Locale.ROOT, "%.1f", units);
+    }
+}

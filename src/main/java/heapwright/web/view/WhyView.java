@@ -1,0 +1,20 @@
+package heapwright.web.view;
+
+import heapwright.web.view.PileView.FileView;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Why a pile has stopped.
+ *
+ * @param address the pile's own page; empty for the example
+ * @param advice what is likely, and what to do
+ * @param course its course
+ * @param told the answer, and what the temperatures say
+ * @param stretches what held it back when
+ */
+public record WhyView(Optional<String> address, AdviceView advice, CourseView course, List<String> told, List<String> stretches) {
+
+    /** The choice of a pile, and today for a new one. */
+    public record Choose(List<FileView> piles, String today) {}
+}

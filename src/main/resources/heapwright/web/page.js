@@ -1,0 +1,85 @@
+// Comforts only: every page works without this file.
+"use strict";
+(() => {
+  for (const button of document.querySelectorAll("[data-print]")) {
+    button.hidden = false;
+    button.addEventListener("click", () => window.print());
+  }
+
+  const faults = document.getElementById("faults");
+  if (faults) faults.focus();
+
+  /** Asks for the part of a page that follows from a form, and puts it in place; only the latest answer counts. */
+  const follow = (form, place, path, settled) => {
+    let latest = 0;
+    const ask = async (extra) => {
+      const mine = ++latest;
+      const fields = new URLSearchParams(new FormData(form));
+      if (extra) fields.set(extra.name, extra.value);
+      const answer = await fetch(path, { method: "POST", body: fields, credentials: "same-origin" }).catch(() => null);
+      if (mine !== latest || !answer || !answer.ok) return;
+      const text = await answer.text();
+      if (mine !== latest) return;
+      place.innerHTML = text;
+      const address = answer.headers.get("X-Heapwright-Address");
+      if (address) history.replaceState(null, "", address);
+      settled(extra);
+    };
+    let waiting = 0;
+    const soon = () => {
+      clearTimeout(waiting);
+      waiting = setTimeout(ask, 200);
+    };
+    return { ask, soon };
+  };
+
+  const say = (text) => {
+    const said = document.getElementById("said");
+    if (said) said.textContent = text;
+  };
+
+  const checkup = document.getElementById("checkup");
+  if (checkup) {
+    const live = document.getElementById("live");
+    const count = (details) => {
+      const answered = details.querySelectorAll("input[type=radio]:checked:not([value=''])").length;
+      const shown = details.querySelector(".count");
+      if (shown && answered === 0) shown.remove();
+    };
+    const follower = follow(checkup, live, "/checkup/live", (pressed) => {
+      const stands = document.getElementById("stands");
+      if (stands) say(stands.textContent);
+      const ask = document.getElementById("next-ask");
+      if (pressed && ask) ask.focus({ preventScroll: false });
+    });
+    checkup.addEventListener("change", (event) => {
+      const details = event.target.closest("details.sense");
+      if (details) count(details);
+      follower.soon();
+    });
+    live.addEventListener("click", (event) => {
+      const button = event.target.closest("button[name=next]");
+      if (!button) return;
+      event.preventDefault();
+      const [sign, answer] = button.value.split(":");
+      const choices = checkup.elements["sign." + sign];
+      if (answer === "pass") {
+        const passed = checkup.elements["p"];
+        passed.value = passed.value ? passed.value + "." + sign : sign;
+      } else if (choices) {
+        choices.value = answer;
+      }
+      follower.ask({ name: "next", value: button.value });
+    });
+  }
+
+  const recipe = document.getElementById("recipe");
+  if (recipe) {
+    const numbers = document.getElementById("numbers");
+    const follower = follow(recipe, numbers, "/build/live", () => {
+      const verdict = document.getElementById("verdict");
+      if (verdict) say(verdict.textContent);
+    });
+    recipe.addEventListener("change", follower.soon);
+  }
+})();

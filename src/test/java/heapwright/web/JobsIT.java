@@ -1,0 +1,379 @@
+package heapwright.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The three jobs of a gardener, by thumb, by keyboard only, and without scripts. */
+@TestInstance(Lifecycle.PER_CLASS)
+class JobsIT {
+
+    private static final int MOST_TABS = 400;
+
+    private Path folder;
+
+    private TestServer server;
+    private Chrome chrome;
+
+    @BeforeAll
+    void start(@TempDir Path given) {
+        folder = given;
+        server = TestServer.over(folder);
+        chrome = new Chrome();
+    }
+
+    @AfterAll
+    void stop() {
+        chrome.close();
+        server.close();
+    }
+
+    private BrowserContext phone(boolean scripts) {
+        return chrome.visitor(Chrome.PHONE, ColorScheme.LIGHT, scripts);
+    }
+
+    private static Locator button(Page page, String name) {
+        return page.locator("button", new Page.LocatorOptions().setHasText(name))
+                .locator("visible=true")
+                .first();
+    }
+
+    @Test
+    void aFirstUsefulAnswerTakesUnderTenTaps() {
+        try (BrowserContext visitor = phone(true)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/"));
+            page.locator(".door a").first().click();
+            page.locator("summary", new Page.LocatorOptions().setHasText("nose"))
+                    .click();
+            page.locator("label:has(input[name='sign.smells-sour'][value=yes])").click();
+            page.waitForSelector("#live .stands");
+            int taps = 3;
+            for (; taps < 6; taps++) {
+                String before = page.locator("#next-ask").textContent();
+                page.locator("button[name=next][value$=':no']").click();
+                page.waitForCondition(
+                        () -> !page.locator("#next-ask").textContent().equals(before));
+            }
+            button(page, "Show the whole result").click();
+            page.waitForURL("**/result?**");
+            assertTrue(taps + 1 < 10);
+            assertTrue(page.locator(".verdict h1").textContent().contains("likely"));
+            assertTrue(page.locator(".firststep h3").count() == 1);
+        }
+    }
+
+    @Test
+    void answersStayOnGoingBack() {
+        for (boolean scripts : List.of(true, false)) {
+            try (BrowserContext visitor = phone(scripts)) {
+                Page page = visitor.newPage();
+                page.navigate(server.at("/checkup"));
+                page.locator("details.sense summary").first().click();
+                page.locator("input[name='sign.smells-ammonia'][value=yes]").check();
+                button(page, "Show the whole result").click();
+                page.waitForURL("**/result?**");
+                page.goBack();
+                page.waitForURL("**/checkup**");
+                assertTrue(
+                        page.locator("input[name='sign.smells-ammonia'][value=yes]")
+                                .isChecked(),
+                        "back, scripts " + scripts);
+                page.goForward();
+                page.locator(".crumbs a").click();
+                assertTrue(
+                        page.locator("input[name='sign.smells-ammonia'][value=yes]")
+                                .isChecked(),
+                        "link, scripts " + scripts);
+            }
+        }
+    }
+
+    @Test
+    void aCheckupWorksWithoutScripts() {
+        try (BrowserContext visitor = phone(false)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/checkup"));
+            String first = page.locator("#next-ask").textContent();
+            page.locator("button[name=next][value$=':yes']").click();
+            assertTrue(page.locator("#next-ask").textContent().length() > 5);
+            assertFalse(page.locator("#next-ask").textContent().equals(first));
+            assertTrue(page.locator(".sofar").textContent().contains("One question answered"));
+            page.locator("button[name=next][value$=':pass']").click();
+            button(page, "Show the whole result").click();
+            assertTrue(page.url().contains("/result?"));
+            page.locator("summary", new Page.LocatorOptions().setHasText("in 100"))
+                    .first()
+                    .click();
+            assertTrue(page.locator(".finding[open] .evidence li").count() > 0);
+            assertEquals(0, page.locator("[data-print]:visible").count());
+        }
+    }
+
+    @Test
+    void aWrongTemperatureIsToldAndKept() {
+        try (BrowserContext visitor = phone(false)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/checkup?y=soggy"));
+            page.locator("summary", new Page.LocatorOptions().setHasText("weather"))
+                    .click();
+            page.locator("#f-core").fill("warm");
+            button(page, "Show the whole result").click();
+            assertTrue(page.locator("#faults").textContent().contains("warm"));
+            assertEquals("warm", page.locator("#f-core").inputValue());
+            assertTrue(page.locator("input[name='sign.soggy'][value=yes]").isChecked());
+            page.locator("#f-core").fill("12,5");
+            button(page, "Show the whole result").click();
+            assertTrue(page.url().contains("/result?"), page.url());
+        }
+    }
+
+    @Test
+    void smokeComesBeforeEverythingElse() {
+        try (BrowserContext visitor = phone(true)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/result?y=smoke.soggy.smells-sour"));
+            assertEquals(1, page.locator(".verdict.danger[role=alert]").count());
+            assertTrue(page.locator(".verdict h1").textContent().startsWith("DANGER"));
+            assertTrue(page.locator("main").textContent().contains("fire service"));
+        }
+    }
+
+    @Test
+    void theResultIsSavedAsJsonAndAsCalendar() throws IOException {
+        try (BrowserContext visitor = phone(true)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/result?y=soggy.smells-sour.core-cold&age=14"));
+            Download json = page.waitForDownload(
+                    () -> page.locator("a.button[href*='advice.json']").click());
+            assertTrue(Files.readString(json.path()).contains("\"heapwright\" : \"advice\""));
+            Download calendar = page.waitForDownload(
+                    () -> page.locator(".share a[href*='look-again.ics']").click());
+            assertTrue(Files.readString(calendar.path()).startsWith("BEGIN:VCALENDAR\r\n"));
+        }
+    }
+
+    @Test
+    void aRecipeIsReckonedWithoutScripts() {
+        try (BrowserContext visitor = phone(false)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/build"));
+            page.locator("[name='r0.material']").fill("leaves");
+            page.locator("[name='r0.amount']").fill("10");
+            page.locator("[name='r1.material']").fill("gras clippings");
+            page.locator("[name='r1.amount']").fill("6,5");
+            button(page, "Reckon").click();
+            assertTrue(page.locator("#numbers").textContent().contains("Did you mean"));
+            page.locator("[name='r1.material']").fill("grass clippings");
+            button(page, "Reckon").click();
+            assertTrue(page.locator("#verdict").textContent().length() > 5);
+            assertTrue(page.locator("#numbers").textContent().contains("C:N"));
+            assertEquals("6,5", page.locator("[name='r1.amount']").inputValue());
+            button(page, "More rows").click();
+            assertEquals(8, page.locator("[name$='.material'][name^=r]").count());
+            assertEquals(
+                    "Leaves, mixed, autumn",
+                    page.locator("[name='r0.material']").inputValue());
+        }
+    }
+
+    @Test
+    void numbersFollowAsRowsAreTyped() {
+        try (BrowserContext visitor = phone(true)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/build"));
+            page.locator("[name='r0.material']").fill("straw");
+            page.locator("[name='r0.amount']").fill("8");
+            page.locator("[name='r1.material']").focus();
+            page.waitForSelector("#numbers .verdict");
+            assertTrue(page.url().contains("r=straw"));
+        }
+    }
+
+    @Test
+    void aPileIsMadeNotedDeletedAndFetchedBackWithoutScripts() {
+        try (BrowserContext visitor = phone(false)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/why"));
+            page.locator("#f-name").fill("Behind the shed & co");
+            page.locator("#f-built").fill("2026-11-01");
+            button(page, "Make it").click();
+            assertEquals("Behind the shed & co", page.locator("h1").textContent());
+            note(page, "2026-11-05", "48");
+            note(page, "2026-11-20", "9");
+            assertEquals(2, page.locator("table tbody tr").count());
+            page.locator("#f-core").fill("much");
+            button(page, "Keep the note").click();
+            assertTrue(page.locator("#faults").textContent().contains("much"));
+            page.locator("a", new Page.LocatorOptions().setHasText("Why it stopped"))
+                    .last()
+                    .click();
+            assertEquals(2, page.locator("circle.coredot").count());
+            page.locator(".crumbs a").click();
+            button(page, "Delete this pile").click();
+            assertTrue(page.locator("main").textContent().contains("is deleted"));
+            button(page, "Fetch it back").click();
+            assertEquals("Behind the shed & co", page.locator("h1").textContent());
+        }
+    }
+
+    private void note(Page page, String day, String core) {
+        page.locator("#f-date").fill(day);
+        page.locator("#f-core").fill(core);
+        page.locator("#f-smell").selectOption("smells-sour");
+        page.locator("input[value=loosened]").check();
+        button(page, "Keep the note").click();
+        assertTrue(page.locator("main").textContent().contains("Noted and kept"));
+    }
+
+    @Test
+    void twoWindowsOnOnePileLoseNothing() throws IOException {
+        Files.writeString(
+                folder.resolve("shared.json"),
+                "{\"heapwright\": \"pile/1\", \"name\": \"Shared\", \"built\": \"2026-11-01\", \"asOf\": \"2026-11-02\"}");
+        try (BrowserContext visitor = phone(false)) {
+            Page one = visitor.newPage();
+            Page other = visitor.newPage();
+            one.navigate(server.at("/piles/shared"));
+            other.navigate(server.at("/piles/shared"));
+            note(one, "2026-11-03", "31");
+            other.locator("#f-date").fill("2026-11-04");
+            other.locator("#f-core").fill("44");
+            button(other, "Keep the note").click();
+            assertEquals("Changed meanwhile", other.locator("h1").textContent());
+            List<Locator> both = other.locator(".shelf a").all();
+            assertEquals(2, both.size());
+            both.get(1).click();
+            assertTrue(other.locator("table").textContent().contains("44 °C"));
+            other.navigate(server.at("/piles/shared"));
+            assertTrue(other.locator("table").textContent().contains("31 °C"));
+        }
+    }
+
+    @Test
+    void answersAreKeptAsAPile() {
+        try (BrowserContext visitor = phone(true)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/result?y=soggy.smells-sour&n=smells-ammonia&age=14&out=-2"));
+            page.locator("#keep-name").fill("Kept answers");
+            button(page, "Keep it").click();
+            assertEquals("Kept answers", page.locator("h1").textContent());
+            assertTrue(page.locator("table").textContent().contains("sour smell"));
+        }
+    }
+
+    @Test
+    void settingsStay() {
+        try (BrowserContext visitor = phone(false)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/settings"));
+            page.locator("input[value=us]").check();
+            page.locator("input[value=large]").check();
+            button(page, "Keep these settings").click();
+            page.navigate(server.at("/why/example"));
+            assertTrue(page.locator("table").textContent().contains("°F"));
+            assertEquals("large", page.locator("html").getAttribute("class"));
+        }
+    }
+
+    /** Presses Tab until an element that fits has the focus. */
+    private static void tabTo(Page page, String selector) {
+        for (int i = 0; i < MOST_TABS; i++) {
+            page.keyboard().press("Tab");
+            if ((Boolean) page.evaluate("s => document.activeElement.matches(s)", selector)) {
+                assertTrue(
+                        (Boolean)
+                                page.evaluate("() => getComputedStyle(document.activeElement).outlineStyle !== 'none'"),
+                        "focus can be seen on " + selector);
+                return;
+            }
+        }
+        throw new AssertionError("the keyboard does not reach " + selector);
+    }
+
+    @Test
+    void theKeyboardAloneDoesACheckup() {
+        try (BrowserContext visitor = phone(true)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/"));
+            tabTo(page, ".door a[href='/checkup']");
+            page.keyboard().press("Enter");
+            page.waitForURL("**/checkup");
+            tabTo(page, "button[name=next][value$=':yes']");
+            page.keyboard().press("Enter");
+            page.waitForSelector("#live .stands");
+            assertEquals("next-ask", page.evaluate("document.activeElement.id"));
+            tabTo(page, "details.sense summary");
+            page.keyboard().press("Enter");
+            tabTo(page, "input[name='sign.smells-sour']");
+            page.keyboard().press("ArrowUp");
+            page.keyboard().press("ArrowUp");
+            assertTrue(page.locator("input[name='sign.smells-sour'][value=yes]").isChecked());
+            tabTo(page, ".questions button[value=result]");
+            page.keyboard().press("Enter");
+            page.waitForURL("**/result?**");
+            tabTo(page, ".finding summary");
+            page.keyboard().press("Enter");
+            assertTrue(page.locator(".finding[open]").count() == 1);
+        }
+    }
+
+    @Test
+    void theKeyboardAloneAsksWhyAPileStopped() {
+        try (BrowserContext visitor = phone(true)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/"));
+            tabTo(page, ".door a[href='/why']");
+            page.keyboard().press("Enter");
+            page.waitForURL("**/why");
+            tabTo(page, "#f-name");
+            page.keyboard().type("By keyboard");
+            tabTo(page, "main form button");
+            page.keyboard().press("Enter");
+            page.waitForURL("**/piles/by-keyboard");
+            tabTo(page, "#f-core");
+            page.keyboard().type("9");
+            tabTo(page, "section form button.main");
+            page.keyboard().press("Enter");
+            page.waitForURL("**/piles/by-keyboard?noted=1");
+            tabTo(page, "a[href$='/why'].button");
+            page.keyboard().press("Enter");
+            page.waitForURL("**/by-keyboard/why");
+            assertEquals(1, page.locator("circle.coredot").count());
+        }
+    }
+
+    @Test
+    void theKeyboardAloneReckonsARecipe() {
+        try (BrowserContext visitor = phone(true)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/"));
+            tabTo(page, ".door a[href='/build']");
+            page.keyboard().press("Enter");
+            page.waitForURL("**/build");
+            tabTo(page, "[name='r0.material']");
+            page.keyboard().type("straw");
+            tabTo(page, "[name='r0.amount']");
+            page.keyboard().type("5");
+            page.keyboard().press("Enter");
+            page.waitForURL("**/build?r=**");
+            assertTrue(page.locator("#numbers .verdict").count() == 1);
+        }
+    }
+}

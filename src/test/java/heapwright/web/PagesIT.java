@@ -1,0 +1,236 @@
+package heapwright.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.AxeResults;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every page in a real browser: no barrier that axe-core finds, in both schemes; no sideways scroll; nothing from outside. */
+@TestInstance(Lifecycle.PER_CLASS)
+class PagesIT {
+
+    private static final List<String> WCAG =
+            List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22a", "wcag22aa", "best-practice");
+
+    private static final String WET = "y=smells-sour.soggy.core-cold&n=smells-ammonia&age=14&size=1&out=-3";
+
+    private static final List<String> PAGES = List.of(
+            "/",
+            "/checkup",
+            "/checkup?y=smells-sour.core-cold&n=soggy&core=x",
+            "/result?" + WET,
+            "/result?y=smoke.smells-burnt&on=2026-11-25",
+            "/result?y=core-hot.smells-earthy.squeeze-drops",
+            "/why",
+            "/why/example",
+            "/build",
+            "/build?r=leaves~10~bucket~&r=grass~16~bucket~20&r=urin~2~L~&h=cardboard~~bucket~",
+            "/build?r=leaves~10~bucket~&r=grass~16~bucket~20&r=meat~1~bucket~&h=cardboard~~bucket~&length=100",
+            "/piles",
+            "/piles?removed=old-heap",
+            "/piles/heap-by-the-birches",
+            "/piles/heap-by-the-birches/result",
+            "/piles/heap-by-the-birches/why",
+            "/knowledge",
+            "/knowledge?q=wet",
+            "/knowledge/causes",
+            "/knowledge/causes/too-wet",
+            "/knowledge/remedies",
+            "/knowledge/remedies/add-urea",
+            "/knowledge/materials",
+            "/knowledge/materials/leaves-mixed",
+            "/knowledge/cautions",
+            "/knowledge/sources",
+            "/settings",
+            "/settings?saved=1",
+            "/nowhere");
+
+    private Path folder;
+
+    private TestServer server;
+    private Chrome chrome;
+
+    @BeforeAll
+    void start(@TempDir Path given) throws IOException {
+        folder = given;
+        try (InputStream in = WebServer.class.getResourceAsStream("example.json")) {
+            Files.write(folder.resolve("heap-by-the-birches.json"), in.readAllBytes());
+        }
+        Files.writeString(folder.resolve("broken.json"), "{\"heapwright\": \"pile/1\", \"name\": 7}");
+        Files.createDirectory(folder.resolve("Removed"));
+        Files.writeString(
+                folder.resolve("Removed/old-heap.json"), "{\"heapwright\": \"pile/1\", \"name\": \"Old heap\"}");
+        server = TestServer.over(folder);
+        chrome = new Chrome();
+    }
+
+    @AfterAll
+    void stop() {
+        chrome.close();
+        server.close();
+    }
+
+    private static void openAll(Page page) {
+        page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
+    }
+
+    @Test
+    void noPageHasABarrierInLight() {
+        assertEquals(List.of(), barriers(ColorScheme.LIGHT));
+    }
+
+    @Test
+    void noPageHasABarrierInDark() {
+        assertEquals(List.of(), barriers(ColorScheme.DARK));
+    }
+
+    private List<String> barriers(ColorScheme scheme) {
+        List<String> found = new ArrayList<>();
+        try (BrowserContext visitor = chrome.visitor(Chrome.PHONE, scheme, true)) {
+            Page page = visitor.newPage();
+            for (String path : PAGES) {
+                page.navigate(server.at(path));
+                openAll(page);
+                AxeResults results = new AxeBuilder(page).withTags(WCAG).analyze();
+                for (Rule rule : results.getViolations()) {
+                    found.add(path + ": " + rule.getId() + " "
+                            + rule.getNodes().get(0).getHtml());
+                }
+            }
+        }
+        return found;
+    }
+
+    @Test
+    void noPageScrollsSidewaysOnAPhone() {
+        assertEquals(List.of(), sideways(false));
+    }
+
+    @Test
+    void noPageScrollsSidewaysOnAPhoneWithTextTwiceAsLarge() {
+        assertEquals(List.of(), sideways(true));
+    }
+
+    private List<String> sideways(boolean large) {
+        List<String> found = new ArrayList<>();
+        try (BrowserContext visitor = chrome.visitor(Chrome.PHONE, ColorScheme.LIGHT, true)) {
+            Page page = visitor.newPage();
+            for (String path : PAGES) {
+                page.navigate(server.at(path));
+                openAll(page);
+                if (large) {
+                    page.evaluate("document.documentElement.style.fontSize = '200%'");
+                }
+                int wide = (Integer) page.evaluate("document.documentElement.scrollWidth");
+                if (wide > Chrome.PHONE) {
+                    found.add(path + " " + wide);
+                }
+            }
+        }
+        return found;
+    }
+
+    @Test
+    void noPageAsksForAnythingFromOutside() {
+        List<String> asked = new ArrayList<>();
+        List<String> said = new ArrayList<>();
+        try (BrowserContext visitor = chrome.visitor(Chrome.DESK, ColorScheme.LIGHT, true)) {
+            Page page = visitor.newPage();
+            page.onRequest(request -> {
+                if (!request.url().startsWith(server.at("/"))) {
+                    asked.add(request.url());
+                }
+            });
+            page.onConsoleMessage(message -> {
+                if (message.text().contains("Content Security Policy")) {
+                    said.add(message.text());
+                }
+            });
+            PAGES.forEach(path -> page.navigate(server.at(path)));
+        }
+        assertEquals(List.of(), asked);
+        assertEquals(List.of(), said);
+    }
+
+    @Test
+    void everyLinkLeadsSomewhere() {
+        List<String> dead = new ArrayList<>();
+        try (BrowserContext visitor = chrome.visitor(Chrome.DESK, ColorScheme.LIGHT, false)) {
+            Page page = visitor.newPage();
+            List<String> links = new ArrayList<>();
+            for (String path : PAGES) {
+                page.navigate(server.at(path));
+                page.locator("a[href]").all().forEach(a -> links.add(a.getAttribute("href")));
+            }
+            links.stream()
+                    .map(link -> link.replaceFirst("#.*", ""))
+                    .filter(link -> link.startsWith("/"))
+                    .distinct()
+                    .forEach(link -> {
+                        int status = visitor.request().get(server.at(link)).status();
+                        if (status >= 400) {
+                            dead.add(link + " " + status);
+                        }
+                    });
+            assertTrue(links.size() > 100);
+        }
+        assertEquals(List.of(), dead);
+    }
+
+    @Test
+    void aResultPrintsOnOneSheetOfEitherSize() {
+        try (BrowserContext visitor = chrome.visitor(Chrome.DESK, ColorScheme.DARK, true)) {
+            Page page = visitor.newPage();
+            for (String path : List.of("/result?" + WET, "/piles/heap-by-the-birches/result", "/result?y=smoke")) {
+                page.navigate(server.at(path));
+                for (String sheet : List.of("A4", "Letter")) {
+                    byte[] pdf = page.pdf(new Page.PdfOptions().setFormat(sheet));
+                    assertEquals(1, sheets(pdf), path + " on " + sheet);
+                }
+            }
+        }
+    }
+
+    private static int sheets(byte[] pdf) {
+        Matcher pages = Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(new String(pdf, StandardCharsets.ISO_8859_1));
+        int count = 0;
+        while (pages.find()) {
+            count++;
+        }
+        return count;
+    }
+
+    @Test
+    void theChartHasATitleADescriptionAndItsTable() {
+        try (BrowserContext visitor = chrome.visitor(Chrome.PHONE, ColorScheme.LIGHT, false)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/why/example"));
+            assertTrue(page.locator("svg.chart > title").textContent().contains("Heap by the birches"));
+            assertTrue(page.locator("svg.chart > desc").textContent().contains("49"));
+            assertEquals(11, page.locator("circle.coredot").count());
+            assertEquals(11, page.locator("table tbody tr").count());
+            String day = page.locator(".days a").first().getAttribute("href");
+            assertEquals(1, page.locator("tr" + day).count());
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package heapwright.web;
+
+import heapwright.advice.Advisor;
+import heapwright.journal.Journal;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.KnowledgeReader;
+import heapwright.report.Catalogue;
+import heapwright.web.site.Site;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+
+/** The page on a port of its own, over a folder of its own, on a day that stays the same. */
+final class TestServer implements AutoCloseable {
+
+    static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T10:00:00Z"), ZoneOffset.UTC);
+
+    private final WebServer server;
+    private final Site site;
+
+    private TestServer(WebServer server, Site site) {
+        this.server = server;
+        this.site = site;
+    }
+
+    static TestServer over(Path folder) {
+        return over(folder, Catalogue.english());
+    }
+
+    static TestServer over(Path folder, Catalogue catalogue) {
+        Knowledge knowledge = KnowledgeReader.packed();
+        Advisor advisor = Advisor.packed(knowledge);
+        Site site = Site.of(advisor, new Journal(folder, knowledge.vocabulary(), DAY), catalogue, DAY, "test");
+        return new TestServer(WebServer.start(site, WebOptions.loopback(0)), site);
+    }
+
+    int port() {
+        return server.port();
+    }
+
+    List<String> routes() {
+        return server.addresses();
+    }
+
+    Site site() {
+        return site;
+    }
+
+    /** An address of the server; the path begins with a slash. */
+    String at(String path) {
+        return "http://localhost:" + port() + path;
+    }
+
+    @Override
+    public void close() {
+        server.close();
+    }
+}

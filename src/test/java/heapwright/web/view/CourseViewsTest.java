@@ -1,0 +1,70 @@
+package heapwright.web.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.KnowledgeReader;
+import heapwright.pile.Pile;
+import heapwright.pile.PileReader;
+import heapwright.report.Catalogue;
+import heapwright.report.Units;
+import heapwright.report.Words;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class CourseViewsTest {
+
+    private final Knowledge knowledge = KnowledgeReader.packed();
+
+    private CourseView course(String log, Units units) {
+        String document = "{\"heapwright\":\"pile/1\",\"name\":\"x\",\"built\":\"2026-10-01\",\"log\":[" + log + "]}";
+        Pile pile = new PileReader(knowledge.vocabulary())
+                .read("x", document.getBytes(StandardCharsets.UTF_8))
+                .pile()
+                .orElseThrow();
+        return new CourseViews(new Words(knowledge, Catalogue.english(), units)).view(pile, Optional.empty());
+    }
+
+    private static String core(String date, int celsius) {
+        return "{\"date\":\"" + date + "\",\"measured\":{\"core\":{\"value\":" + celsius + ",\"unit\":\"C\"}}}";
+    }
+
+    @Test
+    void warmerIsHigherAndLaterIsFurtherRight() {
+        CourseView course = course(core("2026-10-03", 20) + "," + core("2026-10-20", 70), Units.METRIC);
+        List<CourseView.Dot> dots = course.coreDots();
+        assertTrue(Double.parseDouble(dots.get(1).y())
+                < Double.parseDouble(dots.get(0).y()));
+        assertTrue(Double.parseDouble(dots.get(1).x())
+                > Double.parseDouble(dots.get(0).x()));
+        for (CourseView.Dot dot : dots) {
+            assertTrue(Double.parseDouble(dot.x()) >= course.left() && Double.parseDouble(dot.x()) <= course.right());
+            assertTrue(Double.parseDouble(dot.y()) >= 0 && Double.parseDouble(dot.y()) <= course.height());
+        }
+        assertTrue(course.ticks().size() <= 6, course.ticks().toString());
+    }
+
+    @Test
+    void everyKindOfEventHasItsRow() {
+        CourseView course = course(
+                "{\"date\":\"2026-10-05\",\"seen\":[\"smells-sour\"],\"done\":[\"turned-fully\",\"watered\"],"
+                        + "\"added\":[{\"material\":\"leaves\",\"amount\":1,\"unit\":\"bucket\"}]}",
+                Units.METRIC);
+        assertEquals(3, course.events().size());
+        assertEquals(
+                3, course.events().stream().map(CourseView.Event::y).distinct().count());
+        assertFalse(course.measured());
+        assertEquals(4, course.rows().get(0).age());
+    }
+
+    @Test
+    void temperaturesAreToldInTheUnitsAskedFor() {
+        CourseView course = course(core("2026-10-03", 20), Units.US);
+        assertEquals("68 °F", course.rows().get(0).core());
+        assertTrue(course.levels().stream().allMatch(l -> l.text().endsWith("°F")));
+    }
+}
