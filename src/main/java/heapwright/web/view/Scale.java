@@ -44,7 +44,8 @@ final class Scale {
                 .flatMapToDouble(
                         e -> DoubleStream.concat(e.measured().coreC().stream(), e.measured().outdoorC().stream()))
                 .toArray();
-        double bandHigh = band.map(b -> Arrays.stream(b.high()).max().orElse(HIGH_C)).orElse((double) HIGH_C);
+        double bandHigh =
+                band.map(b -> Arrays.stream(b.high()).max().orElse(HIGH_C)).orElse((double) HIGH_C);
         lowC = Math.min(LOW_C, down(DoubleStream.of(all).min().orElse(LOW_C)));
         highC = -down(-Math.max(bandHigh, DoubleStream.of(all).max().orElse(HIGH_C)));
     }

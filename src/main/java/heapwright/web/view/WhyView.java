@@ -13,7 +13,8 @@ import java.util.Optional;
  * @param told the answer, and what the temperatures say
  * @param stretches what held it back when
  */
-public record WhyView(Optional<String> address, AdviceView advice, CourseView course, List<String> told, List<String> stretches) {
+public record WhyView(
+        Optional<String> address, AdviceView advice, CourseView course, List<String> told, List<String> stretches) {
 
     /** The choice of a pile, and today for a new one. */
     public record Choose(List<FileView> piles, String today) {}
