@@ -1,5 +1,6 @@
 package heapwright.web;
 
+import heapwright.web.api.Api;
 import heapwright.web.guard.Headers;
 import heapwright.web.guard.HostGuard;
 import heapwright.web.guard.OriginGuard;
@@ -105,6 +106,7 @@ public final class WebServer implements AutoCloseable {
         config.routes.before(new Headers());
         config.routes.before(new HostGuard(options.host()));
         config.routes.before(new OriginGuard());
+        new Api(site).register(config.routes);
         new Routes(site).register(config.routes);
     }
 

@@ -8,6 +8,7 @@ import heapwright.report.AuditJson;
 import heapwright.report.Catalogue;
 import heapwright.report.Units;
 import heapwright.report.Words;
+import heapwright.web.guard.Trouble;
 import heapwright.web.site.Site;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;

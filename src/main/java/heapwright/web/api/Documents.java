@@ -4,6 +4,7 @@ import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
 import heapwright.pile.ReadResult;
 import heapwright.report.Catalogue;
+import heapwright.web.guard.Trouble;
 import io.javalin.http.Context;
 import java.util.Locale;
 

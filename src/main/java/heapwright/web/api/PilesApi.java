@@ -11,6 +11,7 @@ import heapwright.journal.Stored;
 import heapwright.pile.PileWriter;
 import heapwright.report.Catalogue;
 import heapwright.report.JsonText;
+import heapwright.web.guard.Trouble;
 import heapwright.web.site.Site;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;

@@ -1,7 +1,7 @@
 package heapwright.web.site;
 
-import heapwright.web.api.Trouble;
 import heapwright.web.guard.Refusal;
+import heapwright.web.guard.Trouble;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;

@@ -1,6 +1,5 @@
 package heapwright.web.site;
 
-import heapwright.web.api.Api;
 import heapwright.web.guard.Tokens;
 import io.javalin.config.RoutesConfig;
 
@@ -27,7 +26,6 @@ public final class Routes {
         new PilePage(site, renderer, tokens, results).register(routes);
         new WhyPage(site, renderer).register(routes);
         new KnowledgePage(site, renderer).register(routes);
-        new Api(site).register(routes);
         new BuildPage(site, renderer).register(routes);
         new SettingsPage(renderer, tokens).register(routes);
     }

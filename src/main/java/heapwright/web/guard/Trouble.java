@@ -1,4 +1,4 @@
-package heapwright.web.api;
+package heapwright.web.guard;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -27,12 +27,12 @@ public final class Trouble extends RuntimeException {
     }
 
     /** A document that cannot be used, with all that is wrong with it. */
-    static Trouble document(String detail, List<Problem> problems) {
+    public static Trouble document(String detail, List<Problem> problems) {
         return new Trouble(422, detail, problems);
     }
 
     /** A file that stands there but cannot be read as a pile. */
-    static Trouble broken(String detail, List<Problem> problems) {
+    public static Trouble broken(String detail, List<Problem> problems) {
         return new Trouble(409, detail, problems);
     }
 
