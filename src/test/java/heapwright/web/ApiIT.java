@@ -164,10 +164,13 @@ class ApiIT {
         JsonNode error = mapper.readTree(answer.body()).path("errors").path(0);
         assertEquals("/log/0/seen/0", error.path("pointer").asText());
         assertEquals("smells-sour", error.path("closest").asText());
-        assertEquals(
-                415,
-                send("POST", "/api/checkup", PILE, "X-Note", "x", "Content-Type", "text/plain")
-                        .statusCode());
+        HttpRequest plain = HttpRequest.newBuilder(URI.create(server.at("/api/checkup")))
+                .header("Content-Type", "text/plain")
+                .POST(BodyPublishers.ofString(PILE))
+                .build();
+        HttpResponse<String> untold = client.send(plain, BodyHandlers.ofString());
+        assertEquals(415, untold.statusCode());
+        fits("/api/checkup", "post", untold);
     }
 
     @Test

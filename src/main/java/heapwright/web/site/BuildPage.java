@@ -86,7 +86,11 @@ final class BuildPage {
 
     private ReadResult read(Context ctx, RecipeForm form) {
         boolean us = Look.of(ctx).us();
-        return site.reader().read(texts.of("build.pile"), form.document(texts.of("build.pile"), site.today(), us));
+        return site.reader()
+                .read(
+                        texts.of("build.pile"),
+                        form.document(
+                                texts.of("build.pile"), site.today(), us, typed -> Names.id(site.knowledge(), typed)));
     }
 
     private BuildView view(Context ctx, RecipeForm form) {

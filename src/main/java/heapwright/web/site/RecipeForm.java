@@ -96,8 +96,12 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
         return filled(atHand, USUAL_AT_HAND);
     }
 
-    /** The document of the recipe, for the pile reader to check. */
-    byte[] document(String name, LocalDate day, boolean us) {
+    /**
+     * The document of the recipe, for the pile reader to check.
+     *
+     * @param ids from a material as typed to its id
+     */
+    byte[] document(String name, LocalDate day, boolean us, UnaryOperator<String> ids) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("heapwright", PileReader.VERSION).put("name", name);
         root.put("asOf", day.toString()).put("built", day.toString());
@@ -112,18 +116,18 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
         }
         recipe.forEach(row -> {
             ObjectNode one = root.withArray("recipe").addObject();
-            put(one, row);
+            put(one, row, ids);
             if (!row.cut().isEmpty()) {
                 number(one.putObject("piece"), "value", row.cut());
                 one.withObject("/piece").put("unit", "cm");
             }
         });
-        atHand.forEach(row -> put(root.withArray("atHand").addObject(), row));
+        atHand.forEach(row -> put(root.withArray("atHand").addObject(), row, ids));
         return JsonText.write(root).getBytes(StandardCharsets.UTF_8);
     }
 
-    private static void put(ObjectNode node, Row row) {
-        node.put("material", row.material());
+    private static void put(ObjectNode node, Row row, UnaryOperator<String> ids) {
+        node.put("material", ids.apply(row.material()));
         if (!row.amount().isBlank()) {
             number(node, "amount", row.amount());
             node.put("unit", row.unit());

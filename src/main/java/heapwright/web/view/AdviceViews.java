@@ -12,6 +12,7 @@ import heapwright.knowledge.CauseInfo.Kind;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.RemedyInfo;
+import heapwright.knowledge.RemedyInfo.Urgency;
 import heapwright.knowledge.SignInfo;
 import heapwright.pile.Pile;
 import heapwright.report.DoseWords;
@@ -30,6 +31,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -62,8 +64,8 @@ public final class AdviceViews {
         return new AdviceView(
                 advice.pile().name(),
                 advice.pile().asOf().format(longDay),
-                report.headline(advice),
-                advice.findings().stream().anyMatch(f -> info(f).kind() == Kind.DANGER),
+                headline(advice),
+                hasDanger(advice) || urgent(advice).isPresent(),
                 advice.findings().stream().noneMatch(f -> info(f).kind() != Kind.WELL)
                         && !advice.findings().isEmpty(),
                 steps.stream().findFirst().map(s -> step(s, advice.pile())),
@@ -88,6 +90,24 @@ public final class AdviceViews {
                 advice.questions().stream().map(this::question).toList(),
                 advice.readings().stream().flatMap(r -> words.fact(r).stream()).toList(),
                 clashes(advice));
+    }
+
+    private boolean hasDanger(Advice advice) {
+        return advice.findings().stream().anyMatch(f -> info(f).kind() == Kind.DANGER);
+    }
+
+    /** A step that cannot wait stands for danger, even where other signs speak against the finding behind it. */
+    private static Optional<Step> urgent(Advice advice) {
+        return advice.steps().stream().filter(s -> s.urgency() == Urgency.NOW).findFirst();
+    }
+
+    private String headline(Advice advice) {
+        return hasDanger(advice)
+                ? report.headline(advice)
+                : urgent(advice)
+                        .map(s -> words.text(
+                                "web.result.now", words.remedy(s.main().remedy())))
+                        .orElseGet(() -> report.headline(advice));
     }
 
     /** A question with the reason it helps. */
