@@ -58,7 +58,8 @@ public record Band(double low, double likely, double high) {
         double place = share * (sorted.length - 1);
         int below = (int) Math.floor(place);
         int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+        double part = place - below;
+        return sorted[below] * (1 - part) + sorted[above] * part;
     }
 
     /** Every value times a factor that is not negative. */
