@@ -15,7 +15,7 @@ import java.util.concurrent.FutureTask;
  */
 public final class AdviceDesk {
 
-    private static final int KEPT = 128;
+    private static final int KEPT = 16;
 
     private final Advisor advisor;
     private final Map<Pile, FutureTask<Advice>> kept = new LinkedHashMap<>(KEPT, 0.75f, true);

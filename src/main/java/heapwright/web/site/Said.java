@@ -43,11 +43,14 @@ record Said(Set<Sign> yes, Set<Sign> no, Set<Sign> passed, Map<String, String> a
         about = new LinkedHashMap<>(about);
     }
 
-    /** Reads an address; what it does not know it leaves out. */
+    /** Reads an address; what it does not know it leaves out, and of two answers to one question the yes stands. */
     static Said ofAddress(UnaryOperator<String> parameter, LocalDate today) {
+        Set<Sign> yes = signs(parameter.apply("y"));
         return new Said(
-                signs(parameter.apply("y")),
-                signs(parameter.apply("n")),
+                yes,
+                signs(parameter.apply("n")).stream()
+                        .filter(s -> !yes.contains(s))
+                        .collect(Collectors.toSet()),
                 signs(parameter.apply("p")),
                 about(parameter),
                 day(parameter.apply("on"), today));

@@ -63,6 +63,7 @@ class SaidTest {
                 Map.of("y", "no-such-sign.soggy", "on", "yesterday", "core", "x".repeat(50), "z", "1");
         Said said = Said.ofAddress(odd::get, TODAY);
         assertEquals(Set.of(Sign.SOGGY), said.yes());
+        assertEquals(Set.of(), said.no());
         assertEquals(Map.of(), said.about());
         assertEquals(TODAY, said.on());
         assertTrue(Said.ofAddress(key -> null, TODAY).nothing());
