@@ -13,6 +13,7 @@ public enum Condition implements Id {
     WARM_CORE,
     HOT_CORE,
     OVERHEATING,
+    FIRE_SEEN,
     HAS_BEEN_HOT,
     FREEZING_OUTSIDE,
     DEEP_FROST,
