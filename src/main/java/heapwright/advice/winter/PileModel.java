@@ -2,6 +2,7 @@ package heapwright.advice.winter;
 
 import heapwright.advice.fact.Reads;
 import heapwright.knowledge.Sign;
+import heapwright.pile.Entry;
 import heapwright.pile.Ingredient;
 import heapwright.pile.Pile;
 import heapwright.process.heat.CoreReading;
@@ -19,6 +20,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * A pile file as the process model takes it: day 0 is the day it was built.
@@ -55,6 +57,11 @@ public record PileModel(
     private static final int SPRING_MONTH_SOUTH = 11;
     private static final double USUAL_VOLUME = 1.0;
 
+    /** Larger heaps are no home piles; the model's shells and constants say nothing of them. */
+    private static final double MOST_KG = 50_000;
+
+    private static final double MOST_VOLUME = 100;
+
     public PileModel {
         events = List.copyOf(events);
         cores = List.copyOf(cores);
@@ -66,11 +73,11 @@ public record PileModel(
      *
      * @param readings what is read of it on the day of advice
      * @param seen the signs seen lately
-     * @return empty when no ingredient of its first days is told, or the pile is too old
+     * @return empty when no ingredient of its first days is told, or the pile is too old or too large
      */
     public static Optional<PileModel> of(
             Pile pile, Materials materials, Collection<Reads> readings, Collection<Sign> seen) {
-        if (age(pile) > OLDEST_DAYS) {
+        if (age(pile) > OLDEST_DAYS || kilograms(pile, materials) > MOST_KG) {
             return Optional.empty();
         }
         List<Portion> portions = pile.recipe().stream()
@@ -88,9 +95,37 @@ public record PileModel(
 
     /** A pile of unknown stuff: a usual mix in the size told. */
     public static PileModel typical(Pile pile, Materials materials) {
-        double volume = Math.max(0.02, pile.container().builtVolumeM3().orElse(USUAL_VOLUME));
+        double told = pile.container().builtVolumeM3().orElse(USUAL_VOLUME);
+        double volume = Math.max(0.02, Math.min(MOST_VOLUME, told));
         Matter matter = Matter.of(volume, 500, 0.56, 0.2, 0.4, 0.25, 30, 5);
-        return made(pile, materials, matter, List.of(), List.of(), true);
+        Pile home = kilograms(pile, materials) > MOST_KG ? withoutStuff(pile) : pile;
+        return made(home, materials, matter, List.of(), List.of(), true);
+    }
+
+    /** All that went in, as it is, kg. */
+    private static double kilograms(Pile pile, Materials materials) {
+        return Stream.concat(pile.recipe().stream(), pile.log().stream().flatMap(e -> e.added().stream()))
+                .mapToDouble(i -> portion(i, materials).kgWet().likely())
+                .sum();
+    }
+
+    private static Pile withoutStuff(Pile pile) {
+        List<Entry> log = pile.log().stream()
+                .map(e -> new Entry(e.date(), e.seen(), e.notSeen(), e.measured(), e.done(), List.of(), e.note()))
+                .toList();
+        return new Pile(
+                pile.name(),
+                pile.built(),
+                pile.asOf(),
+                pile.place(),
+                pile.container(),
+                List.of(),
+                log,
+                pile.aim(),
+                pile.atHand(),
+                pile.measures(),
+                pile.materials(),
+                pile.limits());
     }
 
     static Portion portion(Ingredient one, Materials materials) {

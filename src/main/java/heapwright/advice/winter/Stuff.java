@@ -61,7 +61,7 @@ final class Stuff {
             volume = Math.min(volume, roomM3.getAsDouble());
         }
         volume = Math.max(volume, (dry + water) / DENSEST);
-        double nitrogen = nitrogen(mix, organic);
+        double nitrogen = Math.min(dry, nitrogen(mix, organic));
         return new Matter(
                 dry,
                 water,
