@@ -16,6 +16,9 @@ public final class PileMixture {
     /** A file may state up to 100 %, percent of wet mass; even slurry holds some dry matter, or no sum would come out. */
     private static final double MOST_MOISTURE = 99;
 
+    /** Less than a gram of dry matter is no pile; a moisture measured of it would leave nothing at all. */
+    private static final double LEAST_DRY_KG = 0.001;
+
     private PileMixture() {}
 
     /** Recipe and additions up to the day of advice, in order of the file. */
@@ -47,12 +50,16 @@ public final class PileMixture {
                 volume);
     }
 
-    /** The mixture of a pile, empty when its file names no ingredients. */
+    /** The mixture of a pile, empty when its file names no ingredients with any dry matter. */
     public static Optional<Mixture> of(Pile pile, Materials materials, MixtureCalculator calculator) {
         List<Portion> portions = portions(pile, materials);
-        return portions.stream().allMatch(portion -> portion.kgWet().likely() <= 0)
+        return portions.stream().mapToDouble(PileMixture::dryKg).sum() < LEAST_DRY_KG
                 ? Optional.empty()
                 : Optional.of(calculator.mix(portions, observed(pile)));
+    }
+
+    private static double dryKg(Portion portion) {
+        return portion.kgWet().likely() * (1 - portion.material().moisturePct().typical() / 100);
     }
 
     private static OptionalDouble latest(Pile pile, Function<Measured, OptionalDouble> what) {
