@@ -19,8 +19,10 @@ import heapwright.knowledge.RemedyInfo.Urgency;
 import heapwright.process.dose.Cap;
 import heapwright.process.dose.DoseAmount;
 import java.time.LocalDate;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -31,7 +33,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
- * Puts the proposed steps in order: danger first, then by what a step is expected to win over all likely causes, less
+ * Puts the proposed steps in order: danger first and what it waits for, then by what a step is expected to win over all likely causes, less
  * its labour and its risk. Steps that undo each other never both stand; of ways that do the same the best leads.
  */
 final class Arranger {
@@ -68,12 +70,14 @@ final class Arranger {
             hold(((Replaces) firing.result()).other(), firing.rule());
         }
         Map<Remedy, List<Ground>> grounds = grounds();
+        Map<Remedy, Set<Remedy>> before = before();
+        Set<Remedy> pressing = pressing(grounds.keySet(), before);
         List<Option> ranked = new ArrayList<>();
         List<Held> useless = new ArrayList<>();
         grounds.forEach((remedy, why) -> {
             if (!heldBy.containsKey(remedy)) {
                 Option option = option(remedy, why);
-                if (info(option).urgency() != Urgency.NOW
+                if (!pressing.contains(remedy)
                         && option.gain().filter(Gain::useless).isPresent()
                         && ofPace(why)
                         && effects.mayHold(remedy)) {
@@ -83,10 +87,10 @@ final class Arranger {
                 }
             }
         });
-        ranked.sort(Comparator.comparing((Option o) -> info(o).urgency() != Urgency.NOW)
+        ranked.sort(Comparator.comparing((Option o) -> !pressing.contains(o.remedy()))
                 .thenComparing(Comparator.comparingDouble(Option::worth).reversed())
                 .thenComparing(Option::remedy));
-        List<Step> steps = steps(inSequence(withoutUndoing(ranked)));
+        List<Step> steps = steps(inSequence(withoutUndoing(ranked), before), pressing);
         Set<Remedy> proposed = grounds.keySet();
         List<Held> withheld = new ArrayList<>();
         heldBy.forEach((remedy, rules) -> {
@@ -170,14 +174,36 @@ final class Arranger {
         return standing;
     }
 
-    /** Moves a step in front of one that must come after it. */
-    private List<Option> inSequence(List<Option> ranked) {
+    /** What must come before each step. */
+    private Map<Remedy, Set<Remedy>> before() {
         Map<Remedy, Set<Remedy>> before = new EnumMap<>(Remedy.class);
         for (Firing firing : outcome.of(Precedes.class)) {
             Precedes order = (Precedes) firing.result();
             before.computeIfAbsent(order.second(), r -> EnumSet.noneOf(Remedy.class))
                     .add(order.first());
         }
+        return before;
+    }
+
+    /** The steps that cannot wait: those against danger, and those that must be done before them. */
+    private Set<Remedy> pressing(Set<Remedy> proposed, Map<Remedy, Set<Remedy>> before) {
+        Set<Remedy> pressing = EnumSet.noneOf(Remedy.class);
+        Deque<Remedy> open = new ArrayDeque<>();
+        proposed.stream()
+                .filter(r -> !heldBy.containsKey(r))
+                .filter(r -> knowledge.remedies().get(r).urgency() == Urgency.NOW)
+                .forEach(open::add);
+        while (!open.isEmpty()) {
+            Remedy remedy = open.remove();
+            if (pressing.add(remedy)) {
+                open.addAll(before.getOrDefault(remedy, Set.of()));
+            }
+        }
+        return pressing;
+    }
+
+    /** Moves a step in front of one that must come after it. */
+    private static List<Option> inSequence(List<Option> ranked, Map<Remedy, Set<Remedy>> before) {
         List<Option> sequence = new ArrayList<>();
         for (Option option : ranked) {
             place(option, ranked, before, sequence, EnumSet.noneOf(Remedy.class));
@@ -202,7 +228,7 @@ final class Arranger {
         sequence.add(option);
     }
 
-    private List<Step> steps(List<Option> sequence) {
+    private List<Step> steps(List<Option> sequence, Set<Remedy> pressing) {
         Map<String, List<Option>> groups = new TreeMap<>();
         List<Option> leaders = new ArrayList<>();
         for (Option option : sequence) {
@@ -221,7 +247,7 @@ final class Arranger {
             steps.add(new Step(
                     steps.size() + 1,
                     leader,
-                    info.urgency(),
+                    pressing.contains(leader.remedy()) ? Urgency.NOW : info.urgency(),
                     day.plusDays(info.expectDays().from()),
                     day.plusDays(info.expectDays().to()),
                     others));

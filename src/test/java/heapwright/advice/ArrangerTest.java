@@ -1,6 +1,7 @@
 package heapwright.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.engine.Firing;
@@ -20,6 +21,7 @@ import heapwright.knowledge.Cause;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.Known;
 import heapwright.knowledge.Remedy;
+import heapwright.knowledge.RemedyInfo.Urgency;
 import heapwright.process.heat.Range;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -42,6 +44,20 @@ class ArrangerTest {
         propose(Remedy.ENLARGE_PILE, Strength.DECISIVE);
         propose(Remedy.LEAVE_AND_AIR_SHED, Strength.SLIGHT);
         assertEquals(List.of(Remedy.LEAVE_AND_AIR_SHED, Remedy.ENLARGE_PILE), steps());
+    }
+
+    @Test
+    @DisplayName("takes what must come before a step against danger for as pressing, and nothing else")
+    void beforeDanger() {
+        propose(Remedy.COVER_AGAINST_RAIN, Strength.DECISIVE);
+        propose(Remedy.SPREAD_AND_WET, Strength.SLIGHT);
+        propose(Remedy.MEASURE_CORE, Strength.SLIGHT);
+        fire("ARRANGE-1", Strength.STRONG, new Precedes(Remedy.MEASURE_CORE, Remedy.SPREAD_AND_WET));
+        assertEquals(List.of(Remedy.MEASURE_CORE, Remedy.SPREAD_AND_WET, Remedy.COVER_AGAINST_RAIN), steps());
+        assertEquals(
+                List.of(Urgency.NOW, Urgency.NOW),
+                arranged().steps().stream().limit(2).map(Step::urgency).toList());
+        assertNotEquals(Urgency.NOW, arranged().steps().get(2).urgency());
     }
 
     @Test

@@ -43,7 +43,7 @@ import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.constraints.IntRange;
 
 @Label("Advice on any pile")
-class AdvisorProperties {
+class AdvisorPropertyTest {
 
     private static final Words WORDS = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);
 
@@ -109,7 +109,7 @@ class AdvisorProperties {
                         PileArbitraries.piles(TestPile.KNOWLEDGE.vocabulary()),
                         signs,
                         Arbitraries.integers().between(0, 14))
-                .as(AdvisorProperties::answered);
+                .as(AdvisorPropertyTest::answered);
     }
 
     /** The pile with an entry of the day of advice on top: without it most answers would be out of date. */
