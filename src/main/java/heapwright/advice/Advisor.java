@@ -94,7 +94,8 @@ public final class Advisor {
      */
     public Advice advise(Pile pile) {
         Advice advice = diagnose(pile);
-        return advice.asking(new NextQuestions(inference).after(advice.outcome(), List.of(Sign.values())));
+        return advice.asking(
+                new NextQuestions(inference, knowledge.signs()).after(advice.outcome(), List.of(Sign.values())));
     }
 
     /** The same without questions, which are most of the work: enough for cases and for many piles at once. */

@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param id the sign
  * @param sense the sense or topic under which it is asked
+ * @param met how often it is met at home piles, as far as nothing else is known
  * @param ask the question, answered yes, no or don't know
  * @param say the statement when the answer is yes
  * @param deny the statement when the answer is no
@@ -19,6 +20,7 @@ import java.util.Optional;
 public record SignInfo(
         Sign id,
         Sense sense,
+        Met met,
         String ask,
         String say,
         String deny,
@@ -29,6 +31,24 @@ public record SignInfo(
 
         List<String> aliases,
         Optional<Figure> moisturePct) {
+
+    /** How often a sign is met; the chances are judgement and only order the questions. */
+    public enum Met implements Id {
+        SELDOM(0.02),
+        SOMETIMES(0.15),
+        OFTEN(0.4);
+
+        private final double chance;
+
+        Met(double chance) {
+            this.chance = chance;
+        }
+
+        /** The chance of a yes, 0 to 1, as far as nothing else is known. */
+        public double chance() {
+            return chance;
+        }
+    }
 
     /** The sense or topic under which a sign is asked. */
     public enum Sense implements Id {

@@ -2,6 +2,7 @@ package heapwright.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.engine.Inference;
@@ -18,11 +19,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("The next question")
 class NextQuestionsTest {
+
+    /** Every tenth case: enough piles of every kind, and the exhaustive search over them takes seconds. */
+    private static final List<JudgedCases.Judged> SOME = everyTenth();
 
     private final Inference inference = new Inference(TestPile.ADVISOR.rulebook(), TestPile.KNOWLEDGE);
 
@@ -45,9 +50,9 @@ class NextQuestionsTest {
     @Test
     @DisplayName("comes with the more telling before the less telling, and none that tells nothing")
     void telling() {
-        for (JudgedCases.Judged judged : JudgedCases.all()) {
+        for (JudgedCases.Judged judged : SOME) {
             List<Double> changes =
-                    judged.advice().questions().stream().map(Question::change).toList();
+                    questions(judged).stream().map(Question::change).toList();
             assertEquals(
                     changes.stream().sorted(Comparator.reverseOrder()).toList(),
                     changes,
@@ -60,10 +65,9 @@ class NextQuestionsTest {
     @Test
     @DisplayName("is never one that was answered already")
     void notAnswered() {
-        for (JudgedCases.Judged judged : JudgedCases.all()) {
+        for (JudgedCases.Judged judged : SOME) {
             Set<Sign> answered = answered(judged.advice().outcome());
-            judged.advice()
-                    .questions()
+            questions(judged)
                     .forEach(q -> assertFalse(
                             answered.contains(q.sign()), judged.tested().file() + " asks " + q.sign()));
         }
@@ -72,10 +76,10 @@ class NextQuestionsTest {
     @Test
     @DisplayName("is never one to which a yes would contradict what was said")
     void notContradictory() {
-        for (JudgedCases.Judged judged : JudgedCases.below("demo")) {
+        for (JudgedCases.Judged judged : SOME) {
             Outcome now = judged.advice().outcome();
             Set<Object> disputed = disputes(now);
-            for (Question question : judged.advice().questions()) {
+            for (Question question : questions(judged)) {
                 List<Object> facts = new ArrayList<>(now.facts());
                 facts.add(new Seen(question.sign(), 0));
                 assertTrue(
@@ -83,6 +87,35 @@ class NextQuestionsTest {
                         judged.tested().file() + " asks " + question.sign());
             }
         }
+    }
+
+    @Test
+    @DisplayName("is, by the estimate, nearly always as telling as the best that an exhaustive search finds")
+    void asGoodAsExhaustive() {
+        NextQuestions search = new NextQuestions(inference, TestPile.KNOWLEDGE.signs());
+        int asGood = 0;
+        int asked = 0;
+        for (JudgedCases.Judged judged : SOME) {
+            Outcome now = judged.advice().outcome();
+            double best = most(search.among(now, List.of(Sign.values())));
+            if (best > 0) {
+                asked++;
+                asGood += most(search.after(now, List.of(Sign.values()))) >= 0.9 * best ? 1 : 0;
+            }
+        }
+        // 94 of 100 over all the cases when the estimate was written.
+        assertTrue(asked > 50 && asGood >= 0.85 * asked, asGood + " of " + asked);
+    }
+
+    @Test
+    @DisplayName("is not whether it smokes, where nothing speaks of fire")
+    void seldomMetIsSeldomAsked() {
+        List<Question> asked = asked(List.of(new Seen(Sign.CORE_COLD, 0)), List.of(Sign.values()));
+        assertNotEquals(Sign.SMOKE, asked.get(0).sign());
+        List<Question> hot = asked(
+                List.of(new Seen(Sign.CORE_HOT, 0), new Seen(Sign.DUST_DRY, 0), new Seen(Sign.SMELLS_BURNT, 0)),
+                List.of(Sign.SMOKE, Sign.ANTS));
+        assertEquals(Sign.SMOKE, hot.get(0).sign());
     }
 
     @Test
@@ -100,7 +133,26 @@ class NextQuestionsTest {
     }
 
     private List<Question> asked(List<Object> facts, List<Sign> candidates) {
-        return new NextQuestions(inference).after(inference.upToConclusions(facts), candidates);
+        return new NextQuestions(inference, TestPile.KNOWLEDGE.signs())
+                .after(inference.upToConclusions(facts), candidates);
+    }
+
+    private static List<JudgedCases.Judged> everyTenth() {
+        List<JudgedCases.Judged> all = JudgedCases.all();
+        return IntStream.range(0, all.size())
+                .filter(i -> i % 10 == 0)
+                .mapToObj(all::get)
+                .toList();
+    }
+
+    private static double most(List<Question> questions) {
+        return questions.stream().mapToDouble(Question::change).max().orElse(0);
+    }
+
+    private List<Question> questions(JudgedCases.Judged judged) {
+        List<Question> questions = new NextQuestions(inference, TestPile.KNOWLEDGE.signs())
+                .after(judged.advice().outcome(), List.of(Sign.values()));
+        return questions;
     }
 
     private static Question of(List<Question> asked, Sign sign) {

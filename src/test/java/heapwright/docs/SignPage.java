@@ -24,7 +24,7 @@ final class SignPage {
                 + " for are three different things: only answers are evidence.");
         for (Sense sense : Sense.values()) {
             page.section(doctrine.catalogue.text("sense." + sense.id()));
-            page.head("Id", "Question", "How to check", "Rules on a yes", "Rules on a no");
+            page.head("Id", "Question", "How to check", "Met", "Rules on a yes", "Rules on a no");
             doctrine.knowledge.signs().values().stream()
                     .filter(s -> s.sense() == sense)
                     .forEach(s -> sign(page, s));
@@ -38,6 +38,7 @@ final class SignPage {
                 "<a id=\"" + id + "\"></a>`" + id + "`",
                 info.ask(),
                 info.how() + info.moisturePct().map(SignPage::stands).orElse(""),
+                info.met().id(),
                 rules(Seen.class, info.id()),
                 rules(Denied.class, info.id()));
     }

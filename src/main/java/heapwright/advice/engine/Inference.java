@@ -87,6 +87,27 @@ public final class Inference {
     }
 
     /**
+     * What the rules of the first three passes say of facts, without adding it up.
+     *
+     * @param facts what is known of the pile, or might be
+     */
+    public List<Firing> unweighed(Collection<?> facts) {
+        KieSession session = rulebook.open();
+        try {
+            Recorder recorder = new Recorder(rulebook);
+            session.addEventListener(recorder.matches());
+            session.addEventListener(recorder.insertions());
+            facts.forEach(session::insert);
+            fire(session, Pass.DERIVE);
+            fire(session, Pass.WEIGH);
+            fire(session, Pass.CONCLUDE);
+            return List.copyOf(recorder.firings());
+        } finally {
+            session.dispose();
+        }
+    }
+
+    /**
      * Runs the audit rules on a recipe.
      *
      * @param facts what is known of the recipe

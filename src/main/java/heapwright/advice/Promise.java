@@ -1,0 +1,184 @@
+package heapwright.advice;
+
+import heapwright.advice.engine.Firing;
+import heapwright.advice.engine.Inference;
+import heapwright.advice.engine.Outcome;
+import heapwright.advice.engine.Piece;
+import heapwright.advice.engine.Weighed;
+import heapwright.advice.fact.Contradicts;
+import heapwright.advice.fact.Denied;
+import heapwright.advice.fact.Opposes;
+import heapwright.advice.fact.Seen;
+import heapwright.advice.fact.SetAside;
+import heapwright.advice.fact.Supports;
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.Origin;
+import heapwright.knowledge.Sign;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Estimates from a single run how much the answer to each open sign would move the likelihoods: a run in which every
+ * open sign is both seen and not. What a rule says there counts for an answer when that answer alone, with what is
+ * known, gives the rule all its facts. Rules that wait for the absence of something may stay silent there, so this is an
+ * estimate, good enough to choose which answers to run in full.
+ */
+final class Promise {
+
+    private static final double DECIBANS_PER_BAN = 10;
+    private static final int ANSWERS = 2 * Sign.values().length;
+    private static final BitSet NO_ANSWER = new BitSet();
+
+    private final Outcome now;
+    private final Map<Cause, Double> decibans = new EnumMap<>(Cause.class);
+    private final Map<Object, BitSet> enough = new HashMap<>();
+    private final BitSet impossible = new BitSet(ANSWERS);
+    private final Map<Integer, List<Firing>> byAnswer = new HashMap<>();
+
+    private Promise(Inference inference, Outcome now, Collection<Sign> open) {
+        this.now = now;
+        Set<Cause> aside = EnumSet.noneOf(Cause.class);
+        now.of(SetAside.class).forEach(f -> aside.add(((SetAside) f.result()).cause()));
+        now.weighed().values().stream()
+                .filter(w -> !aside.contains(w.cause()))
+                .forEach(w ->
+                        decibans.put(w.cause(), DECIBANS_PER_BAN * Math.log10(w.likelihood() / (1 - w.likelihood()))));
+        listen(inference, open);
+    }
+
+    /**
+     * The open signs in order of promise; those that cannot be seen beside what is known are left out.
+     *
+     * @param open the signs without an answer
+     * @param weight what an answer is worth from how it would move the likelihoods
+     */
+    static List<Sign> ranked(Inference inference, Outcome now, Collection<Sign> open, Worth weight) {
+        Promise promise = new Promise(inference, now, open);
+        Map<Sign, Double> worth = new EnumMap<>(Sign.class);
+        for (Sign sign : open) {
+            if (!promise.impossible.get(yes(sign))) {
+                worth.put(sign, weight.of(sign, promise.moved(yes(sign)), promise.moved(no(sign))));
+            }
+        }
+        return worth.keySet().stream()
+                .sorted(Comparator.comparingDouble((Sign s) -> -worth.get(s)).thenComparing(Comparator.naturalOrder()))
+                .toList();
+    }
+
+    /** What it is worth to ask for a sign. */
+    interface Worth {
+
+        /**
+         * @param ifYes how a yes would move the likelihoods, by cause
+         * @param ifNo how a no would
+         */
+        double of(Sign sign, Map<Cause, Double> ifYes, Map<Cause, Double> ifNo);
+    }
+
+    private static int yes(Sign sign) {
+        return 2 * sign.ordinal();
+    }
+
+    private static int no(Sign sign) {
+        return 2 * sign.ordinal() + 1;
+    }
+
+    /** Notes for every firing which answers would each be enough for it. */
+    private void listen(Inference inference, Collection<Sign> open) {
+        List<Object> facts = new ArrayList<>(now.facts());
+        facts.forEach(f -> enough.put(f, any()));
+        for (Sign sign : open) {
+            answer(facts, new Seen(sign, 0), yes(sign));
+            answer(facts, new Denied(sign, 0), no(sign));
+        }
+        Set<Object> disputed = new HashSet<>();
+        now.of(Contradicts.class).forEach(f -> disputed.add(f.result()));
+        for (Firing firing : inference.unweighed(facts)) {
+            BitSet alone = any();
+            firing.because().forEach(f -> alone.and(enough.getOrDefault(f, NO_ANSWER)));
+            enough.computeIfAbsent(firing.result(), r -> new BitSet(ANSWERS)).or(alone);
+            if (firing.result() instanceof Contradicts && !disputed.contains(firing.result())) {
+                impossible.or(alone);
+            } else if (alone.cardinality() < ANSWERS) {
+                alone.stream()
+                        .forEach(a -> byAnswer.computeIfAbsent(a, x -> new ArrayList<>())
+                                .add(firing));
+            }
+        }
+    }
+
+    private void answer(List<Object> facts, Object fact, int answer) {
+        BitSet itself = new BitSet(ANSWERS);
+        itself.set(answer);
+        facts.add(fact);
+        enough.put(fact, itself);
+    }
+
+    private static BitSet any() {
+        BitSet any = new BitSet(ANSWERS);
+        any.set(0, ANSWERS);
+        return any;
+    }
+
+    /** How an answer would move the likelihoods, by cause. */
+    private Map<Cause, Double> moved(int answer) {
+        Map<Cause, List<Firing>> byCause = new EnumMap<>(Cause.class);
+        for (Firing firing : byAnswer.getOrDefault(answer, List.of())) {
+            if (firing.result() instanceof Supports s) {
+                byCause.computeIfAbsent(s.cause(), c -> new ArrayList<>()).add(firing);
+            } else if (firing.result() instanceof Opposes o) {
+                byCause.computeIfAbsent(o.cause(), c -> new ArrayList<>()).add(firing);
+            }
+        }
+        Map<Cause, Double> moved = new EnumMap<>(Cause.class);
+        byCause.forEach((cause, spoken) -> {
+            Double before = decibans.get(cause);
+            if (before != null) {
+                double after = before + added(now.weighed().get(cause), spoken);
+                moved.put(cause, likelihood(after) - likelihood(before));
+            }
+        });
+        return moved;
+    }
+
+    /** Within one origin only the strongest for and the strongest against count. */
+    private static double added(Weighed weighed, List<Firing> firings) {
+        Map<Origin, Integer> most = strongest(weighed.supports());
+        Map<Origin, Integer> least = strongest(weighed.opposes());
+        double added = 0;
+        for (Firing firing : firings) {
+            int weight = firing.rule().strength().decibans();
+            if (firing.result() instanceof Supports s) {
+                added += raise(most, s.origin(), weight);
+            } else if (firing.result() instanceof Opposes o) {
+                added -= raise(least, o.origin(), weight);
+            }
+        }
+        return added;
+    }
+
+    private static int raise(Map<Origin, Integer> strongest, Origin origin, int weight) {
+        int before = strongest.getOrDefault(origin, 0);
+        strongest.put(origin, Math.max(before, weight));
+        return Math.max(0, weight - before);
+    }
+
+    private static Map<Origin, Integer> strongest(List<Piece> pieces) {
+        Map<Origin, Integer> strongest = new EnumMap<>(Origin.class);
+        pieces.forEach(p -> strongest.merge(p.origin(), Math.abs(p.decibans()), Math::max));
+        return strongest;
+    }
+
+    private static double likelihood(double decibans) {
+        return 1 / (1 + Math.pow(10, -decibans / DECIBANS_PER_BAN));
+    }
+}
