@@ -3,7 +3,6 @@ package heapwright.advice;
 import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.Outcome;
 import heapwright.advice.engine.RuleInfo;
-import heapwright.advice.engine.Strength;
 import heapwright.advice.fact.Precedes;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Replaces;
@@ -16,7 +15,6 @@ import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.RemedyInfo.Urgency;
-import heapwright.process.dose.Cap;
 import heapwright.process.dose.DoseAmount;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
@@ -257,62 +255,5 @@ final class Arranger {
 
     private RemedyInfo info(Option option) {
         return knowledge.remedies().get(option.remedy());
-    }
-
-    /** What a step is worth, in days. All figures are judgement; they order steps and are never shown as a promise. */
-    static final class Worth {
-
-        /** An hour of work is reckoned as half a day of progress. */
-        private static final double DAYS_PER_MINUTE = 0.5 / 60;
-
-        private static final double DAYS_FOR_HEAVY_WORK = 0.5;
-        private static final Map<RemedyInfo.Risk, Double> DAYS_FOR_RISK = Map.of(
-                RemedyInfo.Risk.NONE, 0.0,
-                RemedyInfo.Risk.LOW, 0.5,
-                RemedyInfo.Risk.SOME, 2.0,
-                RemedyInfo.Risk.HIGH, 6.0);
-        private static final Map<Strength, Double> FIRMNESS = Map.of(
-                Strength.SLIGHT, 0.25,
-                Strength.FAIR, 0.5,
-                Strength.STRONG, 0.8,
-                Strength.DECISIVE, 1.0);
-
-        /** A step whose own figures show no need for it is worth only this part; judgement. */
-        static final double WITHOUT_NEED = 0.25;
-
-        /** What can wait some weeks is worth half of what it would be if it were done at once; judgement. */
-        private static final double FOR_LATER = 0.5;
-
-        private Worth() {}
-
-        static boolean needed(List<DoseAmount> amounts) {
-            return amounts.isEmpty() || amounts.stream().anyMatch(a -> !a.cap().equals(Optional.of(Cap.NO_NEED)));
-        }
-
-        /** @param days what the step wins if its cause is right: by the model, else by the table */
-        static double of(RemedyInfo info, List<Ground> why, double days) {
-            double missed = 1;
-            for (Ground ground : why) {
-                missed *= 1 - ground.likelihood() * firmness(ground);
-            }
-            double cost = info.effort().minutes() * DAYS_PER_MINUTE
-                    + (info.effort().heavy() ? DAYS_FOR_HEAVY_WORK : 0)
-                    + DAYS_FOR_RISK.get(info.risk());
-            double soon = info.urgency() == Urgency.LATER ? FOR_LATER : 1;
-            return (1 - missed) * days * soon - cost;
-        }
-
-        /**
-         * What the model says, in the coin of the table, since many steps have no other: nothing won is the table's low
-         * end, all the time looked at its high end.
-         */
-        static double inCoin(RemedyInfo info, Gain gain) {
-            double low = info.effectDays().low();
-            return low + gain.share() * (info.effectDays().high() - low);
-        }
-
-        static double firmness(Ground ground) {
-            return FIRMNESS.get(ground.rule().strength());
-        }
     }
 }

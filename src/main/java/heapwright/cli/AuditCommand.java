@@ -1,12 +1,14 @@
 package heapwright.cli;
 
 import heapwright.advice.audit.Audit;
+import heapwright.advice.engine.Pass;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Pile;
 import heapwright.report.AuditJson;
 import heapwright.report.AuditReport;
 import heapwright.report.AuditTable;
 import heapwright.report.Words;
+import java.util.EnumSet;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -56,12 +58,12 @@ final class AuditCommand implements Callable<Integer> {
             throw new UsageFault(
                     "heapwright: --my-ratio " + ownRatio + ": a C:N is a number above 0. Example: --my-ratio 33");
         }
-        workshop.warmUp();
+        workshop.warmUp(EnumSet.of(Pass.AUDIT));
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);
         OptionalDouble own = ownRatio == null ? OptionalDouble.empty() : OptionalDouble.of(ownRatio);
-        Audit audit = workshop.advisor()
+        Audit audit = workshop.auditor()
                 .audit(pile, own)
                 .orElseThrow(
                         () -> new UsageFault(

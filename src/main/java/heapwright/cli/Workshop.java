@@ -1,9 +1,15 @@
 package heapwright.cli;
 
 import heapwright.advice.Advisor;
+import heapwright.advice.audit.Auditor;
+import heapwright.advice.engine.Inference;
+import heapwright.advice.engine.Pass;
 import heapwright.advice.engine.Rulebook;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
+import heapwright.process.mixture.MixtureCalculator;
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 
@@ -23,15 +29,28 @@ final class Workshop {
 
     /** Starts loading the rules beside other work, where a command is sure to need them. */
     void warmUp() {
-        rulebook = CompletableFuture.supplyAsync(Rulebook::packed);
+        warmUp(EnumSet.allOf(Pass.class));
+    }
+
+    /** The same with the rules of some passes. */
+    void warmUp(Set<Pass> passes) {
+        rulebook = CompletableFuture.supplyAsync(() -> Rulebook.packed(passes));
+    }
+
+    /** What audits recipes; it needs no other rules. */
+    Auditor auditor() {
+        return new Auditor(knowledge(), new Inference(rules(), knowledge()), new MixtureCalculator());
     }
 
     Advisor advisor() {
         if (advisor == null) {
-            Rulebook rules = rulebook == null ? Rulebook.packed() : loaded(rulebook);
-            advisor = new Advisor(knowledge(), rules);
+            advisor = new Advisor(knowledge(), rules());
         }
         return advisor;
+    }
+
+    private Rulebook rules() {
+        return rulebook == null ? Rulebook.packed() : loaded(rulebook);
     }
 
     private static Rulebook loaded(CompletableFuture<Rulebook> loading) {

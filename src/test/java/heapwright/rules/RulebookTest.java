@@ -2,7 +2,10 @@ package heapwright.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import heapwright.advice.engine.Inference;
+import heapwright.advice.engine.Pass;
 import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.engine.Rulebook;
 import heapwright.advice.fact.Fixture;
@@ -43,6 +46,16 @@ class RulebookTest {
         assertEquals(
                 DrlFile.allRules().stream().map(DrlRule::id).sorted().toList(),
                 loaded.stream().map(RuleInfo::id).sorted().toList());
+    }
+
+    @Test
+    @DisplayName("can be loaded in part, and refuse the passes that were left out")
+    void inPart() {
+        Rulebook audit = Rulebook.packed(EnumSet.of(Pass.AUDIT));
+        assertEquals(loaded.stream().filter(r -> r.pass() == Pass.AUDIT).toList(), audit.rules());
+        Inference inference = new Inference(audit, knowledge);
+        assertEquals(List.of(), inference.audit(List.of()));
+        assertThrows(IllegalStateException.class, () -> inference.run(List.of()));
     }
 
     @Test

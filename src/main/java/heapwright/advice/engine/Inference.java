@@ -147,7 +147,8 @@ public final class Inference {
         return List.copyOf(byRuleAndResult.values());
     }
 
-    private static void fire(KieSession session, Pass pass) {
+    private void fire(KieSession session, Pass pass) {
+        rulebook.demand(pass);
         session.getAgenda().getAgendaGroup(pass.id()).setFocus();
         if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
             throw new IllegalStateException("The " + pass.id() + " rules do not come to rest");

@@ -10,8 +10,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
@@ -28,21 +30,38 @@ public final class Rulebook {
     private static final String MODEL_LIST = "/META-INF/kie/heapwright/heapwright/drools-model";
     private static final String VERSION_LINE = "Drools-Model-Version";
 
+    private static final String PACKAGE = "heapwright.rules.";
+
+    private final Set<Pass> passes;
     private final KieBase base;
     private final Map<String, RuleInfo> byName;
 
-    private Rulebook(KieBase base, Map<String, RuleInfo> byName) {
+    private Rulebook(Set<Pass> passes, KieBase base, Map<String, RuleInfo> byName) {
+        this.passes = EnumSet.copyOf(passes);
         this.base = base;
         this.byName = byName;
     }
 
     /**
-     * Loads the rules packed with the program.
+     * Loads all the rules packed with the program.
      *
      * @throws IllegalStateException when there are none or one lacks what every rule must carry: our own failure
      */
     public static Rulebook packed() {
-        List<Model> models = modelClasses().stream().map(Rulebook::model).toList();
+        return packed(EnumSet.allOf(Pass.class));
+    }
+
+    /**
+     * Loads the rules of some passes: a command that needs few starts sooner with few.
+     *
+     * @param passes at least one
+     * @throws IllegalStateException as for all of them
+     */
+    public static Rulebook packed(Set<Pass> passes) {
+        List<Model> models = modelClasses().stream()
+                .filter(name -> passes.stream().anyMatch(p -> name.startsWith(PACKAGE + p.id() + ".")))
+                .map(Rulebook::model)
+                .toList();
         KieBase base = KieBaseBuilder.createKieBaseFromModel(models);
         Map<String, RuleInfo> infos = new TreeMap<>();
         base.getKiePackages().stream().flatMap(p -> p.getRules().stream()).forEach(rule -> {
@@ -55,7 +74,7 @@ public final class Rulebook {
             throw new IllegalStateException(
                     "The knowledge base is empty: the rules were not compiled into the program");
         }
-        return new Rulebook(base, infos);
+        return new Rulebook(passes, base, infos);
     }
 
     /** Every rule, in order of id. */
@@ -67,6 +86,13 @@ public final class Rulebook {
 
     RuleInfo of(Rule rule) {
         return byName.get(key(rule));
+    }
+
+    /** @throws IllegalStateException when the pass was not loaded: our own failure */
+    void demand(Pass pass) {
+        if (!passes.contains(pass)) {
+            throw new IllegalStateException("The " + pass.id() + " rules were not loaded, only those of " + passes);
+        }
     }
 
     KieSession open() {
