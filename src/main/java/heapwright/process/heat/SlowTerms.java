@@ -4,7 +4,7 @@ package heapwright.process.heat;
  * What changes slowly: the geometry of the shells, their conductances, and every rate factor but that of temperature,
  * oxygen and acid. Brought up to date once a day by the fast course, at every call by the general right-hand side.
  */
-final class Setting {
+final class SlowTerms {
     private static final double DAY_S = 86400;
     private static final double GRAVITY_BY_VISCOSITY = 9.81 / 1.8e-5;
     private static final double AIR_KG_M3 = 1.25;
@@ -61,7 +61,7 @@ final class Setting {
 
     double volume;
 
-    Setting(int n) {
+    SlowTerms(int n) {
         this.n = n;
         conductance = new double[n + 1];
         diffusion = new double[n + 1];
