@@ -117,7 +117,8 @@ final class Decay {
                 * (1 - s.ice[i])
                 * Factors.acid(set.ph[i], warm);
         double grow = k.growthPerDay() / DAY_S * speed;
-        double die = k.deathPerDayK() / DAY_S * Math.max(0, warm - k.deathFromC() - k.shiftC());
+        double over = Math.max(0, warm - k.deathFromC() - k.shiftC());
+        double die = k.deathPerDayK2() / DAY_S * over * over;
         if (dt == 0) {
             return v * (grow * (1 - v) - die) + die * LEAST_VIGOUR;
         }

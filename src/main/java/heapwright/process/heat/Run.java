@@ -6,7 +6,7 @@ import java.util.List;
 final class Run {
     static final int SHELLS = 8;
     /** Share by which a fresh pile still settles under its own weight (judgement). */
-    static final double FRESH_LOOSE = 0.10;
+    static final double FRESH_LOOSE = 0.12;
 
     private static final double DAY_S = 86400;
     /** A step is chosen so that no inner shell moves more than this, K. */

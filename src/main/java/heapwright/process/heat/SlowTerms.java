@@ -21,6 +21,9 @@ final class SlowTerms {
     /** Conductance of a square lying on deep ground: 2.26 k sqrt(area) (physics). */
     private static final double GROUND_SHAPE = 2.26;
 
+    /** Very loose matter passes this many times the air of an air space of 0.40, at most (judgement). */
+    private static final double MOST_PORES = 12;
+
     /** Depth of a layer that vapour has to cross, m per m²·K/W: that of straw (judgement). */
     private static final double LAYER_DEPTH = 0.06;
 
@@ -162,7 +165,7 @@ final class SlowTerms {
         for (int i = 0; i < n; i++) {
             double space = airSpace[i];
             double pores = space * space * space / ((1 - space) * (1 - space)) / 0.1778;
-            double permeability = c.transport().permeability() * fine * Math.min(6, pores);
+            double permeability = c.transport().permeability() * fine * Math.min(MOST_PORES, pores);
             resistance += (edge[i + 1] - edge[i]) / permeability;
         }
         double permeability = edge[n] / resistance;
