@@ -196,8 +196,7 @@ public final class Behaviours {
                 "the same, days until as warm as the day before",
                 "WSUWHAT: long in winter",
                 0,
-                atLeast(2),
-                of(0, 99),
+                atLeast(2), atLeast(0),
                 () -> recovery(turned, 20));
         add(
                 10,

@@ -34,7 +34,7 @@ class ReconstructionTest {
 
     @Test
     void aDryPileIsFoundOut() {
-        Matter dry = Matter.of(1, 320, 0.34, 0.25, 0.40, 0.25, 30, 4);
+        Matter dry = Matter.of(1, 300, 0.30, 0.25, 0.40, 0.25, 30, 4);
         Reconstruction r = read(measured(dry, 30, 3), 30);
         assertEquals(CourseVerdict.SOMETHING_WRONG, r.verdict());
         assertTrue(r.stretches().get(0).colderThanHealthy() > 20, r.stretches().toString());
@@ -93,7 +93,7 @@ class ReconstructionTest {
 
     @Test
     void theFittedCourseComesCloseToEveryMeasurement() {
-        Matter dry = Matter.of(1, 320, 0.34, 0.25, 0.40, 0.25, 30, 4);
+        Matter dry = Matter.of(1, 300, 0.30, 0.25, 0.40, 0.25, 30, 4);
         List<CoreReading> readings = measured(dry, 30, 3);
         Reconstruction r = read(readings, 30);
         for (CoreReading m : readings) {
