@@ -196,7 +196,8 @@ public final class Behaviours {
                 "the same, days until as warm as the day before",
                 "WSUWHAT: long in winter",
                 0,
-                atLeast(2), atLeast(0),
+                atLeast(2),
+                atLeast(0),
                 () -> recovery(turned, 20));
         add(
                 10,
