@@ -149,6 +149,7 @@ public final class ModelJson {
     /** What a step wins. */
     void gain(ObjectNode node, Gain gain, LocalDate today) {
         node.put("text", model.gain(gain, today));
+        node.put("asleep", gain.asleep());
         range(node.putObject("daysWon"), gain.daysWon());
         range(node.putObject("warmerC"), gain.warmerC());
         range(node.putObject("moreDaysAbove40"), gain.moreWarmDays());

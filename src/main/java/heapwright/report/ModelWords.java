@@ -113,6 +113,13 @@ public final class ModelWords {
         if (gain.useless()) {
             return words.text("gain.not-faster");
         }
+        if (gain.asleep()) {
+            String until = date(today.plusDays(gain.days()));
+            return gain.with().likely()
+                    ? words.text("gain.back", forty, days(gain.with().days())) + "; "
+                            + words.text("gain.without-asleep", until)
+                    : words.text("gain.asleep", forty, until);
+        }
         if (gain.daysWon().low() <= 0) {
             return words.text("gain.unclear", days(gain.daysWon()));
         }
@@ -132,7 +139,9 @@ public final class ModelWords {
     }
 
     String useless(Gain gain) {
-        return words.text("gain.useless", days(gain.daysWon()));
+        return gain.asleep()
+                ? words.text("gain.useless-asleep", gain.days())
+                : words.text("gain.useless", days(gain.daysWon()));
     }
 
     /** A range of days as "5 (3–9)". */

@@ -9,13 +9,16 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import heapwright.advice.Forecaster;
 import heapwright.advice.TestPile;
 import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.Gain;
 import heapwright.advice.winter.Hindsight;
 import heapwright.casebook.JudgedCases;
 import heapwright.pile.Pile;
 import heapwright.pile.PileArbitraries;
+import heapwright.process.heat.Range;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -93,5 +96,26 @@ class ModelReportsTest {
     @Provide
     Arbitrary<Pile> piles() {
         return PileArbitraries.piles(TestPile.KNOWLEDGE.vocabulary());
+    }
+
+    @Test
+    @DisplayName("counts no days on a pile that sleeps, and says until when")
+    void asleep() {
+        Range none = new Range(90, 90, 90);
+        Range won = new Range(40, 80, 88);
+        Range little = new Range(0, 0.01, 0.02);
+        Gain.Back never = new Gain.Back(false, 0, none);
+        Gain.Back back = new Gain.Back(false, 0.9, new Range(20, 30, 60));
+        LocalDate today = LocalDate.of(2027, 1, 10);
+        ModelWords words = new ModelWords(WORDS);
+        String sleeps = words.gain(new Gain(90, won, none, none, never, never, little), today);
+        assertTrue(sleeps.contains("10 Apr 2027") && sleeps.contains("with this or without"), sleeps);
+        String wakes = words.gain(new Gain(90, won, none, none, back, never, little), today);
+        assertTrue(wakes.contains("30 (20 to 60) days") && wakes.contains("sleeps until 10 Apr 2027"), wakes);
+        String useless = words.useless(new Gain(90, new Range(-80, -70, -3), none, none, never, never, little));
+        assertTrue(useless.contains("sleeps either way"), useless);
+        for (String text : List.of(sleeps, wakes, useless)) {
+            assertFalse(text.contains("80") || text.contains("70"), text);
+        }
     }
 }

@@ -72,7 +72,8 @@ final class Comparison {
                 pairs(other, (a, b) -> meanCore(b) - meanCore(a)),
                 pairs(other, (a, b) -> (double) b.daysAtLeast(WARM_C) - a.daysAtLeast(WARM_C)),
                 back(other),
-                back(alone));
+                back(alone),
+                alone.range(c -> 1 - Math.exp(-far(c, days - 1))));
     }
 
     /** Range of a figure over the pairs of samples. */

@@ -12,8 +12,13 @@ import heapwright.process.heat.Range;
  * @param moreWarmDays more days with the core at 40 °C or above
  * @param with when the core would be back at 40 °C with the step
  * @param without when it would be back without it
+ * @param workedAlone part of its food that the pile works through in the time looked at when left alone, 0–1
  */
-public record Gain(int days, Range daysWon, Range warmerC, Range moreWarmDays, Back with, Back without) {
+public record Gain(
+        int days, Range daysWon, Range warmerC, Range moreWarmDays, Back with, Back without, Range workedAlone) {
+
+    /** Below this part of the food there is no pace to measure days against (judgement). */
+    private static final double ASLEEP = 0.05;
 
     /**
      * When a core comes back to 40 °C.
@@ -29,9 +34,18 @@ public record Gain(int days, Range daysWon, Range warmerC, Range moreWarmDays, B
         }
     }
 
-    /** The part of the time looked at that it wins, 0 to 1. */
+    /**
+     * Whether the pile, left alone, as good as sleeps all the time looked at. Days won say nothing then: the least
+     * stir gets further than standing still. What counts is whether and when the step wakes it.
+     */
+    public boolean asleep() {
+        return !without.already() && !without.likely() && workedAlone.likely() < ASLEEP;
+    }
+
+    /** The part of the time looked at that it wins, 0 to 1; of a sleeping pile, that by which it wakes sooner. */
     public double share() {
-        return Math.max(0, Math.min(1, daysWon.likely() / days));
+        double won = asleep() ? without.days().likely() - with.days().likely() : daysWon.likely();
+        return Math.max(0, Math.min(1, won / days));
     }
 
     /** Whether the whole band lies at or below nothing won. */

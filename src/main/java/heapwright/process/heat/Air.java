@@ -23,7 +23,7 @@ final class Air {
     }
 
     /** Draught by the warmth of the mean of the pile over outdoors; none when it is colder. */
-    void draw(Shells s, Setting set, double outdoorC) {
+    void draw(Shells s, SlowTerms set, double outdoorC) {
         double mean = 0;
         for (int i = 0; i < n; i++) {
             mean += s.temperature[i] * s.volume[i];
@@ -40,7 +40,7 @@ final class Air {
      * upward, with the shell's oxygen. Fixed-point rounds from the last oxygen; each round is a positive system, so
      * oxygen stays between 0 and that outdoors.
      */
-    void breathe(Shells s, Setting set, double[] demand, int rounds) {
+    void breathe(Shells s, SlowTerms set, double[] demand, int rounds) {
         double[] o = s.oxygen;
         for (int round = 0; round < rounds; round++) {
             // Elimination from the core outward, then back.

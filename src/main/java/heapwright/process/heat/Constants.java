@@ -26,8 +26,8 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
      * @param halfSizeCm piece size at which the surface starts to rule the rate, cm
      * @param seed vigour of the microbes in fresh matter, as a share of a grown population, above 0 to 1
      * @param growthPerDay growth of that vigour at 20 °C, 1/day
-     * @param deathPerDayK loss of that vigour per kelvin above {@code deathFromC}, 1/day·K
-     * @param deathFromC temperature above which organisms begin to die, °C; 58 (CORNFS1: 60)
+     * @param deathPerDayK2 loss of that vigour per square kelvin above {@code deathFromC}, 1/day·K²
+     * @param deathFromC temperature above which organisms begin to die, °C; 56 (CORNFS1: 60, CORNPHYS: 65)
      */
     public record Kinetics(
             double quickPerDay,
@@ -41,7 +41,7 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
             double halfSizeCm,
             double seed,
             double growthPerDay,
-            double deathPerDayK,
+            double deathPerDayK2,
             double deathFromC) {
         /** Scales the rates of the quick and the slow pools and sets the shift of the temperature curve, K. */
         public Kinetics varied(double quickTimes, double slowTimes, double newShiftC) {
@@ -57,7 +57,7 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
                     halfSizeCm,
                     seed,
                     growthPerDay,
-                    deathPerDayK,
+                    deathPerDayK2,
                     deathFromC);
         }
     }
@@ -125,11 +125,11 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
     /** The calibrated constants. */
     public static Constants standard() {
         return new Constants(
-                new Kinetics(0.045, 0.0060, 0.0004, 0.30, 1.30, 14.0e6, 0.55, 0.0, 5.0, 0.3, 1.5, 0.5, 58),
-                new Transport(0.05, 0.75, 0.75, 0.15, 0.8e-9, 0.5, 0.05, 1.0),
-                new Nitrogen(32.0, 6.0, 0.03),
+                new Kinetics(0.047, 0.0052, 0.0004, 0.30, 1.30, 14.0e6, 0.55, 0.0, 5.0, 0.3, 1.6, 0.12, 56),
+                new Transport(0.05, 0.75, 0.75, 0.15, 0.9e-9, 0.5, 0.05, 1.0),
+                new Nitrogen(28.0, 10.0, 0.02),
                 new Acid(0.15, 8.0),
-                new Settling(1.4, 8.0));
+                new Settling(1.6, 8.0));
     }
 
     /** This set with other kinetics. */

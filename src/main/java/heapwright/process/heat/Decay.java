@@ -32,7 +32,7 @@ final class Decay {
     }
 
     /** What each shell would do in the coming dt seconds (0: the rate itself). */
-    void assess(Shells s, Setting set, Constants c, double dt) {
+    void assess(Shells s, SlowTerms set, Constants c, double dt) {
         Constants.Kinetics k = c.kinetics();
         double perKg = (1 - k.humusYield()) * k.oxygenPerKg();
         for (int i = 0; i < n; i++) {
@@ -57,7 +57,7 @@ final class Decay {
     }
 
     /** Heat sources at a temperature factor of 1, W, once oxygen is known. */
-    void kindle(Shells s, Setting set, Constants c, double[] source) {
+    void kindle(Shells s, SlowTerms set, Constants c, double[] source) {
         Constants.Kinetics k = c.kinetics();
         double perKg = (1 - k.humusYield()) * k.oxygenPerKg() * k.heatPerKgOxygen();
         for (int i = 0; i < n; i++) {
@@ -70,7 +70,7 @@ final class Decay {
      * Rates of change of shell i for a heat release in W, into {@code d} in the order of {@link Shells#quantities}
      * (heat and water by vapour are not its business; ash never changes), held for dt seconds (0: the rate itself).
      */
-    void rates(Shells s, Setting set, Constants c, int i, double released, double briskness, double dt, double[] d) {
+    void rates(Shells s, SlowTerms set, Constants c, int i, double released, double briskness, double dt, double[] d) {
         Constants.Kinetics k = c.kinetics();
         double gas = released / (k.oxygenPerKg() * k.heatPerKgOxygen());
         double gross = gas / (1 - k.humusYield());
@@ -109,7 +109,7 @@ final class Decay {
      * Growth follows the temperature curve up to three times that at 20 °C and needs oxygen; great heat kills. Mean over
      * dt, so that long steps settle where the rate itself would.
      */
-    private double growth(Shells s, Setting set, Constants.Kinetics k, int i, double dt) {
+    private double growth(Shells s, SlowTerms set, Constants.Kinetics k, int i, double dt) {
         double warm = s.temperature[i];
         double v = s.vigour[i];
         double speed = Math.min(3, Curves.rate(warm - k.shiftC()))
@@ -117,7 +117,8 @@ final class Decay {
                 * (1 - s.ice[i])
                 * Factors.acid(set.ph[i], warm);
         double grow = k.growthPerDay() / DAY_S * speed;
-        double die = k.deathPerDayK() / DAY_S * Math.max(0, warm - k.deathFromC() - k.shiftC());
+        double over = Math.max(0, warm - k.deathFromC() - k.shiftC());
+        double die = k.deathPerDayK2() / DAY_S * over * over;
         if (dt == 0) {
             return v * (grow * (1 - v) - die) + die * LEAST_VIGOUR;
         }
@@ -129,7 +130,7 @@ final class Decay {
         return (v * grown / (1 + crowded) - v) / dt + die * LEAST_VIGOUR / (1 + die * dt);
     }
 
-    private double acidRate(Shells s, Setting set, Constants c, int i, double quickShare) {
+    private double acidRate(Shells s, SlowTerms set, Constants c, int i, double quickShare) {
         double warm = s.temperature[i];
         double thin = Math.max(0, 0.75 - oxygenFactor[i]);
         double made = c.acid().produced() * quickShare * thin * (1 - s.acid[i]);

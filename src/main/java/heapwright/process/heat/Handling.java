@@ -5,9 +5,11 @@ import java.util.List;
 /** What events and the sky do to the shells, in one go. Shares marked judgement are stated in docs/method/heat.md. */
 final class Handling {
     /** Share of the excess of temperature lost while a pile is turned, and while its outside is loosened (judgement). */
-    static final double TURN_LOSS = 0.30;
+    static final double TURN_LOSS = 0.45;
 
     private static final double LOOSEN_LOSS = 0.15;
+    /** Part of the heat lost so that leaves as vapour: that of saturated air at 40 °C over air of 10 °C (derived). */
+    private static final double STEAM_SHARE = 0.8;
     /** Volume gained by turning, of which all settles again (judgement). */
     private static final double FLUFF = 0.12;
 
@@ -66,6 +68,9 @@ final class Handling {
         for (int i = from; i < s.n; i++) {
             double lost = loss * (s.temperature[i] - out.airC()) * Shells.liquidCapacity(s.dry(i), s.water[i]);
             if (lost > 0 && s.temperature[i] > 0) {
+                double steam = Math.min(0.5 * s.water[i], STEAM_SHARE * lost / Curves.VAPOUR_J);
+                s.water[i] -= steam;
+                tally.waterVapour += steam;
                 s.heat[i] -= lost;
                 tally.heatBrought -= lost;
             }

@@ -79,7 +79,7 @@ final class Heat {
      *
      * @return false, with the shells as they were, when freezing shells did not settle and dt is long enough to be cut
      */
-    boolean step(Shells s, Setting set, Air draught, Constants c, Outdoors out, double dt) {
+    boolean step(Shells s, SlowTerms set, Air draught, Constants c, Outdoors out, double dt) {
         double shift = c.kinetics().shiftC();
         for (int i = 0; i < n; i++) {
             double dry = s.dry(i);
@@ -109,7 +109,7 @@ final class Heat {
     }
 
     /** The balance at the present temperatures, W a shell into {@code dHeat}: the right-hand side itself. */
-    void rates(Shells s, Setting set, Air draught, Constants c, Outdoors out, double[] dHeat) {
+    void rates(Shells s, SlowTerms set, Air draught, Constants c, Outdoors out, double[] dHeat) {
         double shift = c.kinetics().shiftC();
         drying = set.drying * (1 - s.ice[n - 1]);
         for (int i = 0; i < n; i++) {
@@ -122,7 +122,7 @@ final class Heat {
         System.arraycopy(flux, 0, dHeat, 0, n);
     }
 
-    private void linearise(Setting set, double shift) {
+    private void linearise(SlowTerms set, double shift) {
         for (int i = 0; i < n; i++) {
             t[i] = Shells.temperatureOf(next[i], liquid[i], melt[i], frozen[i]);
             slope[i] = Shells.slopeOf(next[i], liquid[i], melt[i], frozen[i]);
@@ -132,7 +132,7 @@ final class Heat {
         }
     }
 
-    private void assemble(Setting set, Air draught, Constants c, Outdoors out, double dt) {
+    private void assemble(SlowTerms set, Air draught, Constants c, Outdoors out, double dt) {
         fluxes(set, draught, c, out);
         double recovery = c.transport().heatRecovery();
         double shift = c.kinetics().shiftC();
@@ -150,7 +150,7 @@ final class Heat {
         }
     }
 
-    private void fluxes(Setting set, Air draught, Constants c, Outdoors out) {
+    private void fluxes(SlowTerms set, Air draught, Constants c, Outdoors out) {
         double recovery = c.transport().heatRecovery();
         double[] q = draught.flow;
         for (int i = 0; i < n; i++) {
@@ -197,7 +197,7 @@ final class Heat {
         return moved;
     }
 
-    private void account(Setting set, Air draught, Constants c, Outdoors out) {
+    private void account(SlowTerms set, Air draught, Constants c, Outdoors out) {
         double recovery = c.transport().heatRecovery();
         double[] q = draught.flow;
         int skin = n - 1;

@@ -26,7 +26,7 @@ public record Reconstruction(
         List<Stretch> stretches,
         List<Suspect> suspects,
         OptionalInt stalledOn,
-        Verdict verdict) {
+        CourseVerdict verdict) {
     private static final double[] BIASES = {0.02, 0.05, 0.1, 0.18, 0.3, 0.5, 0.7, 0.85, 1, 1.2, 1.5, 2, 3};
     /** A pull towards the recipe: a rate wrong by a factor e counts like a miss of this, K (judgement). */
     private static final double PULL_K = 1.5;
@@ -164,9 +164,9 @@ public record Reconstruction(
         return day == course.days().size() ? OptionalInt.empty() : OptionalInt.of(day);
     }
 
-    private static Verdict verdict(Course course, Course healthy, Readiness readiness) {
+    private static CourseVerdict verdict(Course course, Course healthy, Readiness readiness) {
         if (readiness.spent(course.last())) {
-            return Verdict.FINISHED;
+            return CourseVerdict.FINISHED;
         }
         int colder = 0;
         int longest = 0;
@@ -176,9 +176,9 @@ public record Reconstruction(
             longest = Math.max(longest, colder);
         }
         if (longest >= CLEARLY_DAYS) {
-            return Verdict.SOMETHING_WRONG;
+            return CourseVerdict.SOMETHING_WRONG;
         }
         Day last = course.last();
-        return last.coreC() < WARM_C && last.outdoorC() < WINTER_C ? Verdict.JUST_WINTER : Verdict.WORKING;
+        return last.coreC() < WARM_C && last.outdoorC() < WINTER_C ? CourseVerdict.JUST_WINTER : CourseVerdict.WORKING;
     }
 }

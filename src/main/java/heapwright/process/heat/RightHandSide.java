@@ -9,7 +9,7 @@ public final class RightHandSide {
     private static final double DAY_S = 86400;
 
     private final Shells shells;
-    private final Setting set;
+    private final SlowTerms set;
     private final Air air;
     private final Heat heat;
     private final Decay decay;
@@ -32,7 +32,7 @@ public final class RightHandSide {
     public RightHandSide(PileState start, double airC, double groundC, double windMs, Constants constants, int count) {
         shells = new Shells(start, count, constants.kinetics().seed());
         shells.loose = Run.FRESH_LOOSE;
-        set = new Setting(count);
+        set = new SlowTerms(count);
         air = new Air(count);
         heat = new Heat(count);
         decay = new Decay(count);
@@ -79,6 +79,17 @@ public final class RightHandSide {
     public double coreC(double[] y) {
         shells.copyFrom(y);
         return shells.temperature[0];
+    }
+
+    /** Heat released in a state, W; of the state last given to {@link #rates}. */
+    public double releasedW() {
+        return Shells.sum(heat.released);
+    }
+
+    /** Dry matter of a state, kg. */
+    public double dryKg(double[] y) {
+        shells.copyFrom(y);
+        return Tally.dry(shells);
     }
 
     /** Quick and slow matter of a state, kg. */

@@ -6,7 +6,7 @@ import java.util.List;
 final class Run {
     static final int SHELLS = 8;
     /** Share by which a fresh pile still settles under its own weight (judgement). */
-    static final double FRESH_LOOSE = 0.10;
+    static final double FRESH_LOOSE = 0.12;
 
     private static final double DAY_S = 86400;
     /** A step is chosen so that no inner shell moves more than this, K. */
@@ -17,7 +17,7 @@ final class Run {
 
     final Shells s;
     final Tally tally;
-    final Setting set;
+    final SlowTerms set;
     private final Constants c;
     private final Weather weather;
     private final List<Event> events;
@@ -55,7 +55,7 @@ final class Run {
         this.weather = weather;
         this.events = events;
         this.c = c;
-        set = new Setting(s.n);
+        set = new SlowTerms(s.n);
         air = new Air(s.n);
         heat = new Heat(s.n);
         decay = new Decay(s.n);
@@ -138,6 +138,6 @@ final class Run {
 
     /** Today's readings, after {@link #live}. */
     Day read() {
-        return Reading.of(this, c, weather.airC(day - 1), heatW);
+        return DayReader.of(this, c, weather.airC(day - 1), heatW);
     }
 }

@@ -11,6 +11,8 @@ final class Shells {
     static final double MELT_J = 3.337e5;
     /** Shell edges at the power 0.6 of their rank: a small core, a thin skin (judgement). */
     private static final double SPACING = 1.8;
+    /** Nitrogen of a kg of lignin-rich matter, against that of a kg of food: wood is poor in it (judgement). */
+    private static final double LIGNIN_NITROGEN = 0.3;
     /** Number of quantities a shell, for {@link #copyTo}. */
     static final int QUANTITIES = 12;
 
@@ -120,9 +122,10 @@ final class Shells {
         slow[i] += dry * m.slowShare();
         lignin[i] += dry * m.ligninShare();
         ash[i] += dry * Math.max(0, 1 - m.quickShare() - m.slowShare() - m.ligninShare());
-        double organic = m.quickShare() + m.slowShare() + m.ligninShare();
+        double rich = m.quickShare() + m.slowShare();
+        double weighed = rich + LIGNIN_NITROGEN * m.ligninShare();
         double bound = (m.nitrogenKg() - m.mineralNitrogenKg()) * share;
-        double food = organic > 0 ? (m.quickShare() + m.slowShare()) / organic : 0;
+        double food = weighed > 0 ? rich / weighed : 0;
         nitrogenFood[i] += bound * food;
         nitrogenHumus[i] += bound * (1 - food);
         ammonium[i] += m.mineralNitrogenKg() * share;

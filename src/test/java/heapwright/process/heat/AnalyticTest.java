@@ -29,7 +29,7 @@ class AnalyticTest {
         int n = 24;
         Shells s = new Shells(PileState.cube(Matter.of(1, 500, 0.6, 0.25, 0.4, 0.25, 30, 2.5), 20, closed()), n, 1);
         Constants c = plain(0, 0.4);
-        Setting set = new Setting(n);
+        SlowTerms set = new SlowTerms(n);
         set.update(s, c, 2, 1);
         set.toAir = 1e4;
         set.toGround = 0;
@@ -59,7 +59,7 @@ class AnalyticTest {
         PileState start = PileState.cube(m, 40, closed());
         Shells s = new Shells(start, 8, 1);
         Constants c = plain(0, 1e5);
-        Setting set = new Setting(8);
+        SlowTerms set = new SlowTerms(8);
         set.update(s, c, 2, 1);
         double conductance = set.toAir + set.toGround;
         double capacity = Shells.liquidCapacity(m.dryKg(), m.waterKg());
@@ -92,7 +92,7 @@ class AnalyticTest {
             s.heat[i] = 0;
         }
         s.derive();
-        Setting set = new Setting(n);
+        SlowTerms set = new SlowTerms(n);
         double k = 0.5;
         for (int j = 1; j < n; j++) {
             set.conductance[j] = k / cell;

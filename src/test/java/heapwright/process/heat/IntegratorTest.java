@@ -43,7 +43,7 @@ class IntegratorTest {
             for (int j = quantity * n; j < Math.min(y.length, quantity * n + n); j++) {
                 whole += Math.abs(y[j]);
             }
-            scale[i] = 1e-5 * Math.max(whole / n, quantity == 0 ? 1e6 : 1e-3);
+            scale[i] = 1e-6 * Math.max(whole / n, quantity == 0 ? 1e6 : 1e-3);
         }
         ODEIntegrator integrator = new DormandPrince853Integrator(1e-3, DAY, scale, new double[y.length]);
         ODEState state = new ODEState(0, y);

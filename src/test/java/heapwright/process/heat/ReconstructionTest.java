@@ -27,16 +27,16 @@ class ReconstructionTest {
     @Test
     void aHealthyPileWorks() {
         Reconstruction r = read(measured(Fixtures.good(1), 20, 3), 20);
-        assertEquals(Verdict.WORKING, r.verdict());
+        assertEquals(CourseVerdict.WORKING, r.verdict());
         assertTrue(r.stalledOn().isEmpty());
         assertEquals(LimitingFactor.NONE, r.suspects().get(0).factor());
     }
 
     @Test
     void aDryPileIsFoundOut() {
-        Matter dry = Matter.of(1, 320, 0.34, 0.25, 0.40, 0.25, 30, 4);
+        Matter dry = Matter.of(1, 300, 0.30, 0.25, 0.40, 0.25, 30, 4);
         Reconstruction r = read(measured(dry, 30, 3), 30);
-        assertEquals(Verdict.SOMETHING_WRONG, r.verdict());
+        assertEquals(CourseVerdict.SOMETHING_WRONG, r.verdict());
         assertTrue(r.stretches().get(0).colderThanHealthy() > 20, r.stretches().toString());
         assertTrue(
                 r.stretches().stream().anyMatch(Stretch::unexplained),
@@ -54,7 +54,7 @@ class ReconstructionTest {
     void aSoakedPileIsFoundOut() {
         Matter soaked = Matter.of(1, 820, 0.72, 0.25, 0.40, 0.25, 30, 4);
         Reconstruction r = read(measured(soaked, 30, 3), 30);
-        assertEquals(Verdict.SOMETHING_WRONG, r.verdict());
+        assertEquals(CourseVerdict.SOMETHING_WRONG, r.verdict());
         assertTrue(rank(r, LimitingFactor.AIR) <= 1, r.suspects().toString());
     }
 
@@ -77,7 +77,7 @@ class ReconstructionTest {
     void inDeepWinterAColdPileMayBeJustCold() {
         Reconstruction r = read(measured(Fixtures.good(1), 100, 5), 100);
         assertTrue(r.course().last().coreC() < 5);
-        assertEquals(Verdict.JUST_WINTER, r.verdict());
+        assertEquals(CourseVerdict.JUST_WINTER, r.verdict());
         assertTrue(r.stalledOn().orElseThrow() > 10);
     }
 
@@ -88,12 +88,12 @@ class ReconstructionTest {
                 PileState.cube(Matter.of(0.5, 600, 0.5, 0.0, 0.12, 0.45, 14, 2).withAcid(0), 18, Envelope.slatted());
         Reconstruction r = Reconstruction.of(
                 old, warm, List.of(), List.of(new CoreReading(5, 19)), 20, Fixtures.STANDARD, Readiness.standard());
-        assertEquals(Verdict.FINISHED, r.verdict());
+        assertEquals(CourseVerdict.FINISHED, r.verdict());
     }
 
     @Test
     void theFittedCourseComesCloseToEveryMeasurement() {
-        Matter dry = Matter.of(1, 320, 0.34, 0.25, 0.40, 0.25, 30, 4);
+        Matter dry = Matter.of(1, 300, 0.30, 0.25, 0.40, 0.25, 30, 4);
         List<CoreReading> readings = measured(dry, 30, 3);
         Reconstruction r = read(readings, 30);
         for (CoreReading m : readings) {

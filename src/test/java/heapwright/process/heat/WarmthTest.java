@@ -2,7 +2,6 @@ package heapwright.process.heat;
 
 import static heapwright.process.heat.Fixtures.core;
 import static heapwright.process.heat.Fixtures.good;
-import static heapwright.process.heat.Fixtures.rich;
 import static heapwright.process.heat.Fixtures.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -25,25 +24,18 @@ class WarmthTest {
     @Test
     @DisplayName("2 NRCS317: a farm pile reaches 55-77 °C in about a week, stays for up to two, then 43 °C or more")
     void farmPileIsHotThenWarm() {
-        Course course = farmManure(12, 40);
+        Course course = Scenes.farmManure(40);
         assertTrue(core(course, 9) >= 55, "day 10: " + core(course, 9));
         assertTrue(course.peakC() >= 55 && course.peakC() <= 77, "peak " + course.peakC());
         assertTrue(core(course, 24) >= 43, "day 25: " + core(course, 24));
     }
 
-    private static Course farmManure(double airC, int days) {
-        Matter manure = Matter.of(20, 550, 0.62, 0.22, 0.40, 0.22, 28, 3);
-        return run(new PileState(6, 2.5, manure, 10, 10, Envelope.bare()), Weather.constant(airC, days), days);
-    }
-
     @Test
     @DisplayName("3 CORNPHYS: larger bodies get hotter; 38 L indoors passes 40 °C in about two to three days")
     void sizeOrdersTheFirstHeat() {
-        Envelope indoors = new Envelope(0.3, 0.3, 0.3, 1, 1, 1, 0, 1);
-        Envelope foamed = new Envelope(0.5, 0.5, 0.5, 1, 1, 1, 0, 1);
-        Course bottle = run(rich(0.002), 20, foamed, 20, 12);
-        Course barrel = run(rich(0.04), 20, indoors, 20, 12);
-        Course plant = run(new PileState(8, 3, rich(40), 15, 15, Envelope.bare()), Weather.constant(15, 12), 12);
+        Course bottle = Scenes.bottle();
+        Course barrel = Scenes.barrel();
+        Course plant = Scenes.works();
         assertTrue(bottle.peakC() >= 26 && bottle.peakC() <= 45, "bottle " + bottle.peakC());
         assertTrue(bottle.peakC() < barrel.peakC(), "barrel " + barrel.peakC());
         int first = barrel.firstAtLeast(40).orElseThrow();
@@ -56,8 +48,7 @@ class WarmthTest {
     @Test
     @DisplayName("4 FINHOG93: biology limits itself; never above about 80 °C")
     void limitsItself() {
-        Envelope snug = new Envelope(5, 5, 5, 1, 1, 1, 0, 1);
-        Course course = run(new PileState(5, 5, rich(75), 30, 30, snug), Weather.constant(30, 60), 60);
+        Course course = Scenes.snug();
         assertTrue(course.peakC() >= 65 && course.peakC() <= 80, "peak " + course.peakC());
     }
 
@@ -73,13 +64,8 @@ class WarmthTest {
     @Test
     @DisplayName("6 KING12: one cubic yard of the right mix holds active heat in deep cold; a smaller one freezes")
     void sizeDecidesInDeepCold() {
-        double[] air = new double[60];
-        for (int d = 0; d < air.length; d++) {
-            air[d] = d < 8 ? 8 : d % 2 == 0 ? -10 : -20;
-        }
-        Envelope strawed = Envelope.slatted().topped(Layer.straw(0.15)).wrapped(Layer.straw(0.10));
-        Course yard = run(PileState.cube(rich(0.8), 15, strawed), Weather.daily(air), 60);
-        Course small = run(PileState.cube(rich(0.12), 15, strawed), Weather.daily(air), 60);
+        Course yard = Scenes.deepCold(0.8);
+        Course small = Scenes.deepCold(0.12);
         for (int d = 8; d < 36; d++) {
             assertTrue(core(yard, d) >= 40, "day " + d + ": " + core(yard, d));
         }
@@ -93,9 +79,8 @@ class WarmthTest {
     @Test
     @DisplayName("12 ARJANG: an open bin seldom passes 40 °C, the same insulated reaches 60-70 °C")
     void insulationMakesTheHeat() {
-        Course open = run(good(0.3), 8, Envelope.slatted(), 2, 40);
-        Envelope foamed = Envelope.slatted().topped(Layer.foam(0.05)).wrapped(Layer.foam(0.05));
-        Course insulated = run(good(0.3), 8, foamed, 2, 40);
+        Course open = Scenes.smallBin(false);
+        Course insulated = Scenes.smallBin(true);
         assertTrue(open.peakC() <= 40, "open " + open.peakC());
         assertTrue(insulated.peakC() >= 58 && insulated.peakC() <= 72, "insulated " + insulated.peakC());
     }
@@ -121,10 +106,7 @@ class WarmthTest {
     @Test
     @DisplayName("14 RODALE: a large farm pile stands near 71 °C at −1 °C outdoors")
     void aLargePileIgnoresFrost() {
-        Course course = run(
-                new PileState(6, 2.5, Matter.of(22, 500, 0.6, 0.3, 0.35, 0.2, 28, 3), 10, 10, Envelope.bare()),
-                Weather.constant(-1, 40),
-                40);
+        Course course = Scenes.bigInFrost();
         assertTrue(course.peakC() >= 66 && course.peakC() <= 76, "peak " + course.peakC());
         assertTrue(course.daysAtLeast(54) >= 25, "days at 54 °C: " + course.daysAtLeast(54));
     }
@@ -132,8 +114,7 @@ class WarmthTest {
     @Test
     @DisplayName("27 private observation 2015: leaves 1 × 2 × 0.6 m, day 7, core near 53 °C at 13 °C, 10 cm lower")
     void leavesOfASmallBin() {
-        Matter leaves = Matter.of(1.2, 250, 0.55, 0.18, 0.40, 0.35, 45, 4);
-        Course course = run(new PileState(1, 2, leaves, 13, 13, Envelope.bare()), Weather.constant(13, 10), 10);
+        Course course = Scenes.leafBin();
         assertEquals(53, core(course, 6), 12);
         assertEquals(0.10, 0.60 - course.days().get(6).heightM(), 0.06);
     }
@@ -141,7 +122,7 @@ class WarmthTest {
     @Test
     @DisplayName("28 WSUWHAT: horse manure is 49-71 °C for weeks, then near 38 °C, then as outdoors")
     void threePhases() {
-        Course course = farmManure(12, 240);
+        Course course = Scenes.farmManure(240);
         int hot = course.daysAtLeast(49);
         assertTrue(hot >= 14, "days at 49 °C: " + hot);
         int warm = course.daysAtLeast(28) - hot;

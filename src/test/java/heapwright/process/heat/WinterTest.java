@@ -46,13 +46,8 @@ class WinterTest {
     @Test
     @DisplayName("8 LYNCH96: a windrow that froze right through heats up as it warms, −27 to +15 °C")
     void reheatsAfterFreezing() {
-        double[] air = new double[200];
-        for (int d = 0; d < air.length; d++) {
-            air[d] = d < 60 ? -27 + 15.0 * d / 60 : -12 + 27.0 * (d - 60) / 140;
-        }
-        Envelope covered = Envelope.bare().topped(Layer.finishedCompost(0.18)).wrapped(Layer.finishedCompost(0.18));
-        Matter mix = Matter.of(6, 520, 0.6, 0.28, 0.38, 0.24, 28, 4);
-        Course course = run(new PileState(4, 1.5, mix, -4, -8, covered), Weather.daily(air), 200);
+        double[] air = Scenes.warmingUp();
+        Course course = Scenes.frozenWindrow(air);
         assertTrue(course.days().get(40).coreIceShare() > 0.99);
         int hot = course.firstAtLeast(45).orElseThrow();
         assertTrue(air[hot] > -5 && air[hot] <= 15, "hot on day " + hot + " at " + air[hot]);
@@ -61,22 +56,18 @@ class WinterTest {
     @Test
     @DisplayName("9 MCC05: started in late autumn it gets hot; started in deep winter not before the warm season")
     void theDateOfTheStartMatters() {
-        double[] cold = {-17, -14, -6, 4, 12, 17, 19, 18, 12, 5, -5, -13};
-        Matter sludge = Matter.of(14, 620, 0.62, 0.16, 0.30, 0.30, 25, 4);
-        Course autumn = run(new PileState(5, 2, sludge, 10, 10, Envelope.bare()), Weather.monthly(cold, 293, 220), 220);
-        Course winter = run(new PileState(5, 2, sludge, 0, 0, Envelope.bare()), Weather.monthly(cold, 10, 220), 220);
-        assertTrue(autumn.firstAtLeast(45).orElseThrow() < 30, "autumn " + autumn.firstAtLeast(45));
-        int hot = winter.firstAtLeast(45).orElseThrow();
+        int autumn = Scenes.hotDay(293, 10);
+        assertTrue(autumn < 30, "autumn " + autumn);
+        int hot = Scenes.hotDay(10, 0);
         assertTrue(hot > 90, "winter-built pile hot on day " + hot);
     }
 
     @Test
     @DisplayName("10 MCC05, WSUWHAT: turning in the cold loses much heat; snow in the mix cools and wets")
     void turningAndSnowHurtInTheCold() {
-        Envelope strawed = Envelope.slatted().topped(Layer.straw(0.1));
-        Course left = run(PileState.cube(good(0.9), 15, strawed), coldSnap(), 40);
-        Course turned = run(PileState.cube(good(0.9), 15, strawed), coldSnap(), 40, new Event.Turn(20));
-        Course snowed = run(PileState.cube(good(0.9), 15, strawed), coldSnap(), 40, new Event.SnowIn(20, 60, -4));
+        Course left = Scenes.coldSnap();
+        Course turned = Scenes.coldSnap(new Event.Turn(20));
+        Course snowed = Scenes.coldSnap(new Event.SnowIn(20, 60, -4));
         assertTrue(core(left, 19) > 50, "before " + core(left, 19));
         double held =
                 2.6e6 * left.days().get(19).volumeM3() * left.days().get(19).midC();
@@ -115,11 +106,11 @@ class WinterTest {
     @Test
     @DisplayName("Loosening only the outside keeps the core; turning does not")
     void looseningSparesTheCore() {
-        Course loosened = run(PileState.cube(good(0.8), 15, Envelope.slatted()), coldSnap(), 30, new Event.Loosen(18));
-        Course turned = run(PileState.cube(good(0.8), 15, Envelope.slatted()), coldSnap(), 30, new Event.Turn(18));
-        assertTrue(core(loosened, 17) > 40, "before " + core(loosened, 17));
-        assertTrue(core(loosened, 18) > core(turned, 18) + 8, core(loosened, 18) + " against " + core(turned, 18));
-        assertTrue(core(loosened, 18) > core(loosened, 17) - 6);
+        Course loosened = run(PileState.cube(good(0.8), 15, Envelope.slatted()), coldSnap(), 30, new Event.Loosen(14));
+        Course turned = run(PileState.cube(good(0.8), 15, Envelope.slatted()), coldSnap(), 30, new Event.Turn(14));
+        assertTrue(core(loosened, 13) > 40, "before " + core(loosened, 13));
+        assertTrue(core(loosened, 14) > core(turned, 14) + 8, core(loosened, 14) + " against " + core(turned, 14));
+        assertTrue(core(loosened, 14) > core(loosened, 13) - 6);
     }
 
     @Test

@@ -1,7 +1,7 @@
 package heapwright.process.heat;
 
 /** Reads a {@link Day} off a run. */
-final class Reading {
+final class DayReader {
     /** A test for stability warms a damp, airy sample to this, °C (judgement: usual for respiration tests). */
     private static final double TEST_C = 37;
 
@@ -17,7 +17,7 @@ final class Reading {
     /** Below this share of fresh vigour food is spent (judgement). */
     private static final double SPENT = 0.12;
 
-    private Reading() {}
+    private DayReader() {}
 
     static Day of(Run run, Constants c, double outdoorC, double heatW) {
         Shells s = run.s;

@@ -1,7 +1,7 @@
 package heapwright.process.heat;
 
 /** How a measured course compares with that of a healthy pile of its size in the same weather. */
-public enum Verdict {
+public enum CourseVerdict {
     /** Warm, or as warm as a healthy one. */
     WORKING,
     /** Cold, but a healthy one would be as cold. */

@@ -4,7 +4,7 @@ package heapwright.process.heat;
  * What changes slowly: the geometry of the shells, their conductances, and every rate factor but that of temperature,
  * oxygen and acid. Brought up to date once a day by the fast course, at every call by the general right-hand side.
  */
-final class Setting {
+final class SlowTerms {
     private static final double DAY_S = 86400;
     private static final double GRAVITY_BY_VISCOSITY = 9.81 / 1.8e-5;
     private static final double AIR_KG_M3 = 1.25;
@@ -20,6 +20,9 @@ final class Setting {
     private static final double FILM_WIND = 3.8;
     /** Conductance of a square lying on deep ground: 2.26 k sqrt(area) (physics). */
     private static final double GROUND_SHAPE = 2.26;
+
+    /** Very loose matter passes this many times the air of an air space of 0.40, at most (judgement). */
+    private static final double MOST_PORES = 12;
 
     /** Depth of a layer that vapour has to cross, m per m²·K/W: that of straw (judgement). */
     private static final double LAYER_DEPTH = 0.06;
@@ -61,7 +64,7 @@ final class Setting {
 
     double volume;
 
-    Setting(int n) {
+    SlowTerms(int n) {
         this.n = n;
         conductance = new double[n + 1];
         diffusion = new double[n + 1];
@@ -162,7 +165,7 @@ final class Setting {
         for (int i = 0; i < n; i++) {
             double space = airSpace[i];
             double pores = space * space * space / ((1 - space) * (1 - space)) / 0.1778;
-            double permeability = c.transport().permeability() * fine * Math.min(6, pores);
+            double permeability = c.transport().permeability() * fine * Math.min(MOST_PORES, pores);
             resistance += (edge[i + 1] - edge[i]) / permeability;
         }
         double permeability = edge[n] / resistance;
