@@ -26,6 +26,7 @@ import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Every page in a real browser: no barrier that axe-core finds, in both schemes; no sideways scroll; nothing from outside. */
+@NeedsChromium
 @TestInstance(Lifecycle.PER_CLASS)
 class PagesIT {
 
