@@ -160,6 +160,30 @@ class JobsIT {
     }
 
     @Test
+    void smokeEndsTheQuestionsAtOnce() {
+        for (boolean scripts : List.of(true, false)) {
+            try (BrowserContext visitor = phone(scripts)) {
+                Page page = visitor.newPage();
+                page.navigate(server.at("/"));
+                page.locator(".danger-note a").click();
+                assertThat(page.locator(".verdict.danger")).hasCount(1);
+                assertThat(page.locator("main > section").first()).containsText("fire service");
+                page.locator(".crumbs a").click();
+                assertThat(page.locator("#live .danger")).containsText("fire service");
+                assertThat(page.locator("#next-ask")).hasCount(0);
+            }
+        }
+        try (BrowserContext visitor = phone(true)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/checkup"));
+            page.locator("summary", new Page.LocatorOptions().setHasText("eye")).click();
+            page.locator("label:has(input[name='sign.smoke'][value=yes])").click();
+            assertThat(page.locator("#live .danger")).hasCount(1);
+            assertThat(page.locator("#next-ask")).hasCount(0);
+        }
+    }
+
+    @Test
     void theResultIsSavedAsJsonAndAsCalendar() throws IOException {
         try (BrowserContext visitor = phone(true)) {
             Page page = visitor.newPage();
@@ -168,7 +192,7 @@ class JobsIT {
                     () -> page.locator("a.button[href*='advice.json']").click());
             assertTrue(Files.readString(json.path()).contains("\"heapwright\" : \"advice\""));
             Download calendar = page.waitForDownload(
-                    () -> page.locator(".share a[href*='look-again.ics']").click());
+                    () -> page.locator(".looks a[href*='look-again.ics']").click());
             assertTrue(Files.readString(calendar.path()).startsWith("BEGIN:VCALENDAR\r\n"));
         }
     }
