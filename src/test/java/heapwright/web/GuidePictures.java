@@ -15,7 +15,7 @@ final class GuidePictures {
     private static final Path GUIDE = Path.of("docs", "guide");
 
     private static final List<Picture> PICTURES = List.of(
-            new Picture("start-phone", "/", Chrome.PHONE, 860, ColorScheme.LIGHT),
+            new Picture("start-phone", "/", Chrome.PHONE, 1180, ColorScheme.LIGHT),
             new Picture("checkup-phone", "/checkup", Chrome.PHONE, 860, ColorScheme.LIGHT),
             new Picture("pile-phone-dark", "/piles/heap-by-the-birches", Chrome.PHONE, 860, ColorScheme.DARK),
             new Picture(
