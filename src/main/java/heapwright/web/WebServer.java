@@ -4,16 +4,21 @@ import heapwright.web.api.Api;
 import heapwright.web.guard.Headers;
 import heapwright.web.guard.HostGuard;
 import heapwright.web.guard.OriginGuard;
+import heapwright.web.guard.PlainErrors;
+import heapwright.web.guard.SlowSenders;
 import heapwright.web.site.Routes;
 import heapwright.web.site.Site;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.util.JavalinBindException;
+import java.net.InetSocketAddress;
+import java.nio.channels.ServerSocketChannel;
+import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
@@ -25,14 +30,9 @@ public final class WebServer implements AutoCloseable {
     public static final long LARGEST_BODY = (1 << 20) + 1024;
 
     private static final int LARGEST_HEADER = 8 * 1024;
-    private static final long IDLE_MS = TimeUnit.SECONDS.toMillis(30);
-    private static final long STOP_MS = TimeUnit.SECONDS.toMillis(5);
-
-    /** Slower senders are cut off, bytes a second: a pile document of usual size comes in one packet. */
-    private static final long SLOWEST_SENDER = 64;
-
     private static final int THREADS = 40;
     private static final int QUEUE = 256;
+    private static final int CONNECTIONS = 256;
 
     private final Javalin server;
     private final WebOptions options;
@@ -48,7 +48,12 @@ public final class WebServer implements AutoCloseable {
      * @throws PortTakenException when the port cannot be had
      */
     public static WebServer start(Site site, WebOptions options) {
-        Javalin server = Javalin.create(config -> configure(config, site, options));
+        return start(site, options, Patience.USUAL);
+    }
+
+    /** Starts a server with a patience of its own. */
+    static WebServer start(Site site, WebOptions options, Patience patience) {
+        Javalin server = Javalin.create(config -> configure(config, site, options, patience));
         try {
             server.start();
         } catch (JavalinBindException e) {
@@ -71,6 +76,15 @@ public final class WebServer implements AutoCloseable {
         return "http://" + host + ":" + port() + "/";
     }
 
+    /** The addresses of this machine on which it listens. */
+    List<InetSocketAddress> listensOn() {
+        return Arrays.stream(server.jettyServer().server().getConnectors())
+                .map(connector -> ((ServerConnector) connector).getTransport())
+                .map(channel -> (InetSocketAddress)
+                        ((ServerSocketChannel) channel).socket().getLocalSocketAddress())
+                .toList();
+    }
+
     /** Every address it answers, with its places as {@code {name}}, in the order of the alphabet. */
     public List<String> addresses() {
         return server.unsafe.internalRouter.allHttpHandlers().stream()
@@ -88,7 +102,7 @@ public final class WebServer implements AutoCloseable {
         server.stop();
     }
 
-    private static void configure(JavalinConfig config, Site site, WebOptions options) {
+    private static void configure(JavalinConfig config, Site site, WebOptions options, Patience patience) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
@@ -98,11 +112,11 @@ public final class WebServer implements AutoCloseable {
         config.http.defaultContentType = "text/plain; charset=utf-8";
         config.jetty.threadPool = threads();
         config.jetty.modifyServer(server -> {
-            server.setStopTimeout(STOP_MS);
-            server.setErrorHandler(new heapwright.web.guard.PlainErrors());
+            server.setStopTimeout(patience.stop().toMillis());
+            server.setErrorHandler(new PlainErrors());
         });
-        config.jetty.modifyHttpConfiguration(WebServer::limits);
-        config.jetty.addConnector((server, http) -> connector(server, http, options));
+        config.jetty.modifyHttpConfiguration(http -> limits(http, patience));
+        config.jetty.addConnector((server, http) -> connector(server, http, options, patience));
         config.routes.before(new Headers());
         config.routes.before(new HostGuard(options.host()));
         config.routes.before(new OriginGuard());
@@ -111,25 +125,27 @@ public final class WebServer implements AutoCloseable {
     }
 
     private static QueuedThreadPool threads() {
-        QueuedThreadPool pool = new QueuedThreadPool(THREADS, 4, (int) IDLE_MS);
+        QueuedThreadPool pool = new QueuedThreadPool(THREADS);
         pool.setName("page");
         return pool;
     }
 
-    private static void limits(HttpConfiguration http) {
+    private static void limits(HttpConfiguration http, Patience patience) {
         http.setRequestHeaderSize(LARGEST_HEADER);
         http.setSendServerVersion(false);
         http.setSendXPoweredBy(false);
-
-        http.setIdleTimeout(IDLE_MS);
+        http.setIdleTimeout(patience.idle().toMillis());
     }
 
-    private static ServerConnector connector(Server server, HttpConfiguration http, WebOptions options) {
+    private static ServerConnector connector(
+            Server server, HttpConfiguration http, WebOptions options, Patience patience) {
         ServerConnector connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
         connector.setHost(options.host());
         connector.setPort(options.port());
-        connector.setIdleTimeout(IDLE_MS);
+        connector.setIdleTimeout(patience.idle().toMillis());
         connector.setAcceptQueueSize(QUEUE);
+        connector.addBean(new SlowSenders(patience.whole(), connector.getScheduler()));
+        connector.addBean(new NetworkConnectionLimit(CONNECTIONS, connector));
         return connector;
     }
 }

@@ -49,7 +49,7 @@
     const follower = follow(checkup, live, "/checkup/live", (pressed) => {
       const stands = document.getElementById("stands");
       if (stands) say(stands.textContent);
-      const ask = document.getElementById("next-ask");
+      const ask = document.getElementById("next-ask") || document.getElementById("sofar-title");
       if (pressed && ask) ask.focus({ preventScroll: false });
     });
     checkup.addEventListener("change", (event) => {

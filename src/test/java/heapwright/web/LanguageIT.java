@@ -33,6 +33,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Every text of the pages comes from the catalogue or from a knowledge table. The catalogue's texts are set in brackets
  * here; what stands outside the brackets must be a table's, a number with its unit, or a date.
  */
+@NeedsChromium
 @TestInstance(Lifecycle.PER_CLASS)
 class LanguageIT {
 

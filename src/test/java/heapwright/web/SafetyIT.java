@@ -5,10 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.ConnectException;
+import java.net.Inet4Address;
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.NetworkInterface;
 import java.net.Socket;
+import java.net.SocketTimeoutException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -18,6 +24,8 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -67,7 +75,7 @@ class SafetyIT {
     /** Sends what a well-behaved client would not. */
     private String raw(String request) throws IOException {
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port())) {
-            socket.setSoTimeout(5_000);
+            socket.setSoTimeout(60_000);
             socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
             socket.getOutputStream().flush();
             InputStream in = socket.getInputStream();
@@ -90,12 +98,55 @@ class SafetyIT {
     }
 
     @Test
+    void whoNamesNoMachineIsTurnedAway() throws IOException {
+        assertTrue(raw("GET / HTTP/1.0\r\n\r\n").startsWith("HTTP/1.1 421"));
+        assertTrue(raw("GET / HTTP/1.1\r\nConnection: close\r\n\r\n").startsWith("HTTP/1.1 400"));
+        assertTrue(raw("GET / HTTP/1.1\r\nHost: localhost\r\nHost: heap.example\r\n\r\n")
+                .startsWith("HTTP/1.1 400"));
+    }
+
+    @Test
     void onlyTheLoopbackAddressListens() throws IOException {
-        for (InetAddress own :
-                InetAddress.getAllByName(InetAddress.getLocalHost().getHostName())) {
-            if (!own.isLoopbackAddress()) {
-                assertThrows(IOException.class, () -> new Socket(own, server.port()).close(), own.toString());
+        assertEquals(1, server.listensOn().size());
+        assertTrue(
+                server.listensOn().get(0).getAddress().isLoopbackAddress(),
+                server.listensOn().toString());
+        for (InetAddress other : otherAddresses()) {
+            assertFalse(reached(other, server.port()), other + " answers");
+        }
+    }
+
+    /** The check above can fail: a server that is told to listen everywhere is reached at the same addresses. */
+    @Test
+    void aServerToldToListenEverywhereIsReachedFromElsewhere() throws IOException {
+        try (WebServer open = WebServer.start(server.site(), new WebOptions("0.0.0.0", 0))) {
+            assertTrue(open.listensOn().get(0).getAddress().isAnyLocalAddress());
+            for (InetAddress other : otherAddresses()) {
+                assertTrue(reached(other, open.port()), other + " does not answer");
             }
+        }
+    }
+
+    /** Addresses of this machine beside the usual one; Linux takes all of 127.0.0.0/8 as its own. */
+    private static List<InetAddress> otherAddresses() throws IOException {
+        List<InetAddress> others = new ArrayList<>();
+        if (System.getProperty("os.name").equals("Linux")) {
+            others.add(InetAddress.getByName("127.0.0.2"));
+        }
+        for (NetworkInterface card : Collections.list(NetworkInterface.getNetworkInterfaces())) {
+            Collections.list(card.getInetAddresses()).stream()
+                    .filter(address -> address instanceof Inet4Address && !address.isLoopbackAddress())
+                    .forEach(others::add);
+        }
+        return others;
+    }
+
+    private static boolean reached(InetAddress address, int port) throws IOException {
+        try (Socket socket = new Socket()) {
+            socket.connect(new InetSocketAddress(address, port), 30_000);
+            return true;
+        } catch (ConnectException | SocketTimeoutException refused) {
+            return false;
         }
     }
 
@@ -191,6 +242,20 @@ class SafetyIT {
     }
 
     @Test
+    void whatHidesItsLengthIsMeasuredAsItComes() throws IOException, InterruptedException {
+        byte[] large = "x".repeat((int) WebServer.LARGEST_BODY + 1).getBytes(StandardCharsets.UTF_8);
+        for (String path : List.of("/checkup", "/api/checkup")) {
+            HttpRequest unmeasured = HttpRequest.newBuilder(URI.create(server.at(path)))
+                    .header(
+                            "Content-Type",
+                            path.startsWith("/api") ? "application/json" : "application/x-www-form-urlencoded")
+                    .POST(BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(large)))
+                    .build();
+            assertEquals(413, client.send(unmeasured, BodyHandlers.ofString()).statusCode(), path);
+        }
+    }
+
+    @Test
     void aDocumentNestedTooDeepIsAProblemAndNotACrash() throws IOException, InterruptedException {
         HttpRequest request = HttpRequest.newBuilder(URI.create(server.at("/api/checkup")))
                 .header("Content-Type", "application/json")
@@ -210,6 +275,20 @@ class SafetyIT {
         }
         assertEquals(404, get("/nowhere").statusCode());
         assertEquals(405, post("/knowledge", "").statusCode());
+    }
+
+    @Test
+    void ourOwnFailureIsOneSentence() throws IOException, InterruptedException {
+        Path file = Files.writeString(folder.resolve("not-a-folder"), "");
+        try (TestServer broken = TestServer.over(file)) {
+            for (String path : List.of("/piles", "/api/piles")) {
+                HttpResponse<String> answer = client.send(
+                        HttpRequest.newBuilder(URI.create(broken.at(path))).build(), BodyHandlers.ofString());
+                assertEquals(500, answer.statusCode(), path);
+                assertTrue(answer.body().contains("our fault"), answer.body());
+                assertFalse(answer.body().contains("Exception") || answer.body().contains(".java"), answer.body());
+            }
+        }
     }
 
     @Test

@@ -6,6 +6,7 @@ import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
 import heapwright.report.Catalogue;
 import heapwright.web.site.Site;
+import java.net.InetSocketAddress;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -29,15 +30,27 @@ final class TestServer implements AutoCloseable {
         return over(folder, Catalogue.english());
     }
 
+    static TestServer over(Path folder, Patience patience) {
+        return over(folder, Catalogue.english(), patience);
+    }
+
     static TestServer over(Path folder, Catalogue catalogue) {
+        return over(folder, catalogue, Patience.USUAL);
+    }
+
+    private static TestServer over(Path folder, Catalogue catalogue, Patience patience) {
         Knowledge knowledge = KnowledgeReader.packed();
         Advisor advisor = Advisor.packed(knowledge);
         Site site = Site.of(advisor, new Journal(folder, knowledge.vocabulary(), DAY), catalogue, DAY, "test");
-        return new TestServer(WebServer.start(site, WebOptions.loopback(0)), site);
+        return new TestServer(WebServer.start(site, WebOptions.loopback(0), patience), site);
     }
 
     int port() {
         return server.port();
+    }
+
+    List<InetSocketAddress> listensOn() {
+        return server.listensOn();
     }
 
     List<String> routes() {

@@ -64,7 +64,7 @@ final class CheckupViews {
                 .map(s -> sign(s, said))
                 .toList();
         int answered = (int) signs.stream().filter(s -> !s.answer().isEmpty()).count();
-        return new SenseView(sense.id(), words.word("sense", sense), answered, answered > 0, signs);
+        return new SenseView(sense.id(), words.word("sense", sense), answered, signs);
     }
 
     private static SignView sign(SignInfo info, Said said) {

@@ -30,7 +30,7 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
     static final List<String> SIZES = List.of("length", "width", "height");
 
     private static final int MOST = 40;
-    private static final int USUAL = 5;
+    private static final int USUAL = 4;
     private static final int USUAL_AT_HAND = 3;
     private static final int LONGEST = 120;
     private static final String BETWEEN = "~";

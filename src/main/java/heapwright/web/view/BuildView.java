@@ -57,6 +57,12 @@ public record BuildView(
     /** What one material brings: name, mass, water, carbon, nitrogen. */
     public record Share(String name, String wet, String water, String carbon, String nitrogen) {}
 
+    /** Whether anything is named as at hand. */
+    public boolean anyAtHand() {
+        return atHand.stream()
+                .anyMatch(row -> !row.material().isBlank() || !row.amount().isBlank());
+    }
+
     public String size(String field) {
         return size.getOrDefault(field, "");
     }

@@ -24,8 +24,8 @@ public record CheckupView(
         String passed,
         String on) {
 
-    /** Questions of one sense: its id and name, how many are answered, whether it is open. */
-    public record SenseView(String id, String name, int answered, boolean open, List<SignView> signs) {}
+    /** Questions of one sense: its id and name, how many are answered. */
+    public record SenseView(String id, String name, int answered, List<SignView> signs) {}
 
     /** One question with its answer: "yes", "no" or empty. */
     public record SignView(String id, String ask, String how, String answer) {}

@@ -40,11 +40,11 @@ class RecipeFormTest {
 
     @Test
     void emptyRowsAreLeftOutAndMoreAreShownOnDemand() {
-        Map<String, String> typed = Map.of("r0.material", "leaves", "r0.amount", "3", "r0.unit", "bucket", "rows", "5");
+        Map<String, String> typed = Map.of("r0.material", "leaves", "r0.amount", "3", "r0.unit", "bucket", "rows", "4");
         assertEquals(1, RecipeForm.ofForm(typed::get).recipe().size());
-        assertEquals(5, RecipeForm.ofForm(typed::get).shown().size());
-        Map<String, String> more = Map.of("rows", "5", "more", "1");
-        assertEquals(8, RecipeForm.ofForm(more::get).shown().size());
+        assertEquals(4, RecipeForm.ofForm(typed::get).shown().size());
+        Map<String, String> more = Map.of("rows", "4", "more", "1");
+        assertEquals(7, RecipeForm.ofForm(more::get).shown().size());
         assertTrue(RecipeForm.ofForm(more::get).empty());
     }
 

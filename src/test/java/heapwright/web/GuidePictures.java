@@ -1,0 +1,57 @@
+package heapwright.web;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Takes the pictures of the guide anew, into {@code docs/guide}; they show an invented pile. Run by hand. */
+final class GuidePictures {
+
+    private static final Path GUIDE = Path.of("docs", "guide");
+
+    private static final List<Picture> PICTURES = List.of(
+            new Picture("start-phone", "/", Chrome.PHONE, 1180, ColorScheme.LIGHT),
+            new Picture("checkup-phone", "/checkup", Chrome.PHONE, 860, ColorScheme.LIGHT),
+            new Picture("pile-phone-dark", "/piles/heap-by-the-birches", Chrome.PHONE, 860, ColorScheme.DARK),
+            new Picture(
+                    "result-desk",
+                    "/result?y=smells-sour.soggy.core-cold&n=smells-ammonia&age=14&size=1&out=-3",
+                    Chrome.DESK,
+                    1100,
+                    ColorScheme.LIGHT),
+            new Picture("why-desk", "/why/example", Chrome.DESK, 1100, ColorScheme.LIGHT),
+            new Picture(
+                    "build-desk",
+                    "/build?r=leaves-mixed~10~bucket~&r=grass-clippings~6~bucket~&r=kitchen-scraps~3~bucket~"
+                            + "&h=cardboard~~bucket~&h=straw-general~4~bucket~",
+                    Chrome.DESK,
+                    1100,
+                    ColorScheme.LIGHT));
+
+    private record Picture(String name, String path, int width, int height, ColorScheme scheme) {}
+
+    private GuidePictures() {}
+
+    public static void main(String[] given) throws IOException {
+        Path folder = Files.createTempDirectory("guide");
+        try (InputStream in = WebServer.class.getResourceAsStream("example.json")) {
+            Files.write(folder.resolve("heap-by-the-birches.json"), in.readAllBytes());
+        }
+        try (TestServer server = TestServer.over(folder);
+                Chrome chrome = new Chrome()) {
+            for (Picture picture : PICTURES) {
+                try (BrowserContext visitor = chrome.visitor(picture.width(), picture.scheme(), true)) {
+                    Page page = visitor.newPage();
+                    page.setViewportSize(picture.width(), picture.height());
+                    page.navigate(server.at(picture.path()));
+                    page.screenshot(new Page.ScreenshotOptions().setPath(GUIDE.resolve(picture.name() + ".png")));
+                }
+            }
+        }
+    }
+}
