@@ -17,7 +17,7 @@ import java.util.Set;
 
 /**
  * The fields of a checkup about the pile itself, and the pile document that all answers make. Every field may stay
- * empty; an age that is not given is taken as about a month, and the page says so.
+ * empty.
  */
 final class AboutPile {
 
@@ -37,9 +37,6 @@ final class AboutPile {
     /** Sizes that can be chosen, cubic metres. */
     static final List<String> SIZES = List.of("0.3", "0.6", "1", "2", "4");
 
-    /** An age for those who do not know it, days; judgement: piles that people ask about are mostly past their start. */
-    private static final int AGE_OTHERWISE = 30;
-
     private AboutPile() {}
 
     /** The document of the answers, for the pile reader to check. */
@@ -49,8 +46,11 @@ final class AboutPile {
         root.put("name", name);
         root.put("asOf", said.on().toString());
         Map<String, String> about = said.about();
-        int age = AGES.contains(about.getOrDefault(AGE, "")) ? Integer.parseInt(about.get(AGE)) : AGE_OTHERWISE;
-        root.put("built", said.on().minusDays(age).toString());
+        if (AGES.contains(about.getOrDefault(AGE, ""))) {
+            root.put(
+                    "built",
+                    said.on().minusDays(Integer.parseInt(about.get(AGE))).toString());
+        }
         ObjectNode container = JsonNodeFactory.instance.objectNode();
         if (SIZES.contains(about.getOrDefault(SIZE, ""))) {
             container

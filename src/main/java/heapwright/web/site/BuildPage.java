@@ -86,11 +86,7 @@ final class BuildPage {
 
     private ReadResult read(Context ctx, RecipeForm form) {
         boolean us = Look.of(ctx).us();
-        return site.reader()
-                .read(
-                        texts.of("build.pile"),
-                        form.document(
-                                texts.of("build.pile"), site.today(), us, typed -> Names.id(site.knowledge(), typed)));
+        return site.reader().read(texts.of("build.pile"), form.document(texts.of("build.pile"), site.today(), us));
     }
 
     private BuildView view(Context ctx, RecipeForm form) {

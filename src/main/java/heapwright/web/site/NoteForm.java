@@ -92,7 +92,7 @@ final class NoteForm {
         }
         if (!empty(typed, "material")) {
             ObjectNode added = entry.putArray("added").addObject();
-            added.put("material", Names.id(words.knowledge(), typed.get("material")));
+            added.put("material", typed.get("material"));
             String amount = typed.getOrDefault("amount", "");
             Typed.number(amount).ifPresentOrElse(v -> added.put("amount", v), () -> added.put("amount", amount));
             added.put("unit", typed.getOrDefault("unit", ""));

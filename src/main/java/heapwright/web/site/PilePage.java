@@ -69,7 +69,7 @@ final class PilePage {
                 stored.id(),
                 pile.name(),
                 stored.version(),
-                piles.day(pile.built()),
+                renderer.texts().of(pile.builtAssumed() ? "pile.built.assumed" : "pile.built", piles.day(pile.built())),
                 pile.recipe().stream()
                         .map(i -> Names.shown(site.knowledge(), i.material()))
                         .toList(),
@@ -121,7 +121,7 @@ final class PilePage {
         results.show(
                 ctx,
                 advice(stored),
-                new ResultView.Links(address, address + "/advice.json", address + "/look-again.ics", "", false));
+                new ResultView.Links(address, address + "/advice.json", address + "/look-again.ics", ""));
     }
 
     private void export(Context ctx) throws IOException {

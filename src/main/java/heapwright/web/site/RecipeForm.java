@@ -96,12 +96,8 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
         return filled(atHand, USUAL_AT_HAND);
     }
 
-    /**
-     * The document of the recipe, for the pile reader to check.
-     *
-     * @param ids from a material as typed to its id
-     */
-    byte[] document(String name, LocalDate day, boolean us, UnaryOperator<String> ids) {
+    /** The document of the recipe, for the pile reader to check. */
+    byte[] document(String name, LocalDate day, boolean us) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("heapwright", PileReader.VERSION).put("name", name);
         root.put("asOf", day.toString()).put("built", day.toString());
@@ -116,18 +112,18 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
         }
         recipe.forEach(row -> {
             ObjectNode one = root.withArray("recipe").addObject();
-            put(one, row, ids);
+            put(one, row);
             if (!row.cut().isEmpty()) {
                 number(one.putObject("piece"), "value", row.cut());
                 one.withObject("/piece").put("unit", "cm");
             }
         });
-        atHand.forEach(row -> put(root.withArray("atHand").addObject(), row, ids));
+        atHand.forEach(row -> put(root.withArray("atHand").addObject(), row));
         return JsonText.write(root).getBytes(StandardCharsets.UTF_8);
     }
 
-    private static void put(ObjectNode node, Row row, UnaryOperator<String> ids) {
-        node.put("material", ids.apply(row.material()));
+    private static void put(ObjectNode node, Row row) {
+        node.put("material", row.material());
         if (!row.amount().isBlank()) {
             number(node, "amount", row.amount());
             node.put("unit", row.unit());

@@ -44,14 +44,13 @@ final class ResultPage {
                         "/checkup" + query,
                         "/result/advice.json" + query,
                         "/result/look-again.ics" + query,
-                        said.query(),
-                        !said.about().containsKey(AboutPile.AGE)));
+                        said.query()));
     }
 
     /** Sends the page of a piece of advice. */
     void show(Context ctx, Advice advice, ResultView.Links links) {
         Words words = renderer.words(ctx);
-        ResultView view = new ResultView(new AdviceViews(words).view(advice), links);
+        ResultView view = new ResultView(new AdviceViews(words).view(advice), links, words.assumed(advice.pile()));
         renderer.page(
                 ctx, renderer.texts().of("result.title", advice.pile().name()), Page.Door.CHECKUP, "result", view);
     }

@@ -1,12 +1,15 @@
 package heapwright.web.view;
 
+import java.util.Optional;
+
 /**
  * The page of a result.
  *
  * @param advice the advice
  * @param links where it goes on
+ * @param assumed what was taken for granted because nobody told it
  */
-public record ResultView(AdviceView advice, Links links) {
+public record ResultView(AdviceView advice, Links links, Optional<String> assumed) {
 
     /**
      * Where a result goes on.
@@ -15,7 +18,6 @@ public record ResultView(AdviceView advice, Links links) {
      * @param json the advice as JSON
      * @param calendar the follow-ups as a calendar
      * @param keep the answers, for keeping them as a pile; empty where they are one already
-     * @param ageTaken whether the age was not given and taken as about a month
      */
-    public record Links(String back, String json, String calendar, String keep, boolean ageTaken) {}
+    public record Links(String back, String json, String calendar, String keep) {}
 }
