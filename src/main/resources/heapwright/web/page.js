@@ -73,6 +73,17 @@
     });
   }
 
+  const trial = document.getElementById("try");
+  if (trial) {
+    trial.querySelector("button").hidden = true;
+    const path = trial.getAttribute("action").split("#")[0] + "/live";
+    const follower = follow(trial, document.getElementById("tried"), path, () => {
+      const answer = document.getElementById("try-answer");
+      if (answer) say(answer.textContent);
+    });
+    trial.addEventListener("change", follower.soon);
+  }
+
   const recipe = document.getElementById("recipe");
   if (recipe) {
     const numbers = document.getElementById("numbers");
