@@ -14,9 +14,6 @@ public final class WhatIfWords {
 
     private static final double WARM_C = 40;
 
-    /** Less than this is no difference that a thermometer in a pile shows, K; judgement. */
-    private static final double AS_WARM_K = 0.5;
-
     private final Words words;
     private final ModelWords model;
 
@@ -65,7 +62,7 @@ public final class WhatIfWords {
     }
 
     private String warmth(Trial trial, double kelvin) {
-        String key = Math.abs(kelvin) < AS_WARM_K ? "whatif.as-warm" : kelvin > 0 ? "whatif.warmer" : "whatif.colder";
+        String key = Math.abs(kelvin) < OutlookReport.AS_WARM_K ? "whatif.as-warm" : kelvin > 0 ? "whatif.warmer" : "whatif.colder";
         return words.text(key, words.figures().temperatureDifference(Math.abs(kelvin)), model.date(end(trial)));
     }
 

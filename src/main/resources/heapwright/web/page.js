@@ -46,7 +46,7 @@
       const shown = details.querySelector(".count");
       if (shown && answered === 0) shown.remove();
     };
-    const follower = follow(checkup, live, "/checkup/live", (pressed) => {
+    const follower = follow(checkup, live, checkup.getAttribute("action") + "/live", (pressed) => {
       const stands = document.getElementById("stands");
       if (stands) say(stands.textContent);
       const ask = document.getElementById("next-ask");
@@ -91,6 +91,10 @@
       const verdict = document.getElementById("verdict");
       if (verdict) say(verdict.textContent);
     });
-    recipe.addEventListener("change", follower.soon);
+    const winter = follow(recipe, document.getElementById("outlook"), "/build/outlook", () => {});
+    recipe.addEventListener("change", () => {
+      follower.soon();
+      winter.soon();
+    });
   }
 })();

@@ -238,7 +238,7 @@ class JobsIT {
     private void note(Page page, String day, String core) {
         page.locator("#f-date").fill(day);
         page.locator("#f-core").fill(core);
-        page.locator("#f-smell").selectOption("smells-sour");
+        page.locator("input[name=seen][value=smells-sour]").check();
         page.locator("input[value=loosened]").check();
         button(page, "Keep the note").click();
         assertThat(page.locator("main")).containsText("Noted and kept");

@@ -6,11 +6,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Aim;
 import heapwright.pile.Container;
+import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
+import heapwright.pile.PileWriter;
 import heapwright.pile.Token;
 import heapwright.report.Units;
+import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -68,6 +70,15 @@ final class AboutPile {
         return root;
     }
 
+    /** The document of a pile of the folder with the answers as an entry of its log. */
+    static ObjectNode document(Said said, Units units, Pile pile) {
+        ObjectNode root = new PileWriter().tree(pile);
+        LocalDate asOf = said.on().isAfter(pile.asOf()) ? said.on() : pile.asOf();
+        root.put("asOf", asOf.toString());
+        entry(root.withArray("log"), said, units);
+        return root;
+    }
+
     private static void entry(ArrayNode log, Said said, Units units) {
         ObjectNode entry = log.addObject().put("date", said.on().toString());
         signs(entry, "seen", said.yes());
@@ -102,12 +113,5 @@ final class AboutPile {
     }
 
     /** The document's places to the fields they were typed into. */
-    static final Map<String, String> POINTERS = pointers();
-
-    private static Map<String, String> pointers() {
-        Map<String, String> pointers = new LinkedHashMap<>();
-        pointers.put("/log/0/measured/core", CORE);
-        pointers.put("/log/0/measured/outdoor", OUT);
-        return Map.copyOf(pointers);
-    }
+    static final Map<String, String> PLACES = Map.of("measured/core", CORE, "measured/outdoor", OUT);
 }

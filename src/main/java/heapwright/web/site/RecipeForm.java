@@ -20,14 +20,15 @@ import java.util.function.UnaryOperator;
  *
  * @param recipe rows of the recipe that hold something
  * @param atHand rows of what else is at hand
- * @param size length, width and height of the bin, by field; what is unknown is left out
+ * @param size length, width and height of the bin, and the latitude, by field; what is unknown is left out
  * @param rows how many rows of the recipe are shown
  */
 record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, int rows) {
 
     static final String PREFIX = "r";
     static final String AT_HAND = "h";
-    static final List<String> SIZES = List.of("length", "width", "height");
+    static final String LATITUDE = "latitude";
+    static final List<String> SIZES = List.of("length", "width", "height", LATITUDE);
 
     private static final int MOST = 40;
     private static final int USUAL = 5;
@@ -102,7 +103,13 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
         root.put("heapwright", PileReader.VERSION).put("name", name);
         root.put("asOf", day.toString()).put("built", day.toString());
         ObjectNode container = JsonNodeFactory.instance.objectNode();
+        if (size.containsKey(LATITUDE)) {
+            number(root.putObject("place"), LATITUDE, size.get(LATITUDE));
+        }
         size.forEach((field, typed) -> {
+            if (field.equals(LATITUDE)) {
+                return;
+            }
             ObjectNode quantity = container.putObject(field);
             number(quantity, "value", typed);
             quantity.put("unit", us ? "in" : "cm");

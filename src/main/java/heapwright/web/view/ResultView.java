@@ -17,7 +17,18 @@ public record ResultView(AdviceView advice, Links links, Optional<String> assume
      * @param back the questions, with the answers
      * @param json the advice as JSON
      * @param calendar the follow-ups as a calendar
-     * @param keep the answers, for keeping them as a pile; empty where they are one already
+     * @param keep the answers, for keeping them; empty where there are none
+     * @param into the pile of the folder that they can be noted in; else they are kept as a new one
      */
-    public record Links(String back, String json, String calendar, String keep) {}
+    public record Links(String back, String json, String calendar, String keep, Optional<Into> into) {}
+
+    /**
+     * A pile of the folder to note answers in.
+     *
+     * @param action the address that notes them
+     * @param version stands for the content of the file, so that it shows whether it changed meanwhile
+     * @param name its name
+     * @param day the day of the entry, in words
+     */
+    public record Into(String action, String version, String name, String day) {}
 }
