@@ -75,7 +75,9 @@ public record WhatIf(List<Choice> choices, List<Remedy> together, List<Left> lef
                 boolean canTry = trials.canTry(remedy, option.doses());
                 boolean leading = option == step.main();
                 choices.add(new Choice(
-                        option, leading ? Optional.empty() : Optional.of(step.main().remedy()), canTry));
+                        option,
+                        leading ? Optional.empty() : Optional.of(step.main().remedy()),
+                        canTry));
                 if (!chosen.contains(remedy)) {
                     continue;
                 }

@@ -62,7 +62,9 @@ public final class WhatIfWords {
     }
 
     private String warmth(Trial trial, double kelvin) {
-        String key = Math.abs(kelvin) < OutlookReport.AS_WARM_K ? "whatif.as-warm" : kelvin > 0 ? "whatif.warmer" : "whatif.colder";
+        String key = Math.abs(kelvin) < OutlookReport.AS_WARM_K
+                ? "whatif.as-warm"
+                : kelvin > 0 ? "whatif.warmer" : "whatif.colder";
         return words.text(key, words.figures().temperatureDifference(Math.abs(kelvin)), model.date(end(trial)));
     }
 
@@ -90,7 +92,9 @@ public final class WhatIfWords {
         String key = "whatif.left."
                 + left.reason().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
         return words.text(
-                key, words.remedy(left.remedy()), left.other().map(words::remedy).orElse(""));
+                key,
+                words.remedy(left.remedy()),
+                left.other().map(words::remedy).orElse(""));
     }
 
     /** The chart in words. */

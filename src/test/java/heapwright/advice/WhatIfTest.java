@@ -78,7 +78,8 @@ class WhatIfTest {
                         one.trial().with().orElseThrow().gain(),
                         choice.option().remedy().id());
                 assertArrayEquals(
-                        tried(Set.of()).trial().without().likely(), one.trial().without().likely());
+                        tried(Set.of()).trial().without().likely(),
+                        one.trial().without().likely());
             }
         }
     }
@@ -92,7 +93,8 @@ class WhatIfTest {
         assertFalse(together.trial().with().orElseThrow().openedOnce());
         double[] joined = together.trial().with().orElseThrow().core().likely();
         for (Remedy one : both) {
-            double[] alone = tried(Set.of(one)).trial().with().orElseThrow().core().likely();
+            double[] alone =
+                    tried(Set.of(one)).trial().with().orElseThrow().core().likely();
             assertFalse(java.util.Arrays.equals(joined, alone), one.id());
         }
         Set<Remedy> opening = EnumSet.of(Remedy.MIX_IN_DRY_CARBON, Remedy.CHOP_COARSE);

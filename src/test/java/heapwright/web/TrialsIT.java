@@ -82,9 +82,11 @@ class TrialsIT {
     private void pile(String id, String log) throws IOException {
         Files.writeString(
                 folder.resolve(id + ".json"),
-                "{\"heapwright\": \"pile/1\", \"name\": \"" + id + "\", \"built\": \"2026-11-01\", \"asOf\": \"2026-11-20\","
+                "{\"heapwright\": \"pile/1\", \"name\": \"" + id
+                        + "\", \"built\": \"2026-11-01\", \"asOf\": \"2026-11-20\","
                         + " \"recipe\": [{\"material\": \"leaves-mixed\", \"amount\": 20, \"unit\": \"bucket\"},"
-                        + " {\"material\": \"grass clippings\", \"amount\": 10, \"unit\": \"bucket\"}], \"log\": [" + log
+                        + " {\"material\": \"grass clippings\", \"amount\": 10, \"unit\": \"bucket\"}], \"log\": ["
+                        + log
                         + "]}");
     }
 
@@ -140,7 +142,8 @@ class TrialsIT {
             page.navigate(server.at(WHY + "?step=insulate"));
             String dash = "e => getComputedStyle(e).strokeDasharray";
             String with = (String) page.locator("#tried polyline.line-with").evaluate(dash);
-            String without = (String) page.locator("#tried polyline.line-without").evaluate(dash);
+            String without =
+                    (String) page.locator("#tried polyline.line-without").evaluate(dash);
             String outdoor = (String) page.locator("#tried polyline.line-out").evaluate(dash);
             assertEquals(3, java.util.Set.of(with, without, outdoor).size());
             String fill = "e => getComputedStyle(e).fill";
@@ -166,7 +169,8 @@ class TrialsIT {
                         "/build?r=leaves~10~bucket~&r=grass%20clippings~6~bucket~&latitude=60")) {
                     page.navigate(server.at(path));
                     page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
-                    for (Rule rule : new AxeBuilder(page).withTags(WCAG).analyze().getViolations()) {
+                    for (Rule rule :
+                            new AxeBuilder(page).withTags(WCAG).analyze().getViolations()) {
                         found.add(path + ": " + rule.getId() + " "
                                 + rule.getNodes().get(0).getHtml());
                     }
@@ -180,7 +184,8 @@ class TrialsIT {
         assertEquals(List.of(), found);
     }
 
-    private HttpResponse<String> send(String method, String path, String body) throws IOException, InterruptedException {
+    private HttpResponse<String> send(String method, String path, String body)
+            throws IOException, InterruptedException {
         HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(server.at(path)))
                 .method(method, body == null ? BodyPublishers.noBody() : BodyPublishers.ofString(body))
                 .header("Content-Type", "application/json");
@@ -191,7 +196,8 @@ class TrialsIT {
     void theInterfaceTriesTheSameSteps() throws IOException, InterruptedException {
         HttpResponse<String> answer = send("POST", "/api/what-if?step=insulate&step=mix-in-dry-carbon", example);
         assertEquals(200, answer.statusCode(), answer.body());
-        JsonNode described = mapper.readTree(send("GET", "/api/openapi.json", null).body());
+        JsonNode described =
+                mapper.readTree(send("GET", "/api/openapi.json", null).body());
         ObjectNode whole = mapper.createObjectNode();
         whole.put("$schema", "https://json-schema.org/draft/2020-12/schema");
         whole.set("components", described.get("components"));
@@ -210,10 +216,11 @@ class TrialsIT {
         JsonNode tried = mapper.readTree(answer.body());
         assertEquals(2, tried.path("together").size());
         assertTrue(tried.path("days").path(5).has("withC"));
-        HttpResponse<String> stored =
-                send("GET", "/api/piles/heap-by-the-birches/what-if?step=insulate", null);
+        HttpResponse<String> stored = send("GET", "/api/piles/heap-by-the-birches/what-if?step=insulate", null);
         assertEquals(200, stored.statusCode(), stored.body());
-        assertEquals("insulate", mapper.readTree(stored.body()).path("together").path(0).asText());
+        assertEquals(
+                "insulate",
+                mapper.readTree(stored.body()).path("together").path(0).asText());
         assertEquals(400, send("POST", "/api/what-if?step=dance", example).statusCode());
         HttpResponse<String> other = send("POST", "/api/what-if?step=catch-leachate", example);
         assertEquals(422, other.statusCode());
@@ -230,12 +237,15 @@ class TrialsIT {
             try (BrowserContext visitor = phone(scripts)) {
                 Page page = visitor.newPage();
                 page.navigate(server.at("/piles/" + id));
-                page.locator("a", new Page.LocatorOptions().setHasText("Check it now")).click();
+                page.locator("a", new Page.LocatorOptions().setHasText("Check it now"))
+                        .click();
                 assertThat(page.locator("h1")).containsText(id);
                 assertThat(page.locator("#f-age")).hasCount(0);
-                page.locator("summary", new Page.LocatorOptions().setHasText("nose")).click();
+                page.locator("summary", new Page.LocatorOptions().setHasText("nose"))
+                        .click();
                 page.locator("input[name='sign.smells-sour'][value=yes]").check();
-                page.locator("summary", new Page.LocatorOptions().setHasText("Temperatures")).click();
+                page.locator("summary", new Page.LocatorOptions().setHasText("Temperatures"))
+                        .click();
                 page.locator("#f-core").fill("9");
                 button(page, "Show the whole result").click();
                 page.waitForURL("**/checkup/result?**");
@@ -278,7 +288,8 @@ class TrialsIT {
                 page.navigate(server.at("/piles/" + id));
                 page.locator("input[name=seen][value=smells-sour]").check();
                 page.locator("input[name=seen][value=smells-ammonia]").check();
-                page.locator("#f-seen summary", new Page.LocatorOptions().setHasText("hand")).click();
+                page.locator("#f-seen summary", new Page.LocatorOptions().setHasText("hand"))
+                        .click();
                 page.locator("input[name=seen][value=soggy]").check();
                 page.locator("#f-core").fill("12");
                 page.locator("input[name=done][value=turned-fully]").check();
@@ -302,7 +313,8 @@ class TrialsIT {
                 Page page = visitor.newPage();
                 page.navigate(server.at("/piles/wrong"));
                 page.locator("input[name=seen][value=smells-sour]").check();
-                page.locator("#f-seen summary", new Page.LocatorOptions().setHasText("hand")).click();
+                page.locator("#f-seen summary", new Page.LocatorOptions().setHasText("hand"))
+                        .click();
                 page.locator("input[name=seen][value=soggy]").check();
                 page.locator("#f-core").fill("warm");
                 page.locator("#f-material").fill("clippings");

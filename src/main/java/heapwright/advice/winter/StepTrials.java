@@ -35,7 +35,8 @@ public final class StepTrials implements Effects {
 
     @Override
     public Optional<Gain> of(Remedy remedy, List<DoseAmount> doses) {
-        return tried.computeIfAbsent(remedy, r -> canTry(r, doses) ? Optional.of(gain(Map.of(r, doses))) : Optional.empty());
+        return tried.computeIfAbsent(
+                remedy, r -> canTry(r, doses) ? Optional.of(gain(Map.of(r, doses))) : Optional.empty());
     }
 
     private Gain gain(Map<Remedy, List<DoseAmount>> steps) {

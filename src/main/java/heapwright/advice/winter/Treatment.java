@@ -80,7 +80,8 @@ final class Treatment {
      * turning does what loosening would do.
      */
     private static List<Event> inOneGo(List<Event> events) {
-        boolean turned = events.stream().anyMatch(e -> e instanceof Event.Turn || e instanceof Event.Add a && a.mixed());
+        boolean turned =
+                events.stream().anyMatch(e -> e instanceof Event.Turn || e instanceof Event.Add a && a.mixed());
         List<Event> once = new ArrayList<>();
         for (Event event : events) {
             if (event instanceof Event.Add add) {

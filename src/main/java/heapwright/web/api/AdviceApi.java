@@ -41,9 +41,9 @@ final class AdviceApi {
 
     /** Sends what the steps that the request names would do to a pile. */
     void sendWhatIf(Context ctx, Pile pile) {
-        List<Remedy> steps =
-                ctx.queryParams("step").stream().map(this::remedy).toList();
-        WhatIf whatIf = WhatIf.of(site.desk().advise(pile), steps, site.advisor().knowledge())
+        List<Remedy> steps = ctx.queryParams("step").stream().map(this::remedy).toList();
+        WhatIf whatIf = WhatIf.of(
+                        site.desk().advise(pile), steps, site.advisor().knowledge())
                 .orElseThrow(() -> Trouble.of(422, texts.text("web.api.no-course")));
         for (Remedy step : steps) {
             if (!whatIf.chosen(step)) {

@@ -78,7 +78,10 @@ final class BuildPage {
     private Optional<OutlookView> outlook(Context ctx, RecipeForm form) {
         return form.empty()
                 ? Optional.empty()
-                : read(ctx, form).pile().flatMap(site.forecaster()::ahead).map(new OutlookViews(renderer.words(ctx))::view);
+                : read(ctx, form)
+                        .pile()
+                        .flatMap(site.forecaster()::ahead)
+                        .map(new OutlookViews(renderer.words(ctx))::view);
     }
 
     private void show(Context ctx, RecipeForm form) {
@@ -157,7 +160,12 @@ final class BuildPage {
             String what = texts.of(recipe ? "build.row" : "build.hand", row + 1) + ", " + texts.of("note." + field);
             String told = field.equals("material")
                     ? new MaterialFault(site.knowledge(), texts)
-                            .text(what, (recipe ? form.recipe() : form.atHand()).get(row).material(), problem)
+                            .text(
+                                    what,
+                                    (recipe ? form.recipe() : form.atHand())
+                                            .get(row)
+                                            .material(),
+                                    problem)
                     : texts.of("fault.field", what, problem.found(), problem.allowed()) + near;
             return new Fault((recipe ? RecipeForm.PREFIX : RecipeForm.AT_HAND) + row + "." + field, told);
         }

@@ -55,7 +55,8 @@ final class CheckupPage {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         CheckupViews views = new CheckupViews(renderer.words(ctx), renderer.texts());
-        CheckupView view = views.view(said, consulted, Subject.of(ctx, piles), Look.of(ctx).us());
+        CheckupView view =
+                views.view(said, consulted, Subject.of(ctx, piles), Look.of(ctx).us());
         renderer.page(ctx, renderer.texts().of("checkup.title"), Page.Door.CHECKUP, "checkup", view);
     }
 

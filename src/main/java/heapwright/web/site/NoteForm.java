@@ -173,8 +173,7 @@ final class NoteForm {
     private SignsView sense(Sense sense, List<String> ticked) {
         List<Choice> signs = words.knowledge().signs().values().stream()
                 .filter(s -> s.sense() == sense)
-                .map(s -> new Choice(
-                        s.id().id(), s.shortName(), ticked.contains(s.id().id())))
+                .map(s -> new Choice(s.id().id(), s.shortName(), ticked.contains(s.id().id())))
                 .toList();
         boolean open = sense == Sense.NOSE || signs.stream().anyMatch(Choice::chosen);
         return new SignsView(sense.id(), words.word("sense", sense), open, signs);

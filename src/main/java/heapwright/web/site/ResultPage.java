@@ -38,8 +38,7 @@ final class ResultPage {
     private void show(Context ctx) throws IOException {
         Said said = Said.ofAddress(ctx::queryParam, site.today());
         Subject subject = Subject.of(ctx, piles);
-        Consultation.Consulted consulted =
-                consultation.of(said, Look.of(ctx).units(), subject.pile());
+        Consultation.Consulted consulted = consultation.of(said, Look.of(ctx).units(), subject.pile());
         if (consulted.advice().isEmpty() || said.nothing()) {
             ctx.redirect(subject.questions() + "?" + said.query(), HttpStatus.SEE_OTHER);
             return;

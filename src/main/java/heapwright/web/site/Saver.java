@@ -56,9 +56,8 @@ final class Saver {
             renderer.page(ctx, renderer.texts().of("conflict.title"), Page.Door.PILES, "conflict", view);
         } else if (saving instanceof Saving.Refused no) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            refused.show(no.problems().stream()
-                    .map(p -> new Fault("", p.message()))
-                    .toList());
+            refused.show(
+                    no.problems().stream().map(p -> new Fault("", p.message())).toList());
         }
     }
 }

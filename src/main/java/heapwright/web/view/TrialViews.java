@@ -73,11 +73,7 @@ public final class TrialViews {
     public ShownView shown(WhatIf whatIf) {
         Trial trial = whatIf.trial();
         return new ShownView(
-                told.told(whatIf),
-                chart(whatIf),
-                rows(trial),
-                trial.with().isPresent(),
-                told.premises(whatIf));
+                told.told(whatIf), chart(whatIf), rows(trial), trial.with().isPresent(), told.premises(whatIf));
     }
 
     private Chart chart(WhatIf whatIf) {
@@ -125,7 +121,10 @@ public final class TrialViews {
     private static double highest(Trial trial) {
         double high = Math.max(
                 Arrays.stream(trial.without().high()).max().orElse(WARM_C),
-                trial.model().cores().stream().mapToDouble(CoreReading::celsius).max().orElse(0));
+                trial.model().cores().stream()
+                        .mapToDouble(CoreReading::celsius)
+                        .max()
+                        .orElse(0));
         return trial.with()
                 .map(w -> Math.max(high, Arrays.stream(w.core().high()).max().orElse(high)))
                 .orElse(Math.max(high, WARM_C));
@@ -133,8 +132,8 @@ public final class TrialViews {
 
     private Dot dot(CoreReading core, Trial trial, Scale scale) {
         LocalDate date = trial.model().date(core.day());
-        String says = date.format(day) + ": "
-                + words.text("why.core", words.figures().temperature(core.celsius()));
+        String says =
+                date.format(day) + ": " + words.text("why.core", words.figures().temperature(core.celsius()));
         return new Dot(scale.x(date), scale.y(core.celsius()), says);
     }
 
