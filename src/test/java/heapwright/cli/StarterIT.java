@@ -42,13 +42,13 @@ class StarterIT {
     @DisplayName("takes the rules from the archive that the build left")
     void archived() throws Exception {
         Path log = folder.resolve("classes.log");
-        Said said =
-                run(Map.of("_JAVA_OPTIONS", "-Xlog:class+load:file=" + log), STARTER.toString(), "audit", CASE);
+        Said said = run(Map.of("_JAVA_OPTIONS", "-Xlog:class+load:file=" + log), STARTER.toString(), "audit", CASE);
         assertEquals(0, said.code());
         List<String> rules = Files.readAllLines(log).stream()
                 .filter(l -> l.contains("heapwright.rules."))
                 .toList();
-        long shared = rules.stream().filter(l -> l.contains("shared objects file")).count();
+        long shared =
+                rules.stream().filter(l -> l.contains("shared objects file")).count();
         assertTrue(shared > 0.9 * rules.size() && shared > 500, shared + " of " + rules.size());
     }
 
@@ -59,7 +59,8 @@ class StarterIT {
         Files.copy(JAR, there.resolve("heapwright.jar"));
         Path copy = Files.copy(STARTER, there.resolve("heapwright"), java.nio.file.StandardCopyOption.COPY_ATTRIBUTES);
         Path link = Files.createSymbolicLink(folder.resolve("hw"), copy);
-        Said said = run(Map.of(), link.toString(), "audit", folder.resolve("none.json").toString());
+        Said said = run(
+                Map.of(), link.toString(), "audit", folder.resolve("none.json").toString());
         assertEquals(Program.BAD_INPUT, said.code());
         assertTrue(said.err().contains("none.json"), said.err());
         assertFalse(said.err().contains("warning"), said.err());

@@ -289,7 +289,7 @@ class JobsIT {
             page.locator("input[value=large]").check();
             button(page, "Keep these settings").click();
             page.navigate(server.at("/why/example"));
-            assertThat(page.locator("table")).containsText("°F");
+            assertThat(page.locator("[aria-labelledby=h-table] table")).containsText("°F");
             assertEquals("large", page.locator("html").getAttribute("class"));
         }
     }

@@ -345,7 +345,10 @@ class TrialsIT {
                 if (scripts) {
                     page.locator("[name='r2.material']").focus();
                 } else {
-                    button(page, "Reckon").click();
+                    page.locator("button.main[name=go]")
+                            .locator("visible=true")
+                            .first()
+                            .click();
                 }
                 page.waitForSelector("#h-outlook");
                 for (String told : List.of(

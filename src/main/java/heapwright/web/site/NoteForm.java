@@ -22,6 +22,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The form in which a day's temperatures, smell, work and additions are noted. What it makes is put into the pile's
@@ -135,10 +136,16 @@ final class NoteForm {
                     new MaterialFault(words.knowledge(), texts)
                             .text(texts.of("note.material"), typed.get("material"), problem));
         }
-        return PLACES.entrySet().stream()
+        Optional<Map.Entry<String, String>> field = PLACES.entrySet().stream()
                 .filter(e -> place.startsWith(e.getKey()))
-                .findFirst()
-                .map(e -> new Fault(
+                .findFirst();
+        if (place.startsWith("measured/")
+                && field.filter(e -> Typed.number(typed.getOrDefault(e.getValue(), ""))
+                                .isEmpty())
+                        .isPresent()) {
+            return new Fault(field.get().getValue(), texts.of("fault.temperature", problem.found()));
+        }
+        return field.map(e -> new Fault(
                         e.getValue(),
                         texts.of("fault.field", texts.of("note." + e.getValue()), problem.found(), problem.allowed())
                                 + problem.closest()
