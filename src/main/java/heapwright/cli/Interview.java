@@ -43,7 +43,7 @@ final class Interview {
     private final Set<Sign> seen = EnumSet.noneOf(Sign.class);
     private final Set<Sign> notSeen = EnumSet.noneOf(Sign.class);
     private final Set<Sign> unknown = EnumSet.noneOf(Sign.class);
-    private LocalDate built;
+    private Optional<LocalDate> built = Optional.empty();
     private Container container = Container.unknown();
 
     Interview(Terminal terminal, Words words, Advisor advisor, Clock clock) {
@@ -51,7 +51,6 @@ final class Interview {
         this.words = words;
         this.advisor = advisor;
         this.today = LocalDate.now(clock);
-        this.built = today;
         this.lines = terminal.lines();
     }
 
@@ -83,7 +82,8 @@ final class Interview {
         Entry entry = new Entry(today, ids(seen), ids(notSeen), Measured.nothing(), List.of(), List.of(), "");
         return new Pile(
                 words.text("ask.pile-name"),
-                built,
+                built.orElseGet(() -> Pile.assumedBuilt(today)),
+                built.isEmpty(),
                 today,
                 Place.unknown(),
                 container,
@@ -141,7 +141,7 @@ final class Interview {
 
     private void age() {
         number(words.text("ask.weeks"), 0, MOST_WEEKS)
-                .ifPresent(weeks -> built = today.minusDays(Math.round(weeks * 7)));
+                .ifPresent(weeks -> built = Optional.of(today.minusDays(Math.round(weeks * 7))));
     }
 
     private void size() {

@@ -46,6 +46,7 @@ public final class Noting {
         return new Pile(
                 name,
                 pile.built(),
+                pile.builtAssumed(),
                 asOf,
                 pile.place(),
                 pile.container(),

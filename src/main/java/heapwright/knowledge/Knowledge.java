@@ -1,5 +1,6 @@
 package heapwright.knowledge;
 
+import heapwright.pile.MaterialNames;
 import heapwright.pile.Vocabulary;
 import java.util.Collection;
 import java.util.Collections;
@@ -45,19 +46,18 @@ public record Knowledge(
         usualDoses = Collections.unmodifiableMap(usualDoses);
     }
 
-    /** The material with this id or alias, in any case of letters. */
+    /** The words by which materials may be called. */
+    public MaterialNames materialNames() {
+        return new MaterialNames(vocabulary());
+    }
+
+    /** The material with this id or other name, as {@link MaterialNames} takes it. */
     public Optional<Material> material(String idOrAlias) {
         Material byId = materials.get(idOrAlias);
         if (byId != null) {
             return Optional.of(byId);
         }
-        String wanted = idOrAlias.toLowerCase(Locale.ROOT).strip();
-        return materials.values().stream()
-                .filter(m -> m.id().equals(wanted)
-                        || m.name().toLowerCase(Locale.ROOT).equals(wanted)
-                        || m.aliases().stream()
-                                .anyMatch(a -> a.toLowerCase(Locale.ROOT).equals(wanted)))
-                .findFirst();
+        return materialNames().named(idOrAlias).map(materials::get);
     }
 
     /** The ids that a pile document may use. */

@@ -1,10 +1,10 @@
 package heapwright.knowledge;
 
+import heapwright.pile.MaterialNames;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Checks that the tables are whole and speak of the same things. */
@@ -91,7 +91,7 @@ final class KnowledgeCheck {
             names.add(m.id());
             names.add(m.name());
             for (String name : names) {
-                String before = owner.put(name.toLowerCase(Locale.ROOT), m.id());
+                String before = owner.put(MaterialNames.plain(name), m.id());
                 if (before != null && !before.equals(m.id())) {
                     faults.add("materials.json: \"" + name + "\" names both " + before + " and " + m.id());
                 }

@@ -2,6 +2,7 @@ package heapwright.pile;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,7 +11,7 @@ import java.util.Set;
 /** Reads lists of materials: what went in, and what is at hand. */
 final class Inputs {
 
-    private static final String ALLOWED = "the id of a material, such as leaves-mixed";
+    private static final String ALLOWED = "the id or a name of a material, such as leaves-mixed";
     private static final String EXAMPLE = "\"leaves-mixed\"";
 
     private final Lexicon lexicon;
@@ -66,15 +67,39 @@ final class Inputs {
     }
 
     private Optional<String> material(Section section, Node node, String word) {
-        if (own.contains(word) || lexicon.isMaterial(word)) {
+        if (own.contains(word)) {
             return Optional.of(word);
         }
-        Optional<String> alias = lexicon.materialAlias(word);
-        if (alias.isPresent()) {
-            notes.add(new Note(node.at().pointer(), Shown.quoted(word) + " is taken as " + alias.get() + "."));
-        } else {
-            section.findings().wrong(node, node.shown(), ALLOWED, EXAMPLE, () -> lexicon.nearMaterial(word, own));
+        Optional<String> named = lexicon.materials().named(word);
+        if (named.isEmpty()) {
+            section.findings()
+                    .wrong(
+                            node,
+                            node.shown(),
+                            allowed(lexicon.materials(), word, ALLOWED),
+                            EXAMPLE,
+                            () -> closest(lexicon.materials(), word, own));
+        } else if (!named.get().equals(word)) {
+            notes.add(new Note(node.at().pointer(), Shown.quoted(word) + " is taken as " + named.get() + "."));
         }
-        return alias;
+        return named;
+    }
+
+    /** What is allowed in place of a word: where it may mean several materials, these. */
+    static String allowed(MaterialNames names, String word, String otherwise) {
+        List<String> candidates = names.candidates(word);
+        return candidates.size() < 2
+                ? otherwise
+                : "a word for one material; this may mean "
+                        + String.join(", ", candidates.subList(0, candidates.size() - 1)) + " or "
+                        + candidates.get(candidates.size() - 1);
+    }
+
+    /** The one material that was most likely meant; none where it may be several. */
+    static Optional<String> closest(MaterialNames names, String word, Collection<String> own) {
+        List<String> candidates = names.candidates(word);
+        return candidates.size() > 1
+                ? Optional.empty()
+                : candidates.stream().findFirst().or(() -> names.near(word, own));
     }
 }

@@ -14,8 +14,7 @@ final class Lexicon {
 
     private final Set<String> signs;
     private final Map<String, String> signAliases;
-    private final Set<String> materials;
-    private final Map<String, String> materialAliases;
+    private final MaterialNames materials;
     private final Map<String, Double> measures;
     private final Map<String, String> measureWords = new HashMap<>();
     private final Map<String, double[]> limits;
@@ -23,8 +22,7 @@ final class Lexicon {
     Lexicon(Vocabulary vocabulary) {
         signs = Set.copyOf(vocabulary.signs());
         signAliases = Map.copyOf(vocabulary.signAliases());
-        materials = Set.copyOf(vocabulary.materials());
-        materialAliases = Map.copyOf(vocabulary.materialAliases());
+        materials = new MaterialNames(vocabulary);
         measures = Map.copyOf(vocabulary.measures());
         limits = Map.copyOf(vocabulary.limits());
         measures.keySet().forEach(id -> measureWords.put(UnitWords.plain(id), id));
@@ -44,17 +42,8 @@ final class Lexicon {
                 .map(near -> signs.contains(near) ? near : signAliases.get(near));
     }
 
-    boolean isMaterial(String id) {
-        return materials.contains(id);
-    }
-
-    Optional<String> materialAlias(String word) {
-        return Optional.ofNullable(materialAliases.get(plain(word)));
-    }
-
-    Optional<String> nearMaterial(String word, Collection<String> own) {
-        return Closest.to(word, joined(joined(materials, own), materialAliases.keySet()))
-                .map(near -> isMaterial(near) || own.contains(near) ? near : materialAliases.get(near));
+    MaterialNames materials() {
+        return materials;
     }
 
     /** The id of the household measure that a word stands for, singular or plural. */

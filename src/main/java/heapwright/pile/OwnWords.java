@@ -123,17 +123,20 @@ final class OwnWords {
     /** A known material's own figures need no {@code like}; a new material must say what it resembles. */
     private Optional<String> like(Section section, Optional<String> id) {
         String allowed = "the id of the known material it is most like, such as bark-softwood";
-        if (section.field("like").isEmpty() && id.filter(lexicon::isMaterial).isPresent()) {
+        if (section.field("like").isEmpty() && id.equals(id.flatMap(lexicon.materials()::named)) && id.isPresent()) {
             return id;
         }
         return section.needed("like", allowed, "\"bark-softwood\"").flatMap(node -> {
             Optional<String> word = section.string(node, allowed, "\"bark-softwood\"");
-            Optional<String> known =
-                    word.flatMap(each -> lexicon.isMaterial(each) ? word : lexicon.materialAlias(each));
+            Optional<String> known = word.flatMap(lexicon.materials()::named);
             if (word.isPresent() && known.isEmpty()) {
                 String given = word.get();
                 findings.wrong(
-                        node, node.shown(), allowed, "\"bark-softwood\"", () -> lexicon.nearMaterial(given, List.of()));
+                        node,
+                        node.shown(),
+                        Inputs.allowed(lexicon.materials(), given, allowed),
+                        "\"bark-softwood\"",
+                        () -> Inputs.closest(lexicon.materials(), given, List.of()));
             }
             return known;
         });

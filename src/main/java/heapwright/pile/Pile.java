@@ -9,7 +9,8 @@ import java.util.Map;
  * a clock to reason about a pile.
  *
  * @param name what the person calls it, {@link PileReader#UNNAMED} if not stated
- * @param built the day it was built; the earliest date of the file if not stated
+ * @param built the day it was built; if not stated, see {@link #assumedBuilt}
+ * @param builtAssumed whether that day is a guess, as the file does not tell it
  * @param asOf the day for which advice is wanted; the latest date of the file if not stated
  * @param place where it stands
  * @param container what holds it
@@ -24,6 +25,7 @@ import java.util.Map;
 public record Pile(
         String name,
         LocalDate built,
+        boolean builtAssumed,
         LocalDate asOf,
         Place place,
         Container container,
@@ -34,6 +36,15 @@ public record Pile(
         Map<String, Double> measures,
         List<OwnMaterial> materials,
         Map<String, Double> limits) {
+    /** A pile of unknown age is taken as about a month old; judgement: piles that people ask about are mostly past their start. */
+    private static final int ASSUMED_AGE = 30;
+
+    /** How much younger a pile of assumed age may well be, days; judgement. */
+    public static final int MAY_BE_YOUNGER = 15;
+
+    /** How much older a pile of assumed age may well be, days; judgement. */
+    public static final int MAY_BE_OLDER = 29;
+
     public Pile {
         recipe = List.copyOf(recipe);
         log = List.copyOf(log);
@@ -41,5 +52,15 @@ public record Pile(
         measures = Map.copyOf(measures);
         materials = List.copyOf(materials);
         limits = Map.copyOf(limits);
+    }
+
+    /**
+     * The day a pile was built where nobody told it: about a month before the first day of its record. Every door takes
+     * it from here, and says so.
+     *
+     * @param firstDay the earliest date that is told of it
+     */
+    public static LocalDate assumedBuilt(LocalDate firstDay) {
+        return firstDay.minusDays(ASSUMED_AGE);
     }
 }

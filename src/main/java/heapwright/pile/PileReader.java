@@ -111,6 +111,7 @@ public final class PileReader {
         return new Pile(
                 root.words("name", Words.NAME).orElse(UNNAMED),
                 timeline.built(),
+                timeline.assumed(),
                 timeline.asOf(),
                 root.section("place", Shape.PLACE).map(PlaceReader::place).orElseGet(Place::unknown),
                 root.section("container", Shape.CONTAINER)

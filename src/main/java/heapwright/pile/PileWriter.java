@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
@@ -35,10 +37,15 @@ public final class PileWriter {
         document.put("heapwright", PileReader.VERSION);
         document.put("name", pile.name());
         document.put("asOf", pile.asOf().toString());
-        document.put("built", pile.built().toString());
+        if (!pile.builtAssumed()) {
+            document.put("built", pile.built().toString());
+        }
         put(document, "place", place(pile.place()));
         put(document, "container", container(pile.container()));
-        put(document, "recipe", ingredients(pile.recipe()));
+        put(
+                document,
+                "recipe",
+                ingredients(pile.recipe(), pile.builtAssumed() ? Optional.of(pile.built()) : Optional.empty()));
         ArrayNode log = NODES.arrayNode();
         pile.log().forEach(entry -> log.add(entry(entry)));
         put(document, "log", log);
@@ -86,7 +93,8 @@ public final class PileWriter {
         return node;
     }
 
-    private static ArrayNode ingredients(List<Ingredient> ingredients) {
+    /** @param undated a day that nobody told and that is not written */
+    private static ArrayNode ingredients(List<Ingredient> ingredients, Optional<LocalDate> undated) {
         ArrayNode list = NODES.arrayNode();
         for (Ingredient ingredient : ingredients) {
             ObjectNode node = list.addObject();
@@ -96,7 +104,9 @@ public final class PileWriter {
             if (ingredient.chopped()) {
                 node.put("chopped", true);
             }
-            node.put("date", ingredient.date().toString());
+            if (!undated.equals(Optional.of(ingredient.date()))) {
+                node.put("date", ingredient.date().toString());
+            }
         }
         return list;
     }
@@ -108,7 +118,7 @@ public final class PileWriter {
         put(node, "notSeen", words(entry.notSeen()));
         put(node, "measured", measured(entry.measured()));
         put(node, "done", tokens(entry.done()));
-        put(node, "added", ingredients(entry.added()));
+        put(node, "added", ingredients(entry.added(), Optional.empty()));
         if (!entry.note().isEmpty()) {
             node.put("note", entry.note());
         }

@@ -15,12 +15,14 @@ final class Timeline {
     private final LocalDate built;
     private final LocalDate asOf;
     private final boolean builtStated;
+    private final boolean assumed;
     private final boolean sound;
 
-    private Timeline(LocalDate built, LocalDate asOf, boolean builtStated, boolean sound) {
+    private Timeline(LocalDate built, LocalDate asOf, boolean builtStated, boolean assumed, boolean sound) {
         this.built = built;
         this.asOf = asOf;
         this.builtStated = builtStated;
+        this.assumed = assumed;
         this.sound = sound;
     }
 
@@ -30,6 +32,11 @@ final class Timeline {
 
     LocalDate asOf() {
         return asOf;
+    }
+
+    /** Whether the day it was built is a guess. */
+    boolean assumed() {
+        return assumed;
     }
 
     /**
@@ -53,12 +60,16 @@ final class Timeline {
         built.ifPresent(dates::add);
         LocalDate last = asOf.orElseGet(() -> dates.isEmpty() ? Dates.LAST : Collections.max(dates));
         dates.add(last);
-        LocalDate first = built.orElseGet(() -> Collections.min(dates));
+        LocalDate earliest = built.orElseGet(() -> Collections.min(dates));
+        boolean assumed = pile.field("built").isEmpty() && standsUndated(pile);
+        LocalDate first = assumed ? Pile.assumedBuilt(earliest) : earliest;
         if (pile.field("asOf").isEmpty()) {
             notes.add(new Note("/asOf", "Taken as " + last + ", the latest date in the file."));
         }
         if (pile.field("built").isEmpty()) {
-            notes.add(new Note("/built", "Taken as " + first + ", the earliest date in the file."));
+            String why =
+                    assumed ? "about a month before the earliest date in the file." : "the earliest date in the file.";
+            notes.add(new Note("/built", "Taken as " + first + ", " + why));
         }
         if (first.isAfter(last)) {
             pile.field("built")
@@ -72,7 +83,21 @@ final class Timeline {
         boolean unread = none
                 || pile.field("built").isPresent() && built.isEmpty()
                 || pile.field("asOf").isPresent() && asOf.isEmpty();
-        return new Timeline(first, last, built.isPresent(), !unread && !first.isAfter(last));
+        return new Timeline(first, last, built.isPresent(), assumed, !unread && !first.isAfter(last));
+    }
+
+    /**
+     * Whether the document is the record of a pile that tells nowhere when it was built: it has a log, and no ingredient
+     * of its recipe has a date. A recipe without a log is one that is yet to be built.
+     */
+    private static boolean standsUndated(Section pile) {
+        List<Node> dates = new ArrayList<>();
+        collect(pile, "recipe", dates);
+        return dates.isEmpty()
+                && pile.field("log")
+                        .filter(log -> log instanceof Node.Arr entries
+                                && !entries.items().isEmpty())
+                        .isPresent();
     }
 
     /** A date field of the pile's history, which cannot lie before the pile was built nor after the day of advice. */

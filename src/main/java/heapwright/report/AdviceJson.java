@@ -65,6 +65,8 @@ public final class AdviceJson {
         root.put("version", version);
         root.put("pile", advice.pile().name());
         root.put("asOf", advice.pile().asOf().toString());
+        root.put("built", advice.pile().built().toString());
+        root.put("builtAssumed", advice.pile().builtAssumed());
         root.put("headline", new TextReport(words, false).headline(advice));
         ArrayNode findings = root.putArray("findings");
         advice.findings().forEach(f -> finding(findings.addObject(), f));

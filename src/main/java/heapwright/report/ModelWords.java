@@ -155,6 +155,7 @@ public final class ModelWords {
     /** What the model takes for granted. */
     List<String> premises(PileModel model) {
         List<String> all = new ArrayList<>();
+        words.assumed(model.pile()).ifPresent(all::add);
         Climate climate = model.climate();
         all.add(words.text("climate." + climate.known().name().toLowerCase(java.util.Locale.ROOT)));
         if (model.typical()) {

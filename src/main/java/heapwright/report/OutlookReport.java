@@ -5,11 +5,15 @@ import heapwright.process.heat.Bands;
 import heapwright.process.heat.Outlook;
 import heapwright.process.heat.Range;
 import java.time.LocalDate;
+import java.util.List;
 
 /** Tells what lies ahead of a pile, and what other ways would buy. */
 public final class OutlookReport {
 
     private static final int ROWS = 8;
+
+    /** Less than this is no difference that a thermometer in a pile shows, K; judgement. */
+    static final double AS_WARM_K = 0.5;
 
     private final Words words;
     private final ModelWords model;
@@ -32,8 +36,8 @@ public final class OutlookReport {
         new CourseSketch(words).lines(CourseView.of(ahead)).forEach(l -> page.line(0, l));
         page.blank();
         table(page, ahead, first);
-        figures(page, ahead, first);
-        plans(page, ahead, first);
+        figures(page, ahead);
+        plans(page, ahead);
         page.heading(words.text("outlook.premises"));
         model.premises(ahead.model()).forEach(l -> page.paragraph(0, 0, l));
         return page.toString();
@@ -109,20 +113,51 @@ public final class OutlookReport {
         return told.substring(0, told.indexOf(' '));
     }
 
-    private void figures(Layout page, Ahead ahead, LocalDate first) {
-        Outlook f = ahead.figures();
+    private void figures(Layout page, Ahead ahead) {
         page.heading(words.text("outlook.figures"));
-        line(page, "outlook.peak", temperatures(f.peakC()));
-        line(page, "outlook.above", words.figures().temperature(40), model.days(f.daysAbove40()));
-        line(page, "outlook.above", words.figures().temperature(55), model.days(f.daysAbove55()));
-        line(page, "outlook.freezes", words.figures().number(100 * f.freezesThrough(), 0));
-        line(page, "outlook.mass", percents(f.massLeft()));
-        line(page, "outlook.volume", percents(f.volumeLeft()));
-        page.paragraph(0, 2, "- " + ready(ahead, first));
+        figures(ahead).forEach(l -> page.paragraph(0, 2, "- " + l));
     }
 
-    private void line(Layout page, String key, Object... places) {
-        page.paragraph(0, 2, "- " + words.text(key, places));
+    /** The figures to the wanted day, a sentence each. */
+    public List<String> figures(Ahead ahead) {
+        Outlook f = ahead.figures();
+        return List.of(
+                words.text("outlook.peak", temperatures(f.peakC())),
+                words.text("outlook.above", words.figures().temperature(40), model.days(f.daysAbove40())),
+                words.text("outlook.above", words.figures().temperature(55), model.days(f.daysAbove55())),
+                words.text("outlook.freezes", words.figures().number(100 * f.freezesThrough(), 0)),
+                words.text("outlook.mass", percents(f.massLeft())),
+                words.text("outlook.volume", percents(f.volumeLeft())),
+                ready(ahead, first(ahead)));
+    }
+
+    /**
+     * What another way would buy, in words.
+     *
+     * @param name the way
+     * @param warmDays more days with the core above 40 °C
+     * @param warmer how much warmer the core is on average
+     * @param sooner days by which it is ready sooner
+     * @param freezes chance that it freezes through so, in 100
+     */
+    public record PlanLine(String name, String warmDays, String warmer, String sooner, String freezes) {}
+
+    /** What other ways would buy. */
+    public List<PlanLine> plans(Ahead ahead) {
+        LocalDate first = first(ahead);
+        return ahead.plans().stream()
+                .map(plan -> new PlanLine(
+                        model.plan(plan, first),
+                        model.days(plan.moreWarmDays()),
+                        signed(plan.warmerC().likely()),
+                        model.days(plan.readySooner()),
+                        words.figures().number(100 * plan.freezesThrough(), 0)))
+                .toList();
+    }
+
+    /** The day to which the figures count, in words. */
+    public String end(Ahead ahead) {
+        return model.date(first(ahead).plusDays(ahead.core().likely().length - 1L));
     }
 
     private String temperatures(Range r) {
@@ -134,29 +169,32 @@ public final class OutlookReport {
         return model.days(new Range(100 * r.low(), 100 * r.likely(), 100 * r.high())) + " %";
     }
 
-    private void plans(Layout page, Ahead ahead, LocalDate first) {
+    private void plans(Layout page, Ahead ahead) {
         if (ahead.plans().isEmpty()) {
             return;
         }
         page.heading(words.text("outlook.plans"));
-        for (Ahead.PlanOutcome plan : ahead.plans()) {
+        for (PlanLine plan : plans(ahead)) {
             page.paragraph(
                     0,
                     2,
                     "- "
                             + words.text(
                                     "outlook.plan",
-                                    model.plan(plan, first),
-                                    model.days(plan.moreWarmDays()),
+                                    plan.name(),
+                                    plan.warmDays(),
                                     words.figures().temperature(40),
-                                    signed(plan.warmerC().likely()),
-                                    model.days(plan.readySooner()),
-                                    words.figures().number(100 * plan.freezesThrough(), 0)));
+                                    plan.warmer(),
+                                    plan.sooner(),
+                                    plan.freezes()));
         }
         page.paragraph(0, 0, words.text("outlook.plans-note"));
     }
 
     private String signed(double kelvin) {
+        if (Math.abs(kelvin) < AS_WARM_K) {
+            return words.text("outlook.as-warm");
+        }
         String told = words.figures().temperatureDifference(Math.abs(kelvin));
         return words.text(kelvin >= 0 ? "outlook.warmer" : "outlook.colder", told);
     }

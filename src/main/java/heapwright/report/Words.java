@@ -23,6 +23,7 @@ import heapwright.knowledge.Material;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
+import heapwright.pile.Pile;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -221,5 +222,12 @@ public final class Words {
 
     private static String lower(String constant) {
         return constant.toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** What was taken for granted of a pile because nobody told it; empty where all was told. */
+    public Optional<String> assumed(Pile pile) {
+        return pile.builtAssumed()
+                ? Optional.of(text("assumed.built", new Days(this).of(pile.built())))
+                : Optional.empty();
     }
 }

@@ -46,7 +46,7 @@
       const shown = details.querySelector(".count");
       if (shown && answered === 0) shown.remove();
     };
-    const follower = follow(checkup, live, "/checkup/live", (pressed) => {
+    const follower = follow(checkup, live, checkup.getAttribute("action") + "/live", (pressed) => {
       const stands = document.getElementById("stands");
       if (stands) say(stands.textContent);
       const ask = document.getElementById("next-ask") || document.getElementById("sofar-title");
@@ -73,6 +73,17 @@
     });
   }
 
+  const trial = document.getElementById("try");
+  if (trial) {
+    trial.querySelector("button").hidden = true;
+    const path = trial.getAttribute("action").split("#")[0] + "/live";
+    const follower = follow(trial, document.getElementById("tried"), path, () => {
+      const answer = document.getElementById("try-answer");
+      if (answer) say(answer.textContent);
+    });
+    trial.addEventListener("change", follower.soon);
+  }
+
   const recipe = document.getElementById("recipe");
   if (recipe) {
     const numbers = document.getElementById("numbers");
@@ -80,6 +91,10 @@
       const verdict = document.getElementById("verdict");
       if (verdict) say(verdict.textContent);
     });
-    recipe.addEventListener("change", follower.soon);
+    const winter = follow(recipe, document.getElementById("outlook"), "/build/outlook", () => {});
+    recipe.addEventListener("change", () => {
+      follower.soon();
+      winter.soon();
+    });
   }
 })();

@@ -129,6 +129,7 @@ class AdvisorPropertyTest {
         return new Pile(
                 pile.name(),
                 pile.built(),
+                pile.builtAssumed(),
                 pile.asOf(),
                 pile.place(),
                 pile.container(),

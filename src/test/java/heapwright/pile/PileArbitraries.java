@@ -86,7 +86,8 @@ public final class PileArbitraries {
                         stock.list().ofMaxSize(3),
                         limits())
                 .as((name, place, container, recipe, entries, wish, stocks, limits) -> new Pile(
-                        name, built, asOf, place, container, recipe, entries, wish, stocks, measures, own, limits));
+                        name, built, false, asOf, place, container, recipe, entries, wish, stocks, measures, own,
+                        limits));
     }
 
     private static List<Entry> byDate(List<Entry> entries) {

@@ -1,6 +1,7 @@
 package heapwright.pile;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -121,7 +122,53 @@ class PileReaderTest {
         Pile pile = pile("\"log\":[{\"date\":\"2026-11-01\",\"added\":[{\"material\":\"urea\",\"amount\":1,"
                 + "\"unit\":\"kg\",\"date\":\"2026-11-03\"}]}]");
         assertEquals(LocalDate.of(2026, 11, 3), pile.asOf());
-        assertEquals(LocalDate.of(2026, 11, 1), pile.built());
+    }
+
+    /** Neither recipe nor field tells the day: the record's first day less a month, whatever the day of advice. */
+    @Test
+    void aRecordWithoutABuildingDayIsTakenAsAMonthOldOnItsFirstDay() {
+        Pile young = pile("\"asOf\":\"2026-11-21\",\"log\":[{\"date\":\"2026-11-21\"}]");
+        assertTrue(young.builtAssumed());
+        assertEquals(LocalDate.of(2026, 10, 22), young.built());
+        Pile later = pile("\"asOf\":\"2027-02-01\",\"log\":[{\"date\":\"2026-11-21\"}],"
+                + "\"recipe\":[{\"material\":\"urea\",\"amount\":1,\"unit\":\"kg\"}]");
+        assertEquals(young.built(), later.built());
+        assertEquals(later.built(), later.recipe().get(0).date());
+        Pile again =
+                reader.read("again.json", new PileWriter().bytes(later)).pile().orElseThrow();
+        assertEquals(later, again);
+    }
+
+    @Test
+    void aDatedRecipeTellsWhenAPileWasBuilt() {
+        Pile pile = pile("\"asOf\":\"2026-11-21\",\"log\":[{\"date\":\"2026-11-21\"}],"
+                + "\"recipe\":[{\"material\":\"urea\",\"amount\":1,\"unit\":\"kg\",\"date\":\"2026-11-20\"}]");
+        assertFalse(pile.builtAssumed());
+        assertEquals(LocalDate.of(2026, 11, 20), pile.built());
+    }
+
+    @Test
+    void aMaterialIsKnownByAnyNameInAnyFormOfWriting() {
+        for (String word : List.of("grass clippings", "Grass-Clippings", "  lawn  MOWINGS ", "lawn-mowings")) {
+            Pile pile = pile("\"asOf\":\"2026-11-21\",\"recipe\":[{\"material\":\"" + word
+                    + "\",\"amount\":1,\"unit\":\"kg\"}],\"atHand\":[{\"material\":\"" + word + "\"}]");
+            assertEquals("grass-clippings", pile.recipe().get(0).material(), word);
+            assertEquals("grass-clippings", pile.atHand().get(0).material(), word);
+        }
+    }
+
+    @Test
+    void aWordForSeveralMaterialsIsRefusedWithTheCandidates() {
+        Problem problem = reader.read(
+                        "pile.json",
+                        ("{\"heapwright\":\"pile/1\",\"asOf\":\"2026-11-21\",\"recipe\":[{\"material\":\"Leaves\","
+                                        + "\"amount\":1,\"unit\":\"kg\"}]}")
+                                .getBytes(java.nio.charset.StandardCharsets.UTF_8))
+                .problems()
+                .get(0);
+        assertEquals("/recipe/0/material", problem.pointer());
+        assertEquals("a word for one material; this may mean leaves-mixed or leaves-oak", problem.allowed());
+        assertEquals(java.util.Optional.empty(), problem.closest());
     }
 
     @Test

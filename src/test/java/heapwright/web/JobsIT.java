@@ -265,7 +265,7 @@ class JobsIT {
     private void note(Page page, String day, String core) {
         page.locator("#f-date").fill(day);
         page.locator("#f-core").fill(core);
-        page.locator("#f-smell").selectOption("smells-sour");
+        page.locator("input[name=seen][value=smells-sour]").check();
         page.locator("input[value=loosened]").check();
         button(page, "Keep the note").click();
         assertThat(page.locator("main")).containsText("Noted and kept");
@@ -317,7 +317,7 @@ class JobsIT {
             button(page, "Keep these settings").click();
             assertThat(page.locator(".calm")).hasCount(1);
             page.navigate(server.at("/why/example"));
-            assertThat(page.locator("table")).containsText("°F");
+            assertThat(page.locator("[aria-labelledby=h-table] table")).containsText("°F");
             assertEquals("large", page.locator("html").getAttribute("class"));
         }
     }

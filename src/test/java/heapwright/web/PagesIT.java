@@ -288,7 +288,7 @@ class PagesIT {
             assertTrue(page.locator("svg.chart > title").textContent().contains("Heap by the birches"));
             assertTrue(page.locator("svg.chart > desc").textContent().contains("49"));
             assertEquals(11, page.locator("circle.coredot").count());
-            assertEquals(11, page.locator("table tbody tr").count());
+            assertEquals(11, page.locator("[aria-labelledby=h-table] tbody tr").count());
             String day = page.locator(".days a").first().getAttribute("href");
             assertEquals(1, page.locator("tr" + day).count());
         }

@@ -173,8 +173,12 @@ public final class Quantities {
                 .max()
                 .ifPresent(v -> readings.add(temperature(Reading.PEAK_TEMPERATURE, v, TEMPERATURE_DOUBT)));
         size(readings);
-        readings.add(exact(Reading.AGE, age()));
-        readings.add(exact(Reading.DAYS_SINCE_TURN, daysSinceTurn()));
+        readings.add(sinceBuilt(Reading.AGE));
+        OptionalInt turned = daysSinceTurn();
+        readings.add(
+                turned.isPresent()
+                        ? exact(Reading.DAYS_SINCE_TURN, turned.getAsInt())
+                        : sinceBuilt(Reading.DAYS_SINCE_TURN));
         return readings;
     }
 
@@ -220,13 +224,23 @@ public final class Quantities {
         return (int) Math.max(0, ChronoUnit.DAYS.between(pile.built(), pile.asOf()));
     }
 
-    private int daysSinceTurn() {
-        OptionalInt turned = pile.log().stream()
+    private Reads sinceBuilt(Reading reading) {
+        return pile.builtAssumed()
+                ? new Reads(
+                        reading,
+                        Math.max(0, age() - Pile.MAY_BE_YOUNGER),
+                        age(),
+                        age() + Pile.MAY_BE_OLDER,
+                        Basis.ESTIMATED)
+                : exact(reading, age());
+    }
+
+    private OptionalInt daysSinceTurn() {
+        return pile.log().stream()
                 .filter(e -> e.done().contains(Action.TURNED_FULLY))
                 .mapToInt(this::daysAgo)
                 .filter(d -> d >= 0)
                 .min();
-        return turned.orElse(age());
     }
 
     private int daysAgo(Entry entry) {

@@ -116,6 +116,7 @@ public record PileModel(
         return new Pile(
                 pile.name(),
                 pile.built(),
+                pile.builtAssumed(),
                 pile.asOf(),
                 pile.place(),
                 pile.container(),

@@ -1,18 +1,24 @@
 package heapwright.web.api;
 
 import heapwright.advice.Advice;
+import heapwright.advice.WhatIf;
 import heapwright.advice.audit.Audit;
+import heapwright.knowledge.Remedy;
 import heapwright.pile.Pile;
 import heapwright.report.AdviceJson;
 import heapwright.report.AuditJson;
 import heapwright.report.Catalogue;
 import heapwright.report.Units;
+import heapwright.report.WhatIfJson;
 import heapwright.report.Words;
 import heapwright.web.guard.Trouble;
 import heapwright.web.site.Site;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** Advice and audits for programs. */
 final class AdviceApi {
@@ -30,6 +36,31 @@ final class AdviceApi {
     void register(RoutesConfig routes) {
         routes.post("/api/checkup", ctx -> send(ctx, documents.pile(ctx)));
         routes.post("/api/audit", this::audit);
+        routes.post("/api/what-if", ctx -> sendWhatIf(ctx, documents.pile(ctx)));
+    }
+
+    /** Sends what the steps that the request names would do to a pile. */
+    void sendWhatIf(Context ctx, Pile pile) {
+        List<Remedy> steps = ctx.queryParams("step").stream().map(this::remedy).toList();
+        WhatIf whatIf = WhatIf.of(
+                        site.desk().advise(pile), steps, site.advisor().knowledge())
+                .orElseThrow(() -> Trouble.of(422, texts.text("web.api.no-course")));
+        for (Remedy step : steps) {
+            if (!whatIf.chosen(step)) {
+                String advised = whatIf.choices().stream()
+                        .map(c -> c.option().remedy().id())
+                        .collect(Collectors.joining(", "));
+                throw Trouble.of(422, texts.text("web.api.not-advised", step.id(), advised));
+            }
+        }
+        json(ctx, new WhatIfJson(words(ctx), site.version()).write(whatIf));
+    }
+
+    private Remedy remedy(String id) {
+        return Arrays.stream(Remedy.values())
+                .filter(r -> r.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> Trouble.of(400, texts.text("web.api.step", id)));
     }
 
     /** Sends the advice on a pile. */

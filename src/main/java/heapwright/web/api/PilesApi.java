@@ -8,6 +8,7 @@ import heapwright.journal.Noting;
 import heapwright.journal.Saving;
 import heapwright.journal.Shelf;
 import heapwright.journal.Stored;
+import heapwright.pile.Pile;
 import heapwright.pile.PileWriter;
 import heapwright.report.Catalogue;
 import heapwright.report.JsonText;
@@ -48,6 +49,7 @@ final class PilesApi {
         routes.put(PILE, this::replace);
         routes.delete(PILE, this::delete);
         routes.get(PILE + "/advice", this::advise);
+        routes.get(PILE + "/what-if", ctx -> advice.sendWhatIf(ctx, today(ctx)));
         routes.get("/api/removed", ctx -> list(ctx, journal.removed()));
         routes.post("/api/removed/{id}/fetch-back", this::fetchBack);
     }
@@ -113,7 +115,11 @@ final class PilesApi {
     }
 
     private void advise(Context ctx) throws IOException {
-        advice.send(ctx, Noting.advisedOn(stored(ctx).pile(), LocalDate.now(site.clock())));
+        advice.send(ctx, today(ctx));
+    }
+
+    private Pile today(Context ctx) throws IOException {
+        return Noting.advisedOn(stored(ctx).pile(), LocalDate.now(site.clock()));
     }
 
     private void send(Context ctx, Stored stored) {

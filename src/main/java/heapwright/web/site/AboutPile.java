@@ -6,18 +6,20 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Aim;
 import heapwright.pile.Container;
+import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
+import heapwright.pile.PileWriter;
 import heapwright.pile.Token;
 import heapwright.report.Units;
+import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
 /**
  * The fields of a checkup about the pile itself, and the pile document that all answers make. Every field may stay
- * empty; an age that is not given is taken as about a month, and the page says so.
+ * empty.
  */
 final class AboutPile {
 
@@ -37,9 +39,6 @@ final class AboutPile {
     /** Sizes that can be chosen, cubic metres. */
     static final List<String> SIZES = List.of("0.3", "0.6", "1", "2", "4");
 
-    /** An age for those who do not know it, days; judgement: piles that people ask about are mostly past their start. */
-    private static final int AGE_OTHERWISE = 30;
-
     private AboutPile() {}
 
     /** The document of the answers, for the pile reader to check. */
@@ -49,8 +48,11 @@ final class AboutPile {
         root.put("name", name);
         root.put("asOf", said.on().toString());
         Map<String, String> about = said.about();
-        int age = AGES.contains(about.getOrDefault(AGE, "")) ? Integer.parseInt(about.get(AGE)) : AGE_OTHERWISE;
-        root.put("built", said.on().minusDays(age).toString());
+        if (AGES.contains(about.getOrDefault(AGE, ""))) {
+            root.put(
+                    "built",
+                    said.on().minusDays(Integer.parseInt(about.get(AGE))).toString());
+        }
         ObjectNode container = JsonNodeFactory.instance.objectNode();
         if (SIZES.contains(about.getOrDefault(SIZE, ""))) {
             container
@@ -65,6 +67,15 @@ final class AboutPile {
         token(about.get(USE), Aim.Use.values())
                 .ifPresent(use -> root.putObject("aim").put("use", use));
         entry(root.putArray("log"), said, units);
+        return root;
+    }
+
+    /** The document of a pile of the folder with the answers as an entry of its log. */
+    static ObjectNode document(Said said, Units units, Pile pile) {
+        ObjectNode root = new PileWriter().tree(pile);
+        LocalDate asOf = said.on().isAfter(pile.asOf()) ? said.on() : pile.asOf();
+        root.put("asOf", asOf.toString());
+        entry(root.withArray("log"), said, units);
         return root;
     }
 
@@ -102,12 +113,5 @@ final class AboutPile {
     }
 
     /** The document's places to the fields they were typed into. */
-    static final Map<String, String> POINTERS = pointers();
-
-    private static Map<String, String> pointers() {
-        Map<String, String> pointers = new LinkedHashMap<>();
-        pointers.put("/log/0/measured/core", CORE);
-        pointers.put("/log/0/measured/outdoor", OUT);
-        return Map.copyOf(pointers);
-    }
+    static final Map<String, String> PLACES = Map.of("measured/core", CORE, "measured/outdoor", OUT);
 }

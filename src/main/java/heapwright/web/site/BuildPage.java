@@ -11,6 +11,8 @@ import heapwright.web.view.BuildView;
 import heapwright.web.view.BuildView.RowView;
 import heapwright.web.view.CheckupView.Choice;
 import heapwright.web.view.CheckupView.Fault;
+import heapwright.web.view.OutlookView;
+import heapwright.web.view.OutlookViews;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -27,7 +29,7 @@ final class BuildPage {
     private static final String HERE = "/build";
     private static final List<String> CUTS = List.of("3", "10", "20", "40");
     private static final Pattern PLACE = Pattern.compile("/(recipe|atHand)/([0-9]+)(/([a-z]+))?.*");
-    private static final Pattern SIZE = Pattern.compile("/container/(length|width|height).*");
+    private static final Pattern SIZE = Pattern.compile("/(?:container|place)/(length|width|height|latitude).*");
 
     private final Site site;
     private final Renderer renderer;
@@ -43,6 +45,7 @@ final class BuildPage {
         routes.get(HERE, ctx -> show(ctx, address(ctx)));
         routes.post(HERE, this::typed);
         routes.post(HERE + "/live", this::live);
+        routes.post(HERE + "/outlook", this::outlook);
         routes.get(HERE + "/audit.json", this::json);
     }
 
@@ -52,7 +55,7 @@ final class BuildPage {
 
     private void typed(Context ctx) {
         RecipeForm form = RecipeForm.ofForm(ctx::formParam);
-        if (!faults(read(ctx, form)).isEmpty()) {
+        if (!faults(read(ctx, form), form).isEmpty()) {
             show(ctx, form);
         } else {
             ctx.redirect(
@@ -64,11 +67,25 @@ final class BuildPage {
     private void live(Context ctx) {
         RecipeForm form = RecipeForm.ofForm(ctx::formParam);
         ctx.header("X-Heapwright-Address", HERE + "?" + form.query());
-        renderer.part(ctx, "numbers", view(ctx, form));
+        renderer.part(ctx, "numbers", view(ctx, form, Optional.empty()));
+    }
+
+    /** The winter ahead, which takes longer to reckon than the numbers and so follows them. */
+    private void outlook(Context ctx) {
+        renderer.part(ctx, "outlook", outlook(ctx, RecipeForm.ofForm(ctx::formParam)));
+    }
+
+    private Optional<OutlookView> outlook(Context ctx, RecipeForm form) {
+        return form.empty()
+                ? Optional.empty()
+                : read(ctx, form)
+                        .pile()
+                        .flatMap(site.forecaster()::ahead)
+                        .map(new OutlookViews(renderer.words(ctx))::view);
     }
 
     private void show(Context ctx, RecipeForm form) {
-        BuildView view = view(ctx, form);
+        BuildView view = view(ctx, form, outlook(ctx, form));
         if (!view.faults().isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
@@ -86,14 +103,10 @@ final class BuildPage {
 
     private ReadResult read(Context ctx, RecipeForm form) {
         boolean us = Look.of(ctx).us();
-        return site.reader()
-                .read(
-                        texts.of("build.pile"),
-                        form.document(
-                                texts.of("build.pile"), site.today(), us, typed -> Names.id(site.knowledge(), typed)));
+        return site.reader().read(texts.of("build.pile"), form.document(texts.of("build.pile"), site.today(), us));
     }
 
-    private BuildView view(Context ctx, RecipeForm form) {
+    private BuildView view(Context ctx, RecipeForm form, Optional<OutlookView> outlook) {
         Words words = renderer.words(ctx);
         ReadResult read = read(ctx, form);
         Optional<BuildView.AuditView> audit = form.empty()
@@ -108,8 +121,9 @@ final class BuildPage {
                 Look.of(ctx).us() ? "in" : "cm",
                 form.rows(),
                 Names.of(site.knowledge()),
-                faults(read),
+                faults(read, form),
                 audit,
+                outlook,
                 HERE + "/audit.json?" + form.query());
     }
 
@@ -131,11 +145,11 @@ final class BuildPage {
         return views;
     }
 
-    private List<Fault> faults(ReadResult read) {
-        return read.problems().stream().map(this::fault).toList();
+    private List<Fault> faults(ReadResult read, RecipeForm form) {
+        return read.problems().stream().map(p -> fault(p, form)).toList();
     }
 
-    private Fault fault(Problem problem) {
+    private Fault fault(Problem problem, RecipeForm form) {
         String near =
                 problem.closest().map(c -> " " + texts.of("fault.near", c)).orElse("");
         Matcher place = PLACE.matcher(problem.pointer());
@@ -144,10 +158,16 @@ final class BuildPage {
             int row = Integer.parseInt(place.group(2));
             String field = "material".equals(place.group(4)) ? "material" : "amount";
             String what = texts.of(recipe ? "build.row" : "build.hand", row + 1) + ", " + texts.of("note." + field);
-            String allowed = field.equals("material") ? texts.of("build.allowed") : problem.allowed();
-            return new Fault(
-                    (recipe ? RecipeForm.PREFIX : RecipeForm.AT_HAND) + row + "." + field,
-                    texts.of("fault.field", what, problem.found(), allowed) + near);
+            String told = field.equals("material")
+                    ? new MaterialFault(site.knowledge(), texts)
+                            .text(
+                                    what,
+                                    (recipe ? form.recipe() : form.atHand())
+                                            .get(row)
+                                            .material(),
+                                    problem)
+                    : texts.of("fault.field", what, problem.found(), problem.allowed()) + near;
+            return new Fault((recipe ? RecipeForm.PREFIX : RecipeForm.AT_HAND) + row + "." + field, told);
         }
         Matcher size = SIZE.matcher(problem.pointer());
         return size.matches()

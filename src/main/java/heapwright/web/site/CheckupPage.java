@@ -1,62 +1,103 @@
 package heapwright.web.site;
 
+import heapwright.journal.Stored;
 import heapwright.knowledge.Sign;
+import heapwright.pile.ReadResult;
 import heapwright.web.view.CheckupView;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.io.IOException;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * The checkup: questions by sense, with the most telling one on top. It changes nothing on this machine, so its form
- * needs no seal; the answers go on in the address.
+ * needs no seal; the answers go on in the address. Only noting them in a pile of the folder changes something.
  */
 final class CheckupPage {
 
-    private static final String HERE = "/checkup";
-
     private final Site site;
     private final Renderer renderer;
+    private final Saver saver;
+    private final Piles piles;
     private final Consultation consultation;
 
-    CheckupPage(Site site, Renderer renderer) {
+    CheckupPage(Site site, Renderer renderer, Saver saver) {
         this.site = site;
         this.renderer = renderer;
+        this.saver = saver;
+        this.piles = new Piles(site, renderer.texts());
         this.consultation = new Consultation(site, renderer.texts());
     }
 
     void register(RoutesConfig routes) {
-        routes.get(HERE, ctx -> show(ctx, Said.ofAddress(ctx::queryParam, site.today())));
-        routes.post(HERE, this::answered);
-        routes.post(HERE + "/live", this::live);
+        for (String here : List.of("/checkup", "/piles/{id}/checkup")) {
+            routes.get(here, ctx -> show(ctx, Said.ofAddress(ctx::queryParam, site.today())));
+            routes.post(here, this::answered);
+            routes.post(here + "/live", this::live);
+        }
+        routes.post("/piles/{id}/checkup/note", this::note);
     }
 
-    private void show(Context ctx, Said said) {
-        Consultation.Consulted consulted = consultation.of(said, Look.of(ctx).units());
+    private Consultation.Consulted consulted(Context ctx, Said said) throws IOException {
+        return consultation.of(
+                said, Look.of(ctx).units(), Subject.of(ctx, piles).pile());
+    }
+
+    private void show(Context ctx, Said said) throws IOException {
+        show(ctx, said, consulted(ctx, said));
+    }
+
+    private void show(Context ctx, Said said, Consultation.Consulted consulted) throws IOException {
         if (!consulted.faults().isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         CheckupViews views = new CheckupViews(renderer.words(ctx), renderer.texts());
-        CheckupView view = views.view(said, consulted, Look.of(ctx).us());
+        CheckupView view =
+                views.view(said, consulted, Subject.of(ctx, piles), Look.of(ctx).us());
         renderer.page(ctx, renderer.texts().of("checkup.title"), Page.Door.CHECKUP, "checkup", view);
     }
 
-    private void answered(Context ctx) {
+    private void answered(Context ctx) throws IOException {
         Said said = form(ctx);
-        if (!consultation.of(said, Look.of(ctx).units()).faults().isEmpty()) {
+        Subject subject = Subject.of(ctx, piles);
+        if (!consulted(ctx, said).faults().isEmpty()) {
             show(ctx, said);
         } else if (ctx.formParam("next") != null) {
-            ctx.redirect(HERE + "?" + said.query() + "#next", HttpStatus.SEE_OTHER);
+            ctx.redirect(subject.questions() + "?" + said.query() + "#next", HttpStatus.SEE_OTHER);
         } else {
-            ctx.redirect("/result?" + said.query(), HttpStatus.SEE_OTHER);
+            ctx.redirect(subject.result() + "?" + said.query(), HttpStatus.SEE_OTHER);
         }
     }
 
-    private void live(Context ctx) {
+    private void live(Context ctx) throws IOException {
         Said said = form(ctx);
-        Consultation.Consulted consulted = consultation.of(said, Look.of(ctx).units());
-        ctx.header("X-Heapwright-Address", HERE + "?" + said.query());
-        renderer.part(ctx, "live", new CheckupViews(renderer.words(ctx), renderer.texts()).live(said, consulted));
+        Subject subject = Subject.of(ctx, piles);
+        ctx.header("X-Heapwright-Address", subject.questions() + "?" + said.query());
+        renderer.part(
+                ctx,
+                "live",
+                new CheckupViews(renderer.words(ctx), renderer.texts()).live(said, consulted(ctx, said), subject));
+    }
+
+    /** Notes the answers in the log of the pile that they are about. */
+    private void note(Context ctx) throws IOException {
+        saver.check(ctx);
+        Stored stored = piles.stored(ctx);
+        String answers = Optional.ofNullable(ctx.formParam("answers")).orElse("");
+        Said said = Said.ofQuery(answers, site.today());
+        ReadResult read = consultation.read(said, Look.of(ctx).units(), stored.pile());
+        if (read.pile().isEmpty() || said.nothing()) {
+            show(ctx, said);
+            return;
+        }
+        saver.save(
+                ctx,
+                stored,
+                read.pile().get(),
+                faults -> show(ctx, said, new Consultation.Consulted(Optional.empty(), faults)));
     }
 
     /** The form's answers, with the answer to the question on top where its button was pressed. */

@@ -5,6 +5,7 @@ import heapwright.knowledge.SignInfo;
 import heapwright.knowledge.SignInfo.Sense;
 import heapwright.pile.Aim;
 import heapwright.pile.Container;
+import heapwright.pile.Pile;
 import heapwright.pile.Token;
 import heapwright.report.Words;
 import heapwright.web.view.AdviceView;
@@ -32,18 +33,20 @@ final class CheckupViews {
         this.advices = new AdviceViews(words);
     }
 
-    CheckupView view(Said said, Consultation.Consulted consulted, boolean us) {
+    CheckupView view(Said said, Consultation.Consulted consulted, Subject subject, boolean us) {
         return new CheckupView(
                 Arrays.stream(Sense.values()).map(s -> sense(s, said)).toList(),
                 fields(said),
                 us ? "°F" : "°C",
-                live(said, consulted),
+                live(said, consulted, subject),
                 consulted.faults(),
                 Said.ids(said.passed()),
-                said.on().toString());
+                said.on().toString(),
+                subject.questions(),
+                subject.pile().map(Pile::name));
     }
 
-    LiveView live(Said said, Consultation.Consulted consulted) {
+    LiveView live(Said said, Consultation.Consulted consulted, Subject subject) {
         Optional<Advice> advice = consulted.advice();
         Optional<AdviceView> view = said.nothing() ? Optional.empty() : advice.map(advices::view);
         return new LiveView(
@@ -55,7 +58,7 @@ final class CheckupViews {
                         .flatMap(s -> s.doses().stream().findFirst())
                         .map(d -> texts.of("checkup.amount", d.amount(), d.thing(), d.house())),
                 said.yes().size() + said.no().size(),
-                "/result?" + said.query());
+                subject.result() + "?" + said.query());
     }
 
     private SenseView sense(Sense sense, Said said) {

@@ -1,7 +1,9 @@
 package heapwright.web.site;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.advice.Advice;
 import heapwright.advice.Question;
+import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
 import heapwright.pile.Problem;
 import heapwright.pile.ReadResult;
@@ -33,17 +35,26 @@ final class Consultation {
      */
     record Consulted(Optional<Advice> advice, List<Fault> faults) {}
 
-    /** The advice on the answers. */
-    Consulted of(Said said, Units units) {
-        ReadResult read = read(said, units, texts.of("checkup.pile"));
+    /** The advice on the answers; where they are about a pile of the folder, all that is known of it counts. */
+    Consulted of(Said said, Units units, Optional<Pile> about) {
+        ReadResult read =
+                about.map(p -> read(said, units, p)).orElseGet(() -> read(said, units, texts.of("checkup.pile")));
         List<Fault> faults = read.problems().stream().map(this::fault).toList();
         return new Consulted(read.pile().map(site.desk()::advise), faults);
     }
 
     /** The pile of the answers. */
     ReadResult read(Said said, Units units, String name) {
-        String document = JsonText.write(AboutPile.document(said, units, name));
-        return reader.read(name, document.getBytes(StandardCharsets.UTF_8));
+        return read(name, AboutPile.document(said, units, name));
+    }
+
+    /** A pile of the folder with the answers in its log. */
+    ReadResult read(Said said, Units units, Pile pile) {
+        return read(pile.name(), AboutPile.document(said, units, pile));
+    }
+
+    private ReadResult read(String name, ObjectNode document) {
+        return reader.read(name, JsonText.write(document).getBytes(StandardCharsets.UTF_8));
     }
 
     /** The question that helps most and was not passed over. */
@@ -54,8 +65,9 @@ final class Consultation {
     }
 
     private Fault fault(Problem problem) {
-        return AboutPile.POINTERS.entrySet().stream()
-                .filter(e -> problem.pointer().startsWith(e.getKey()))
+        String place = problem.pointer().replaceFirst("^/log/[0-9]+/", "");
+        return AboutPile.PLACES.entrySet().stream()
+                .filter(e -> place.startsWith(e.getKey()))
                 .findFirst()
                 .map(e -> new Fault(e.getValue(), texts.of("fault.temperature", problem.found())))
                 .orElseGet(() -> new Fault("", problem.message()));

@@ -2,7 +2,6 @@ package heapwright.web.site;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import heapwright.knowledge.SignInfo;
 import heapwright.knowledge.SignInfo.Sense;
 import heapwright.pile.Action;
 import heapwright.pile.Pile;
@@ -15,6 +14,7 @@ import heapwright.report.Words;
 import heapwright.web.view.CheckupView.Choice;
 import heapwright.web.view.CheckupView.Fault;
 import heapwright.web.view.PileView.NoteView;
+import heapwright.web.view.PileView.SignsView;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -22,6 +22,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The form in which a day's temperatures, smell, work and additions are noted. What it makes is put into the pile's
@@ -30,14 +31,14 @@ import java.util.Map;
 final class NoteForm {
 
     private static final List<String> FIELDS =
-            List.of("date", "core", "out", "smell", "done", "material", "amount", "unit", "note");
+            List.of("date", "core", "out", "seen", "done", "material", "amount", "unit", "note");
 
     /** Where a fault of the document belongs in the form. */
     private static final Map<String, String> PLACES = Map.of(
             "date", "date",
             "measured/core", "core",
             "measured/outdoor", "out",
-            "added/0/material", "material",
+            "seen", "seen",
             "added/0/amount", "amount",
             "added/0/unit", "unit",
             "note", "note");
@@ -78,8 +79,8 @@ final class NoteForm {
     private ObjectNode entry(Map<String, String> typed) {
         ObjectNode entry = JsonNodeFactory.instance.objectNode();
         entry.put("date", typed.getOrDefault("date", ""));
-        if (!empty(typed, "smell")) {
-            entry.putArray("seen").add(typed.get("smell"));
+        if (!empty(typed, "seen")) {
+            Arrays.stream(typed.get("seen").split(" ")).forEach(entry.putArray("seen")::add);
         }
         ObjectNode measured = JsonNodeFactory.instance.objectNode();
         temperature(measured, "core", typed, "core");
@@ -92,7 +93,7 @@ final class NoteForm {
         }
         if (!empty(typed, "material")) {
             ObjectNode added = entry.putArray("added").addObject();
-            added.put("material", Names.id(words.knowledge(), typed.get("material")));
+            added.put("material", typed.get("material"));
             String amount = typed.getOrDefault("amount", "");
             Typed.number(amount).ifPresentOrElse(v -> added.put("amount", v), () -> added.put("amount", amount));
             added.put("unit", typed.getOrDefault("unit", ""));
@@ -123,16 +124,28 @@ final class NoteForm {
     }
 
     /** The faults of a refused note, at the fields they belong to. */
-    List<Fault> faults(ReadResult read) {
-        return read.problems().stream().map(this::fault).toList();
+    List<Fault> faults(ReadResult read, Map<String, String> typed) {
+        return read.problems().stream().map(p -> fault(p, typed)).toList();
     }
 
-    private Fault fault(Problem problem) {
+    private Fault fault(Problem problem, Map<String, String> typed) {
         String place = problem.pointer().replaceFirst("^/log/[0-9]+/", "");
-        return PLACES.entrySet().stream()
+        if (place.startsWith("added/0/material")) {
+            return new Fault(
+                    "material",
+                    new MaterialFault(words.knowledge(), texts)
+                            .text(texts.of("note.material"), typed.get("material"), problem));
+        }
+        Optional<Map.Entry<String, String>> field = PLACES.entrySet().stream()
                 .filter(e -> place.startsWith(e.getKey()))
-                .findFirst()
-                .map(e -> new Fault(
+                .findFirst();
+        if (place.startsWith("measured/")
+                && field.filter(e -> Typed.number(typed.getOrDefault(e.getValue(), ""))
+                                .isEmpty())
+                        .isPresent()) {
+            return new Fault(field.get().getValue(), texts.of("fault.temperature", problem.found()));
+        }
+        return field.map(e -> new Fault(
                         e.getValue(),
                         texts.of("fault.field", texts.of("note." + e.getValue()), problem.found(), problem.allowed())
                                 + problem.closest()
@@ -143,13 +156,12 @@ final class NoteForm {
 
     /** The form as it is shown. */
     NoteView view(Map<String, String> typed, List<Fault> faults) {
-        List<String> ticked = List.of(typed.getOrDefault("done", "").split(" "));
+        List<String> ticked = ticked(typed, "done");
         return new NoteView(
                 typed,
-                words.knowledge().signs().values().stream()
-                        .filter(s -> s.sense() == Sense.NOSE)
-                        .filter(s -> s.id().id().startsWith("smells-"))
-                        .map(s -> smell(s, typed))
+                Arrays.stream(Sense.values())
+                        .map(s -> sense(s, ticked(typed, "seen")))
+                        .filter(s -> !s.signs().isEmpty())
                         .toList(),
                 Arrays.stream(Action.values())
                         .map(a -> new Choice(a.token(), words.text("action." + a.token()), ticked.contains(a.token())))
@@ -160,8 +172,17 @@ final class NoteForm {
                 faults);
     }
 
-    private static Choice smell(SignInfo sign, Map<String, String> typed) {
-        String id = sign.id().id();
-        return new Choice(id, sign.shortName(), id.equals(typed.get("smell")));
+    private static List<String> ticked(Map<String, String> typed, String field) {
+        return List.of(typed.getOrDefault(field, "").split(" "));
+    }
+
+    /** The signs of a sense; those of the nose stand open, as they are noted most, and any with a tick. */
+    private SignsView sense(Sense sense, List<String> ticked) {
+        List<Choice> signs = words.knowledge().signs().values().stream()
+                .filter(s -> s.sense() == sense)
+                .map(s -> new Choice(s.id().id(), s.shortName(), ticked.contains(s.id().id())))
+                .toList();
+        boolean open = sense == Sense.NOSE || signs.stream().anyMatch(Choice::chosen);
+        return new SignsView(sense.id(), words.word("sense", sense), open, signs);
     }
 }

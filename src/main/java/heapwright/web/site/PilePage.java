@@ -2,19 +2,16 @@ package heapwright.web.site;
 
 import heapwright.advice.Advice;
 import heapwright.journal.Noting;
-import heapwright.journal.Saving;
 import heapwright.journal.Stored;
 import heapwright.pile.Pile;
 import heapwright.pile.PileWriter;
 import heapwright.pile.ReadResult;
 import heapwright.report.Words;
-import heapwright.web.guard.Tokens;
 import heapwright.web.view.AdviceView;
 import heapwright.web.view.AdviceViews;
 import heapwright.web.view.CheckupView.Fault;
 import heapwright.web.view.CourseViews;
 import heapwright.web.view.PileView;
-import heapwright.web.view.PileView.ConflictView;
 import heapwright.web.view.ResultView;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -29,14 +26,14 @@ final class PilePage {
 
     private final Site site;
     private final Renderer renderer;
-    private final Tokens tokens;
+    private final Saver saver;
     private final Piles piles;
     private final ResultPage results;
 
-    PilePage(Site site, Renderer renderer, Tokens tokens, ResultPage results) {
+    PilePage(Site site, Renderer renderer, Saver saver, ResultPage results) {
         this.site = site;
         this.renderer = renderer;
-        this.tokens = tokens;
+        this.saver = saver;
         this.piles = new Piles(site, renderer.texts());
         this.results = results;
     }
@@ -69,7 +66,7 @@ final class PilePage {
                 stored.id(),
                 pile.name(),
                 stored.version(),
-                piles.day(pile.built()),
+                renderer.texts().of(pile.builtAssumed() ? "pile.built.assumed" : "pile.built", piles.day(pile.built())),
                 pile.recipe().stream()
                         .map(i -> Names.shown(site.knowledge(), i.material()))
                         .toList(),
@@ -84,35 +81,17 @@ final class PilePage {
     }
 
     private void note(Context ctx) throws IOException {
-        tokens.check(ctx);
+        saver.check(ctx);
         Stored stored = piles.stored(ctx);
         Map<String, String> typed = NoteForm.typed(ctx);
         NoteForm form = new NoteForm(site, renderer.words(ctx), renderer.texts());
         ReadResult read = form.noted(stored.pile(), typed);
         if (read.pile().isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            show(ctx, stored, typed, form.faults(read));
+            show(ctx, stored, typed, form.faults(read, typed));
             return;
         }
-        String version = Optional.ofNullable(ctx.formParam("version")).orElse("");
-        Saving saving = site.journal().save(stored.id(), version, read.pile().get());
-        if (saving instanceof Saving.Saved) {
-            ctx.redirect(Piles.address(stored.id()) + "?noted=1", HttpStatus.SEE_OTHER);
-        } else if (saving instanceof Saving.Conflict conflict) {
-            ctx.status(HttpStatus.CONFLICT);
-            ConflictView view =
-                    new ConflictView(stored.name(), conflict.current().map(piles::file), piles.file(conflict.kept()));
-            renderer.page(ctx, renderer.texts().of("conflict.title"), Page.Door.PILES, "conflict", view);
-        } else if (saving instanceof Saving.Refused refused) {
-            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            show(
-                    ctx,
-                    stored,
-                    typed,
-                    refused.problems().stream()
-                            .map(p -> new Fault("", p.message()))
-                            .toList());
-        }
+        saver.save(ctx, stored, read.pile().get(), faults -> show(ctx, stored, typed, faults));
     }
 
     private void result(Context ctx) throws IOException {
@@ -121,7 +100,8 @@ final class PilePage {
         results.show(
                 ctx,
                 advice(stored),
-                new ResultView.Links(address, address + "/advice.json", address + "/look-again.ics", "", false));
+                new ResultView.Links(
+                        address, address + "/advice.json", address + "/look-again.ics", "", Optional.empty()));
     }
 
     private void export(Context ctx) throws IOException {

@@ -61,7 +61,9 @@ final class Piles {
         }
         Stored stored = (Stored) shelf;
         int notes = stored.pile().log().size();
-        String about = texts.of("piles.about", stored.pile().built().format(day), notes);
+        String about = stored.pile().builtAssumed()
+                ? texts.of("piles.about.assumed", notes)
+                : texts.of("piles.about", stored.pile().built().format(day), notes);
         return new FileView(stored.id(), address(stored.id()), stored.name(), about, List.of());
     }
 

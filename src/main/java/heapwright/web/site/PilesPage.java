@@ -15,10 +15,8 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
-import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -100,12 +98,7 @@ final class PilesPage {
 
     /** The pile of a checkup's answers, as its address carries them. */
     private ReadResult answered(Context ctx, String name, String query) {
-        Map<String, String> parameters = new LinkedHashMap<>();
-        Arrays.stream(query.split("&"))
-                .map(p -> p.split("=", 2))
-                .filter(p -> p.length == 2)
-                .forEach(p -> parameters.put(p[0], URLDecoder.decode(p[1], StandardCharsets.UTF_8)));
-        Said said = Said.ofAddress(parameters::get, site.today());
+        Said said = Said.ofQuery(query, site.today());
         return new Consultation(site, renderer.texts()).read(said, Look.of(ctx).units(), name);
     }
 

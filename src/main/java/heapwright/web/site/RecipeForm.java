@@ -20,14 +20,15 @@ import java.util.function.UnaryOperator;
  *
  * @param recipe rows of the recipe that hold something
  * @param atHand rows of what else is at hand
- * @param size length, width and height of the bin, by field; what is unknown is left out
+ * @param size length, width and height of the bin, and the latitude, by field; what is unknown is left out
  * @param rows how many rows of the recipe are shown
  */
 record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, int rows) {
 
     static final String PREFIX = "r";
     static final String AT_HAND = "h";
-    static final List<String> SIZES = List.of("length", "width", "height");
+    static final String LATITUDE = "latitude";
+    static final List<String> SIZES = List.of("length", "width", "height", LATITUDE);
 
     private static final int MOST = 40;
     private static final int USUAL = 4;
@@ -96,17 +97,19 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
         return filled(atHand, USUAL_AT_HAND);
     }
 
-    /**
-     * The document of the recipe, for the pile reader to check.
-     *
-     * @param ids from a material as typed to its id
-     */
-    byte[] document(String name, LocalDate day, boolean us, UnaryOperator<String> ids) {
+    /** The document of the recipe, for the pile reader to check. */
+    byte[] document(String name, LocalDate day, boolean us) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("heapwright", PileReader.VERSION).put("name", name);
         root.put("asOf", day.toString()).put("built", day.toString());
         ObjectNode container = JsonNodeFactory.instance.objectNode();
+        if (size.containsKey(LATITUDE)) {
+            number(root.putObject("place"), LATITUDE, size.get(LATITUDE));
+        }
         size.forEach((field, typed) -> {
+            if (field.equals(LATITUDE)) {
+                return;
+            }
             ObjectNode quantity = container.putObject(field);
             number(quantity, "value", typed);
             quantity.put("unit", us ? "in" : "cm");
@@ -116,18 +119,18 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
         }
         recipe.forEach(row -> {
             ObjectNode one = root.withArray("recipe").addObject();
-            put(one, row, ids);
+            put(one, row);
             if (!row.cut().isEmpty()) {
                 number(one.putObject("piece"), "value", row.cut());
                 one.withObject("/piece").put("unit", "cm");
             }
         });
-        atHand.forEach(row -> put(root.withArray("atHand").addObject(), row, ids));
+        atHand.forEach(row -> put(root.withArray("atHand").addObject(), row));
         return JsonText.write(root).getBytes(StandardCharsets.UTF_8);
     }
 
-    private static void put(ObjectNode node, Row row, UnaryOperator<String> ids) {
-        node.put("material", ids.apply(row.material()));
+    private static void put(ObjectNode node, Row row) {
+        node.put("material", row.material());
         if (!row.amount().isBlank()) {
             number(node, "amount", row.amount());
             node.put("unit", row.unit());

@@ -9,31 +9,38 @@ import heapwright.web.view.ResultView;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.util.List;
 
 /** The result of a checkup, as a page, as JSON and as a calendar of the follow-ups. */
 final class ResultPage {
 
     private final Site site;
     private final Renderer renderer;
+    private final Piles piles;
     private final Consultation consultation;
 
     ResultPage(Site site, Renderer renderer) {
         this.site = site;
         this.renderer = renderer;
+        this.piles = new Piles(site, renderer.texts());
         this.consultation = new Consultation(site, renderer.texts());
     }
 
     void register(RoutesConfig routes) {
-        routes.get("/result", this::show);
-        routes.get("/result/advice.json", ctx -> json(ctx, advice(ctx)));
-        routes.get("/result/look-again.ics", ctx -> calendar(ctx, advice(ctx)));
+        for (String here : List.of("/result", "/piles/{id}/checkup/result")) {
+            routes.get(here, this::show);
+            routes.get(here + "/advice.json", ctx -> json(ctx, advice(ctx)));
+            routes.get(here + "/look-again.ics", ctx -> calendar(ctx, advice(ctx)));
+        }
     }
 
-    private void show(Context ctx) {
+    private void show(Context ctx) throws IOException {
         Said said = Said.ofAddress(ctx::queryParam, site.today());
-        Consultation.Consulted consulted = consultation.of(said, Look.of(ctx).units());
+        Subject subject = Subject.of(ctx, piles);
+        Consultation.Consulted consulted = consultation.of(said, Look.of(ctx).units(), subject.pile());
         if (consulted.advice().isEmpty() || said.nothing()) {
-            ctx.redirect("/checkup?" + said.query(), HttpStatus.SEE_OTHER);
+            ctx.redirect(subject.questions() + "?" + said.query(), HttpStatus.SEE_OTHER);
             return;
         }
         String query = "?" + said.query();
@@ -41,17 +48,22 @@ final class ResultPage {
                 ctx,
                 consulted.advice().get(),
                 new ResultView.Links(
-                        "/checkup" + query,
-                        "/result/advice.json" + query,
-                        "/result/look-again.ics" + query,
+                        subject.questions() + query,
+                        subject.result() + "/advice.json" + query,
+                        subject.result() + "/look-again.ics" + query,
                         said.query(),
-                        !said.about().containsKey(AboutPile.AGE)));
+                        subject.stored()
+                                .map(s -> new ResultView.Into(
+                                        subject.questions() + "/note",
+                                        s.version(),
+                                        s.pile().name(),
+                                        piles.day(said.on())))));
     }
 
     /** Sends the page of a piece of advice. */
     void show(Context ctx, Advice advice, ResultView.Links links) {
         Words words = renderer.words(ctx);
-        ResultView view = new ResultView(new AdviceViews(words).view(advice), links);
+        ResultView view = new ResultView(new AdviceViews(words).view(advice), links, words.assumed(advice.pile()));
         renderer.page(
                 ctx, renderer.texts().of("result.title", advice.pile().name()), Page.Door.CHECKUP, "result", view);
     }
@@ -74,8 +86,11 @@ final class ResultPage {
                         .calendar(advice, site.clock().instant()));
     }
 
-    private Advice advice(Context ctx) {
+    private Advice advice(Context ctx) throws IOException {
         Said said = Said.ofAddress(ctx::queryParam, site.today());
-        return consultation.of(said, Look.of(ctx).units()).advice().orElseThrow(() -> new Refusal(422, "request"));
+        return consultation
+                .of(said, Look.of(ctx).units(), Subject.of(ctx, piles).pile())
+                .advice()
+                .orElseThrow(() -> new Refusal(422, "request"));
     }
 }

@@ -19,11 +19,12 @@ public final class Routes {
         new Faults(renderer).register(routes);
         routes.get("/assets/{stamp}/{name}", renderer.assets()::serve);
         routes.get("/", ctx -> renderer.page(ctx, renderer.texts().of("start.title"), Page.Door.START, "start", ""));
-        new CheckupPage(site, renderer).register(routes);
+        Saver saver = new Saver(site, renderer, tokens);
+        new CheckupPage(site, renderer, saver).register(routes);
         ResultPage results = new ResultPage(site, renderer);
         results.register(routes);
         new PilesPage(site, renderer, tokens).register(routes);
-        new PilePage(site, renderer, tokens, results).register(routes);
+        new PilePage(site, renderer, saver, results).register(routes);
         new WhyPage(site, renderer).register(routes);
         new KnowledgePage(site, renderer).register(routes);
         new BuildPage(site, renderer).register(routes);

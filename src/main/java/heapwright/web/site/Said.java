@@ -2,6 +2,7 @@ package heapwright.web.site;
 
 import heapwright.knowledge.Id;
 import heapwright.knowledge.Sign;
+import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
@@ -54,6 +55,16 @@ record Said(Set<Sign> yes, Set<Sign> no, Set<Sign> passed, Map<String, String> a
                 signs(parameter.apply("p")),
                 about(parameter),
                 day(parameter.apply("on"), today));
+    }
+
+    /** Reads the query of an address, as {@link #query()} writes it. */
+    static Said ofQuery(String query, LocalDate today) {
+        Map<String, String> parameters = new LinkedHashMap<>();
+        Arrays.stream(query.split("&"))
+                .map(p -> p.split("=", 2))
+                .filter(p -> p.length == 2)
+                .forEach(p -> parameters.put(p[0], URLDecoder.decode(p[1], StandardCharsets.UTF_8)));
+        return ofAddress(parameters::get, today);
     }
 
     /** Reads a form: a field for each sign, and those about the pile. */

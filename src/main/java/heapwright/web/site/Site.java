@@ -1,6 +1,7 @@
 package heapwright.web.site;
 
 import heapwright.advice.Advisor;
+import heapwright.advice.Forecaster;
 import heapwright.journal.Journal;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.PileReader;
@@ -36,6 +37,10 @@ public record Site(
 
     Knowledge knowledge() {
         return advisor.knowledge();
+    }
+
+    Forecaster forecaster() {
+        return new Forecaster(knowledge());
     }
 
     LocalDate today() {

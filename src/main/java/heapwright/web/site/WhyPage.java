@@ -1,24 +1,34 @@
 package heapwright.web.site;
 
 import heapwright.advice.Advice;
+import heapwright.advice.WhatIf;
 import heapwright.journal.Noting;
+import heapwright.journal.Stored;
+import heapwright.knowledge.Remedy;
 import heapwright.pile.Pile;
 import heapwright.report.ModelWords;
 import heapwright.report.Words;
+import heapwright.web.guard.Refusal;
 import heapwright.web.view.AdviceViews;
 import heapwright.web.view.CourseViews;
+import heapwright.web.view.TrialViews;
 import heapwright.web.view.WhyView;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Why a pile has stopped: its course beside what explains it. */
 final class WhyPage {
 
+    private static final String EXAMPLE_PAGE = "/why/example";
+    private static final String LIVE = "/live";
+    private static final String STEP = "step";
     private static final String EXAMPLE = "/heapwright/web/example.json";
 
     private final Site site;
@@ -33,11 +43,24 @@ final class WhyPage {
 
     void register(RoutesConfig routes) {
         routes.get("/why", this::choose);
-        routes.get("/why/example", ctx -> show(ctx, example(), Optional.empty()));
+        routes.get(EXAMPLE_PAGE, ctx -> show(ctx, example(), Optional.empty()));
+        routes.post(EXAMPLE_PAGE + LIVE, ctx -> live(ctx, example(), EXAMPLE_PAGE));
         routes.get("/piles/{id}/why", ctx -> {
-            var stored = piles.stored(ctx);
-            show(ctx, Noting.advisedOn(stored.pile(), site.today()), Optional.of(Piles.address(stored.id())));
+            Stored stored = piles.stored(ctx);
+            show(ctx, today(stored), Optional.of(Piles.address(stored.id())));
         });
+        routes.post("/piles/{id}/why" + LIVE, ctx -> {
+            Stored stored = piles.stored(ctx);
+            live(ctx, today(stored), here(Piles.address(stored.id())));
+        });
+    }
+
+    private Pile today(Stored stored) {
+        return Noting.advisedOn(stored.pile(), site.today());
+    }
+
+    private static String here(String pile) {
+        return pile + "/why";
     }
 
     private void choose(Context ctx) throws IOException {
@@ -65,8 +88,27 @@ final class WhyPage {
                 new AdviceViews(words).view(advice),
                 new CourseViews(words).view(pile, advice.story()),
                 told,
-                advice.story().map(model::stretches).orElse(List.of()));
+                advice.story().map(model::stretches).orElse(List.of()),
+                words.assumed(pile),
+                address.map(WhyPage::here).orElse(EXAMPLE_PAGE),
+                WhatIf.of(advice, ticked(ctx.queryParams(STEP)), site.knowledge())
+                        .map(new TrialViews(words)::view));
         renderer.page(ctx, renderer.texts().of("why.of", pile.name()), Page.Door.WHY, "why", view);
+    }
+
+    /** What follows from the ticks, for a script to put in. */
+    private void live(Context ctx, Pile pile, String here) {
+        List<Remedy> ticked = ticked(ctx.formParams(STEP));
+        WhatIf whatIf = WhatIf.of(site.desk().advise(pile), ticked, site.knowledge())
+                .orElseThrow(() -> new Refusal(422, "request"));
+        String query = ticked.stream().map(r -> STEP + "=" + r.id()).collect(Collectors.joining("&"));
+        ctx.header("X-Heapwright-Address", here + (query.isEmpty() ? "" : "?" + query));
+        renderer.part(ctx, "trial", new TrialViews(renderer.words(ctx)).shown(whatIf));
+    }
+
+    /** The steps that were ticked; words that are no steps are passed over. */
+    private static List<Remedy> ticked(List<String> ids) {
+        return Arrays.stream(Remedy.values()).filter(r -> ids.contains(r.id())).toList();
     }
 
     private Pile example() throws IOException {

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param materials names that can be picked
  * @param faults what is wrong with what was typed
  * @param audit what it comes to; empty while there is no recipe
+ * @param outlook the winter ahead of it; empty while there is no recipe
  * @param json the audit as JSON
  */
 public record BuildView(
@@ -30,6 +31,7 @@ public record BuildView(
         List<String> materials,
         List<Fault> faults,
         Optional<AuditView> audit,
+        Optional<OutlookView> outlook,
         String json) {
 
     /** A row: where its fields begin, its number, and what is in them. */

@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param faults what is wrong with what was typed
  * @param passed questions passed over, for a hidden field
  * @param on the day, for a hidden field
+ * @param action the address that takes the answers
+ * @param pile the name of the pile of the folder that they are about
  */
 public record CheckupView(
         List<SenseView> senses,
@@ -22,7 +24,9 @@ public record CheckupView(
         LiveView live,
         List<Fault> faults,
         String passed,
-        String on) {
+        String on,
+        String action,
+        Optional<String> pile) {
 
     /** Questions of one sense: its id and name, how many are answered. */
     public record SenseView(String id, String name, int answered, List<SignView> signs) {}

@@ -50,7 +50,7 @@ public final class CourseViews {
      * @param story what the process model says of its past, if it can
      */
     public CourseView view(Pile pile, Optional<Story> story) {
-        Scale scale = new Scale(pile, story.map(Story::healthy));
+        Scale scale = Scale.of(pile, story.map(Story::healthy));
         List<Dot> core = dots(pile, Measured::coreC, scale, "why.core");
         List<Dot> outdoor = dots(pile, Measured::outdoorC, scale, "why.outdoor");
         return new CourseView(

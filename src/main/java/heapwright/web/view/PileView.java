@@ -43,7 +43,7 @@ public record PileView(
      * The form for noting.
      *
      * @param typed what was typed, by field; kept when something is wrong with it
-     * @param smells what can be smelt
+     * @param signs what can be noticed, by sense
      * @param actions what can be done
      * @param units units of amounts
      * @param temperatureUnit the unit of temperatures
@@ -52,7 +52,7 @@ public record PileView(
      */
     public record NoteView(
             Map<String, String> typed,
-            List<Choice> smells,
+            List<SignsView> signs,
             List<Choice> actions,
             List<Choice> units,
             String temperatureUnit,
@@ -63,6 +63,9 @@ public record PileView(
             return typed.getOrDefault(field, "");
         }
     }
+
+    /** What one sense can notice: its id and name, whether it stands open, the signs to tick. */
+    public record SignsView(String id, String name, boolean open, List<Choice> signs) {}
 
     /**
      * The folder.

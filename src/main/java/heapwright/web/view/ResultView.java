@@ -1,12 +1,15 @@
 package heapwright.web.view;
 
+import java.util.Optional;
+
 /**
  * The page of a result.
  *
  * @param advice the advice
  * @param links where it goes on
+ * @param assumed what was taken for granted because nobody told it
  */
-public record ResultView(AdviceView advice, Links links) {
+public record ResultView(AdviceView advice, Links links, Optional<String> assumed) {
 
     /**
      * Where a result goes on.
@@ -14,8 +17,18 @@ public record ResultView(AdviceView advice, Links links) {
      * @param back the questions, with the answers
      * @param json the advice as JSON
      * @param calendar the follow-ups as a calendar
-     * @param keep the answers, for keeping them as a pile; empty where they are one already
-     * @param ageTaken whether the age was not given and taken as about a month
+     * @param keep the answers, for keeping them; empty where there are none
+     * @param into the pile of the folder that they can be noted in; else they are kept as a new one
      */
-    public record Links(String back, String json, String calendar, String keep, boolean ageTaken) {}
+    public record Links(String back, String json, String calendar, String keep, Optional<Into> into) {}
+
+    /**
+     * A pile of the folder to note answers in.
+     *
+     * @param action the address that notes them
+     * @param version stands for the content of the file, so that it shows whether it changed meanwhile
+     * @param name its name
+     * @param day the day of the entry, in words
+     */
+    public record Into(String action, String version, String name, String day) {}
 }

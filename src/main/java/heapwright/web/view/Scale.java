@@ -36,18 +36,33 @@ final class Scale {
     private final int lowC;
     private final int highC;
 
-    Scale(Pile pile, Optional<Bands> band) {
-        first = pile.built();
-        LocalDate last = pile.log().stream().map(Entry::date).reduce(pile.asOf(), (a, b) -> a.isAfter(b) ? a : b);
+    /**
+     * A scale from one day to another.
+     *
+     * @param lowest lowest temperature that must have a place, °C
+     * @param highest highest, °C
+     */
+    Scale(LocalDate first, LocalDate last, double lowest, double highest) {
+        this.first = first;
         days = Math.max(SHORTEST, ChronoUnit.DAYS.between(first, last));
+        lowC = Math.min(LOW_C, down(lowest));
+        highC = -down(-highest);
+    }
+
+    /** A scale for the record of a pile, and the band where a healthy pile of the kind would lie. */
+    static Scale of(Pile pile, Optional<Bands> band) {
+        LocalDate last = pile.log().stream().map(Entry::date).reduce(pile.asOf(), (a, b) -> a.isAfter(b) ? a : b);
         double[] all = pile.log().stream()
                 .flatMapToDouble(
                         e -> DoubleStream.concat(e.measured().coreC().stream(), e.measured().outdoorC().stream()))
                 .toArray();
         double bandHigh =
                 band.map(b -> Arrays.stream(b.high()).max().orElse(HIGH_C)).orElse((double) HIGH_C);
-        lowC = Math.min(LOW_C, down(DoubleStream.of(all).min().orElse(LOW_C)));
-        highC = -down(-Math.max(bandHigh, DoubleStream.of(all).max().orElse(HIGH_C)));
+        return new Scale(
+                pile.built(),
+                last,
+                DoubleStream.of(all).min().orElse(LOW_C),
+                Math.max(bandHigh, DoubleStream.of(all).max().orElse(HIGH_C)));
     }
 
     private static int down(double celsius) {

@@ -12,9 +12,19 @@ import java.util.Optional;
  * @param course its course
  * @param told the answer, and what the temperatures say
  * @param stretches what held it back when
+ * @param assumed what was taken for granted because nobody told it
+ * @param here the address of this page
+ * @param trial steps to tick, where the model can try any
  */
 public record WhyView(
-        Optional<String> address, AdviceView advice, CourseView course, List<String> told, List<String> stretches) {
+        Optional<String> address,
+        AdviceView advice,
+        CourseView course,
+        List<String> told,
+        List<String> stretches,
+        Optional<String> assumed,
+        String here,
+        Optional<TrialView> trial) {
 
     /** The choice of a pile, and today for a new one. */
     public record Choose(List<FileView> piles, String today) {}

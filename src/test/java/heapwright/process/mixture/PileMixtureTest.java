@@ -90,6 +90,7 @@ class PileMixtureTest {
         return new Pile(
                 "test",
                 BUILT,
+                false,
                 NOW,
                 Place.unknown(),
                 container,

@@ -1,0 +1,140 @@
+package heapwright.advice;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.advice.WhatIf.Choice;
+import heapwright.advice.WhatIf.Reason;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.KnowledgeReader;
+import heapwright.knowledge.Remedy;
+import heapwright.pile.Pile;
+import heapwright.pile.PileReader;
+import heapwright.report.Catalogue;
+import heapwright.report.Units;
+import heapwright.report.WhatIfWords;
+import heapwright.report.Words;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+
+/** Steps tried on the invented pile of the page: the model that says what each wins also draws their course. */
+@TestInstance(Lifecycle.PER_CLASS)
+class WhatIfTest {
+
+    private final Knowledge knowledge = KnowledgeReader.packed();
+    private final Advisor advisor = Advisor.packed(knowledge);
+    private final Advice advice = advisor.advise(read("src/main/resources/heapwright/web/example.json"));
+
+    private Pile read(String file) {
+        try {
+            return new PileReader(knowledge.vocabulary())
+                    .read(file, Files.readAllBytes(Path.of(file)))
+                    .pile()
+                    .orElseThrow();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private WhatIf tried(Set<Remedy> chosen) {
+        return WhatIf.of(advice, chosen, knowledge).orElseThrow();
+    }
+
+    private Set<Remedy> triable() {
+        Set<Remedy> all = EnumSet.noneOf(Remedy.class);
+        tried(Set.of()).choices().stream()
+                .filter(Choice::canTry)
+                .forEach(c -> all.add(c.option().remedy()));
+        return all;
+    }
+
+    @Test
+    void withoutAnyStepOnlyTheCourseLeftAloneIsDrawn() {
+        WhatIf none = tried(Set.of());
+        assertTrue(none.trial().with().isEmpty());
+        assertEquals(List.of(), none.together());
+        assertTrue(none.trial().days() >= 60);
+        assertEquals(advice.pile().asOf(), none.trial().date(0));
+    }
+
+    @Test
+    void oneStepSaysWhatItsGainInTheAdviceSays() {
+        assertFalse(triable().isEmpty());
+        for (Choice choice : tried(Set.of()).choices()) {
+            assertEquals(choice.option().gain().isPresent(), choice.canTry());
+            if (choice.canTry()) {
+                WhatIf one = tried(Set.of(choice.option().remedy()));
+                assertEquals(
+                        choice.option().gain().orElseThrow(),
+                        one.trial().with().orElseThrow().gain(),
+                        choice.option().remedy().id());
+                assertArrayEquals(
+                        tried(Set.of()).trial().without().likely(),
+                        one.trial().without().likely());
+            }
+        }
+    }
+
+    @Test
+    void stepsTickedTogetherAreReckonedTogetherAndOpenThePileOnce() {
+        Set<Remedy> both = EnumSet.of(Remedy.MIX_IN_DRY_CARBON, Remedy.INSULATE);
+        assertTrue(triable().containsAll(both), triable().toString());
+        WhatIf together = tried(both);
+        assertEquals(Set.copyOf(both), Set.copyOf(together.together()));
+        assertFalse(together.trial().with().orElseThrow().openedOnce());
+        double[] joined = together.trial().with().orElseThrow().core().likely();
+        for (Remedy one : both) {
+            double[] alone =
+                    tried(Set.of(one)).trial().with().orElseThrow().core().likely();
+            assertFalse(java.util.Arrays.equals(joined, alone), one.id());
+        }
+        Set<Remedy> opening = EnumSet.of(Remedy.MIX_IN_DRY_CARBON, Remedy.CHOP_COARSE);
+        assertTrue(triable().containsAll(opening));
+        assertTrue(tried(opening).trial().with().orElseThrow().openedOnce());
+    }
+
+    @Test
+    void twoWaysOfOneStepAreNotReckonedTogetherAndThatIsSaid() {
+        Set<Remedy> ways = EnumSet.of(Remedy.LOOSEN_SIDES_AND_TOP, Remedy.MAKE_AIR_HOLES);
+        WhatIf both = tried(ways);
+        assertEquals(1, both.together().size());
+        assertEquals(Reason.ONE_IS_ENOUGH, both.left().get(0).reason());
+        assertEquals(both.together().get(0), both.left().get(0).other().orElseThrow());
+        List<String> told = new WhatIfWords(new Words(knowledge, Catalogue.english(), Units.METRIC)).told(both);
+        assertTrue(told.stream().anyMatch(t -> t.contains("one of the two is enough")), told.toString());
+    }
+
+    @Test
+    void aStepTheModelKnowsNothingOfIsLeftAndThatIsSaid() {
+        Remedy unknown = tried(Set.of()).choices().stream()
+                .filter(c -> !c.canTry())
+                .map(c -> c.option().remedy())
+                .findFirst()
+                .orElseThrow();
+        WhatIf left = tried(EnumSet.of(unknown, Remedy.INSULATE));
+        assertEquals(List.of(Remedy.INSULATE), left.together());
+        assertEquals(Reason.UNKNOWN_TO_MODEL, left.left().get(0).reason());
+    }
+
+    @Test
+    void withoutAMeasuredCoreTheModelSaysNothing() {
+        Advice none = advisor.diagnose(read("cases/demo/recipe-of-everything-in-the-yard.json"));
+        assertTrue(WhatIf.of(none, Set.of(), knowledge).isEmpty());
+    }
+
+    @Test
+    void theAnswerNamesTheDaysWithAndWithout() {
+        List<String> told = new WhatIfWords(new Words(knowledge, Catalogue.english(), Units.METRIC))
+                .told(tried(EnumSet.of(Remedy.MIX_IN_DRY_CARBON)));
+        assertTrue(told.get(0).contains("40 °C") && told.get(0).contains("2027"), told.get(0));
+    }
+}
