@@ -42,6 +42,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -51,12 +52,21 @@ import java.util.stream.Collectors;
 public final class Advisor {
 
     private final Knowledge knowledge;
-    private final Rulebook rulebook;
+    private final Supplier<Rulebook> rulebook;
     private final Inference inference;
     private final MixtureCalculator calculator;
     private final Auditor auditor;
 
     public Advisor(Knowledge knowledge, Rulebook rulebook) {
+        this(knowledge, () -> rulebook);
+    }
+
+    /**
+     * An advisor whose rules may still be loading: it works out what needs no rules meanwhile.
+     *
+     * @param rulebook asked whenever the rules are needed
+     */
+    public Advisor(Knowledge knowledge, Supplier<Rulebook> rulebook) {
         this.knowledge = knowledge;
         this.rulebook = rulebook;
         this.inference = new Inference(rulebook, knowledge);
@@ -74,7 +84,7 @@ public final class Advisor {
     }
 
     public Rulebook rulebook() {
-        return rulebook;
+        return rulebook.get();
     }
 
     /**

@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
 
 /** The checklist at the terminal: the most telling question first. */
 @Command(
-        name = "ask",
+        name = AskCommand.NAME,
         mixinStandardHelpOptions = true,
         description = {
             "Asks about a pile at the terminal, the most telling question first, and gives advice.",
@@ -29,6 +29,8 @@ import picocli.CommandLine.Option;
         footerHeading = "%nExamples:%n",
         footer = {"  heapwright ask", "  heapwright ask --save pile.json"})
 final class AskCommand implements Callable<Integer> {
+
+    static final String NAME = "ask";
 
     private final Terminal terminal;
     private final Workshop workshop;
@@ -62,7 +64,6 @@ final class AskCommand implements Callable<Integer> {
             throw new UsageFault("heapwright: \"" + save + "\" exists and is not overwritten."
                     + " Give a new name. Example: heapwright ask --save new-pile.json");
         }
-        workshop.warmUp();
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Interview interview = new Interview(terminal, words, workshop.advisor(), clock);

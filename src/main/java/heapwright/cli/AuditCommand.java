@@ -1,14 +1,12 @@
 package heapwright.cli;
 
 import heapwright.advice.audit.Audit;
-import heapwright.advice.engine.Pass;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Pile;
 import heapwright.report.AuditJson;
 import heapwright.report.AuditReport;
 import heapwright.report.AuditTable;
 import heapwright.report.Words;
-import java.util.EnumSet;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -18,7 +16,7 @@ import picocli.CommandLine.Parameters;
 
 /** The numbers of a recipe before it is built. */
 @Command(
-        name = "audit",
+        name = AuditCommand.NAME,
         mixinStandardHelpOptions = true,
         description = "Audits a recipe before it is built: what stays out, the numbers, the mend, the plan.",
         footerHeading = "%nExamples:%n",
@@ -28,6 +26,8 @@ import picocli.CommandLine.Parameters;
             "  heapwright audit --my-ratio 33 recipe.json"
         })
 final class AuditCommand implements Callable<Integer> {
+
+    static final String NAME = "audit";
 
     private final Terminal terminal;
     private final Workshop workshop;
@@ -58,7 +58,6 @@ final class AuditCommand implements Callable<Integer> {
             throw new UsageFault(
                     "heapwright: --my-ratio " + ownRatio + ": a C:N is a number above 0. Example: --my-ratio 33");
         }
-        workshop.warmUp(EnumSet.of(Pass.AUDIT));
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);

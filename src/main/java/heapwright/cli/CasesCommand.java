@@ -20,12 +20,14 @@ import picocli.CommandLine.Parameters;
 
 /** Runs the cases of a folder and tells how far the advice agrees with each source. */
 @Command(
-        name = "cases",
+        name = CasesCommand.NAME,
         mixinStandardHelpOptions = true,
         description = "Runs the cases of a folder and tells how far the advice agrees with each source.",
         footerHeading = "%nExamples:%n",
         footer = {"  heapwright cases", "  heapwright cases cases/published"})
 final class CasesCommand implements Callable<Integer> {
+
+    static final String NAME = "cases";
 
     private final Terminal terminal;
     private final Workshop workshop;

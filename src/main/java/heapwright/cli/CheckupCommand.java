@@ -15,7 +15,7 @@ import picocli.CommandLine.Parameters;
 
 /** What is wrong with a pile, and what to do first. */
 @Command(
-        name = "checkup",
+        name = CheckupCommand.NAME,
         mixinStandardHelpOptions = true,
         description = "Tells what is most likely wrong with a pile, what to do first and how much of what.",
         footerHeading = "%nExamples:%n",
@@ -26,6 +26,8 @@ import picocli.CommandLine.Parameters;
             "  heapwright checkup --why-not frozen-in pile.json"
         })
 final class CheckupCommand implements Callable<Integer> {
+
+    static final String NAME = "checkup";
 
     private final Terminal terminal;
     private final Workshop workshop;
@@ -49,7 +51,6 @@ final class CheckupCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        workshop.warmUp();
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);

@@ -17,12 +17,14 @@ import picocli.CommandLine.Parameters;
 
 /** Lists the materials that a pile document may name. */
 @Command(
-        name = "materials",
+        name = MaterialsCommand.NAME,
         mixinStandardHelpOptions = true,
         description = "Lists materials with their figures and other names, or those that a word fits.",
         footerHeading = "%nExamples:%n",
         footer = {"  heapwright materials", "  heapwright materials peelings"})
 final class MaterialsCommand implements Callable<Integer> {
+
+    static final String NAME = "materials";
 
     private final Terminal terminal;
     private final Workshop workshop;

@@ -17,7 +17,7 @@ import picocli.CommandLine.Parameters;
 
 /** The winter ahead of a pile. */
 @Command(
-        name = "outlook",
+        name = OutlookCommand.NAME,
         mixinStandardHelpOptions = true,
         description =
                 "Tells how a pile is likely to get through the winter, when it will be ready, and what other ways would buy.",
@@ -28,6 +28,8 @@ import picocli.CommandLine.Parameters;
             "  heapwright outlook --typical pile.json"
         })
 final class OutlookCommand implements Callable<Integer> {
+
+    static final String NAME = "outlook";
 
     private final Terminal terminal;
     private final Workshop workshop;

@@ -1,6 +1,9 @@
 package heapwright.cli;
 
 import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import picocli.AutoComplete.GenerateCompletion;
@@ -34,20 +37,18 @@ public final class Program {
     /** Runs one command line and gives its exit code. */
     public int run(String... args) {
         Workshop workshop = new Workshop();
-        CommandLine line = new CommandLine(new Heapwright())
-                .addSubcommand(new CheckupCommand(terminal, workshop))
-                .addSubcommand(new WhyCommand(terminal, workshop))
-                .addSubcommand(new OutlookCommand(terminal, workshop))
-                .addSubcommand(new AuditCommand(terminal, workshop))
-                .addSubcommand(new AskCommand(terminal, workshop, Clock.systemDefaultZone()))
-                .addSubcommand(new CasesCommand(terminal, workshop))
-                .addSubcommand(new MaterialsCommand(terminal, workshop))
-                .addSubcommand(new SignsCommand(terminal, workshop))
-                .addSubcommand(new RulesCommand(terminal, workshop))
-                .addSubcommand(new ServeCommand(terminal, workshop))
-                .addSubcommand("completion", new GenerateCompletion())
-                .addSubcommand(new HelpCommand())
-                .setCaseInsensitiveEnumValuesAllowed(true)
+        String first = args.length == 0 ? "--help" : args[0];
+        workshop.expect(first);
+        CommandLine line = new CommandLine(new Heapwright());
+        Map<String, Supplier<Object>> commands = commands(workshop);
+        if (commands.containsKey(first)) {
+            // A command that is named stands alone: to describe them all costs a tenth of a second at each start.
+            line.addSubcommand(commands.get(first).get());
+        } else {
+            commands.values().forEach(c -> line.addSubcommand(c.get()));
+            line.addSubcommand("completion", new GenerateCompletion()).addSubcommand(new HelpCommand());
+        }
+        line.setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpAutoWidth(false)
                 .setOut(new java.io.PrintWriter(terminal.out(), true))
                 .setErr(new java.io.PrintWriter(terminal.err(), true));
@@ -56,7 +57,23 @@ public final class Program {
         }
         line.setParameterExceptionHandler((fault, given) -> usage(fault));
         line.setExecutionExceptionHandler((fault, command, result) -> failed(fault));
-        return line.execute(args.length == 0 ? new String[] {"--help"} : args);
+        return line.execute(args.length == 0 ? new String[] {first} : args);
+    }
+
+    /** The commands in the order in which help lists them. */
+    private Map<String, Supplier<Object>> commands(Workshop workshop) {
+        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+        commands.put(CheckupCommand.NAME, () -> new CheckupCommand(terminal, workshop));
+        commands.put(WhyCommand.NAME, () -> new WhyCommand(terminal, workshop));
+        commands.put(OutlookCommand.NAME, () -> new OutlookCommand(terminal, workshop));
+        commands.put(AuditCommand.NAME, () -> new AuditCommand(terminal, workshop));
+        commands.put(AskCommand.NAME, () -> new AskCommand(terminal, workshop, Clock.systemDefaultZone()));
+        commands.put(CasesCommand.NAME, () -> new CasesCommand(terminal, workshop));
+        commands.put(MaterialsCommand.NAME, () -> new MaterialsCommand(terminal, workshop));
+        commands.put(SignsCommand.NAME, () -> new SignsCommand(terminal, workshop));
+        commands.put(RulesCommand.NAME, () -> new RulesCommand(terminal, workshop));
+        commands.put(ServeCommand.NAME, () -> new ServeCommand(terminal, workshop));
+        return commands;
     }
 
     private int usage(ParameterException fault) {

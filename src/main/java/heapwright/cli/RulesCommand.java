@@ -13,12 +13,14 @@ import picocli.CommandLine.Parameters;
 
 /** Lists the rules with what each says of itself. */
 @Command(
-        name = "rules",
+        name = RulesCommand.NAME,
         mixinStandardHelpOptions = true,
         description = "Lists the rules, each with strength, evidence, source and reason.",
         footerHeading = "%nExamples:%n",
         footer = {"  heapwright rules", "  heapwright rules weigh"})
 final class RulesCommand implements Callable<Integer> {
+
+    static final String NAME = "rules";
 
     private final Terminal terminal;
     private final Workshop workshop;

@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
 
 /** The page: for a browser on this machine. */
 @Command(
-        name = "serve",
+        name = ServeCommand.NAME,
         mixinStandardHelpOptions = true,
         description = "Serves the page to a browser on this machine, and opens it where there is one.",
         footerHeading = "%nExamples:%n",
@@ -25,6 +25,8 @@ import picocli.CommandLine.Option;
             "  heapwright serve --host 192.168.1.20 --no-browser   also for the phone in the same house"
         })
 final class ServeCommand implements Callable<Integer> {
+
+    static final String NAME = "serve";
 
     private final Terminal terminal;
     private final Workshop workshop;

@@ -11,12 +11,14 @@ import picocli.CommandLine.Mixin;
 
 /** Lists the signs that a pile document may name. */
 @Command(
-        name = "signs",
+        name = SignsCommand.NAME,
         mixinStandardHelpOptions = true,
         description = "Lists what can be noticed at a pile, with how to check it.",
         footerHeading = "%nExample:%n",
         footer = "  heapwright signs")
 final class SignsCommand implements Callable<Integer> {
+
+    static final String NAME = "signs";
 
     private final Terminal terminal;
     private final Workshop workshop;

@@ -1,6 +1,7 @@
 package heapwright.cli;
 
 import heapwright.advice.Advice;
+import heapwright.advice.Advisor;
 import heapwright.advice.winter.Hindsight;
 import heapwright.advice.winter.Story;
 import heapwright.knowledge.Knowledge;
@@ -19,12 +20,14 @@ import picocli.CommandLine.Parameters;
 
 /** Why a pile has stopped. */
 @Command(
-        name = "why",
+        name = WhyCommand.NAME,
         mixinStandardHelpOptions = true,
         description = "Tells why a pile has stopped: its course by day, and each finding with its evidence.",
         footerHeading = "%nExamples:%n",
         footer = {"  heapwright why pile.json", "  heapwright why --chart course.svg pile.json"})
 final class WhyCommand implements Callable<Integer> {
+
+    static final String NAME = "why";
 
     private final Terminal terminal;
     private final Workshop workshop;
@@ -45,11 +48,12 @@ final class WhyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        workshop.warmUp();
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);
-        Advice advice = workshop.advisor().advise(pile);
+        // The page of text asks nothing; working out what to ask is a third of the work.
+        Advisor advisor = workshop.advisor();
+        Advice advice = output.json ? advisor.advise(pile) : advisor.diagnose(pile);
         List<Hindsight> hindsights = advice.story().map(Hindsight::of).orElse(List.of());
         if (chart != null) {
             Story story = advice.story()

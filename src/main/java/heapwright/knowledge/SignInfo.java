@@ -25,10 +25,7 @@ public record SignInfo(
         String say,
         String deny,
         String how,
-
-        @com.fasterxml.jackson.annotation.JsonProperty("short")
         String shortName,
-
         List<String> aliases,
         Optional<Figure> moisturePct) {
 

@@ -1,8 +1,6 @@
 package heapwright.pile;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -36,7 +34,6 @@ public final class PileReader {
 
     private final Lexicon lexicon;
     private final NodeReader nodes = new NodeReader();
-    private final ObjectMapper mapper = new ObjectMapper();
 
     /** @param vocabulary the ids that documents may use; read once */
     public PileReader(Vocabulary vocabulary) {
@@ -91,7 +88,7 @@ public final class PileReader {
             return findings.refusal(fileName, MOST_PROBLEMS);
         }
         Optional<JsonNode> caseObject =
-                root.flatMap(section -> section.field("case")).map(node -> caseObject(text));
+                root.flatMap(section -> section.field("case")).map(Node::tree);
         return new ReadResult.Accepted(pile.get(), caseObject, notes);
     }
 
@@ -136,15 +133,6 @@ public final class PileReader {
                         root.findings().wrong(node, quoted + ", the version of the document", quoted);
                     }
                 });
-    }
-
-    /** The document has been checked by now, so that reading it again as a tree cannot fail. */
-    private JsonNode caseObject(String text) {
-        try {
-            return mapper.readTree(text).get("case");
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("checked JSON did not read", e);
-        }
     }
 
     private static ReadResult refused(String fileName, String found, String allowed) {

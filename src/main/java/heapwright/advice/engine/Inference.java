@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.kie.api.runtime.KieSession;
+import java.util.function.Supplier;
 
 /**
  * Runs the rules on a set of facts in six passes. Between the passes it does the sums that rules are bad at: weighing
@@ -25,45 +25,45 @@ import org.kie.api.runtime.KieSession;
  */
 public final class Inference {
 
-    /** Far above what the whole rulebook can fire on one pile; reaching it means a loop, our own failure. */
-    private static final int MOST_FIRINGS = 20_000;
-
-    private final Rulebook rulebook;
+    private final Supplier<Rulebook> rulebook;
     private final Scales scales;
 
     public Inference(Rulebook rulebook, Knowledge knowledge) {
+        this(() -> rulebook, knowledge);
+    }
+
+    /**
+     * With rules that may still be loading.
+     *
+     * @param rulebook asked at every run, not before the first
+     */
+    public Inference(Supplier<Rulebook> rulebook, Knowledge knowledge) {
         this.rulebook = rulebook;
         this.scales = new Scales(knowledge.causes());
     }
 
     /**
-     * Runs all passes.
+     * Runs all passes of a checkup.
      *
      * @param facts what is known of the pile
      */
     public Outcome run(Collection<?> facts) {
-        KieSession session = rulebook.open();
-        try {
-            Recorder recorder = new Recorder(rulebook);
-            session.addEventListener(recorder.matches());
-            session.addEventListener(recorder.insertions());
-            facts.forEach(session::insert);
-            Map<Cause, Weighed> weighed = conclude(session, recorder);
+        try (Run run = on(facts)) {
+            Recorder recorder = run.recorder();
+            Map<Cause, Weighed> weighed = conclude(run);
             Set<Cause> aside = EnumSet.noneOf(Cause.class);
             recorder.results(SetAside.class).forEach(s -> aside.add(s.cause()));
             weighed.values().stream()
                     .filter(w -> w.grade().atLeast(Grade.POSSIBLE) && !aside.contains(w.cause()))
-                    .forEach(w -> session.insert(new Concluded(w.cause(), w.likelihood())));
-            fire(session, Pass.REMEDY);
-            fire(session, Pass.GUARD);
+                    .forEach(w -> run.insert(new Concluded(w.cause(), w.likelihood())));
+            run.fire(Pass.REMEDY);
+            run.fire(Pass.GUARD);
             Set<Remedy> offered = EnumSet.noneOf(Remedy.class);
             recorder.results(Proposes.class).forEach(p -> offered.add(p.remedy()));
             recorder.results(Withholds.class).forEach(w -> offered.remove(w.remedy()));
-            offered.forEach(r -> session.insert(new Offered(r)));
-            fire(session, Pass.ARRANGE);
+            offered.forEach(r -> run.insert(new Offered(r)));
+            run.fire(Pass.ARRANGE);
             return new Outcome(List.copyOf(facts), merged(recorder.firings()), weighed);
-        } finally {
-            session.dispose();
         }
     }
 
@@ -73,16 +73,9 @@ public final class Inference {
      * @param facts what is known of the pile, with the answer
      */
     public Outcome upToConclusions(Collection<?> facts) {
-        KieSession session = rulebook.open();
-        try {
-            Recorder recorder = new Recorder(rulebook);
-            session.addEventListener(recorder.matches());
-            session.addEventListener(recorder.insertions());
-            facts.forEach(session::insert);
-            Map<Cause, Weighed> weighed = conclude(session, recorder);
-            return new Outcome(List.copyOf(facts), recorder.firings(), weighed);
-        } finally {
-            session.dispose();
+        try (Run run = on(facts)) {
+            Map<Cause, Weighed> weighed = conclude(run);
+            return new Outcome(List.copyOf(facts), run.recorder().firings(), weighed);
         }
     }
 
@@ -92,18 +85,11 @@ public final class Inference {
      * @param facts what is known of the pile, or might be
      */
     public List<Firing> unweighed(Collection<?> facts) {
-        KieSession session = rulebook.open();
-        try {
-            Recorder recorder = new Recorder(rulebook);
-            session.addEventListener(recorder.matches());
-            session.addEventListener(recorder.insertions());
-            facts.forEach(session::insert);
-            fire(session, Pass.DERIVE);
-            fire(session, Pass.WEIGH);
-            fire(session, Pass.CONCLUDE);
-            return List.copyOf(recorder.firings());
-        } finally {
-            session.dispose();
+        try (Run run = on(facts)) {
+            run.fire(Pass.DERIVE);
+            run.fire(Pass.WEIGH);
+            run.fire(Pass.CONCLUDE);
+            return List.copyOf(run.recorder().firings());
         }
     }
 
@@ -113,27 +99,24 @@ public final class Inference {
      * @param facts what is known of the recipe
      */
     public List<Firing> audit(Collection<?> facts) {
-        KieSession session = rulebook.open();
-        try {
-            Recorder recorder = new Recorder(rulebook);
-            session.addEventListener(recorder.matches());
-            session.addEventListener(recorder.insertions());
-            facts.forEach(session::insert);
-            fire(session, Pass.AUDIT);
-            return merged(recorder.firings());
-        } finally {
-            session.dispose();
+        try (Run run = on(facts)) {
+            run.fire(Pass.AUDIT);
+            return merged(run.recorder().firings());
         }
     }
 
-    private Map<Cause, Weighed> conclude(KieSession session, Recorder recorder) {
-        fire(session, Pass.DERIVE);
-        fire(session, Pass.WEIGH);
-        Map<Cause, Weighed> weighed = scales.weigh(recorder.firings());
+    private Run on(Collection<?> facts) {
+        return new Run(rulebook.get(), facts);
+    }
+
+    private Map<Cause, Weighed> conclude(Run run) {
+        run.fire(Pass.DERIVE);
+        run.fire(Pass.WEIGH);
+        Map<Cause, Weighed> weighed = scales.weigh(run.recorder().firings());
         weighed.values().stream()
                 .filter(w -> w.grade().atLeast(Grade.POSSIBLE))
-                .forEach(w -> session.insert(new Suspected(w.cause(), w.likelihood())));
-        fire(session, Pass.CONCLUDE);
+                .forEach(w -> run.insert(new Suspected(w.cause(), w.likelihood())));
+        run.fire(Pass.CONCLUDE);
         return weighed;
     }
 
@@ -145,13 +128,5 @@ public final class Inference {
             byRuleAndResult.merge(key, firing, Firing::with);
         }
         return List.copyOf(byRuleAndResult.values());
-    }
-
-    private void fire(KieSession session, Pass pass) {
-        rulebook.demand(pass);
-        session.getAgenda().getAgendaGroup(pass.id()).setFocus();
-        if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
-            throw new IllegalStateException("The " + pass.id() + " rules do not come to rest");
-        }
     }
 }

@@ -1,6 +1,8 @@
 package heapwright.advice.engine;
 
 import heapwright.knowledge.Id;
+import java.util.EnumSet;
+import java.util.Set;
 
 /**
  * One of the passes in which the rules run; the agenda group of its rules has its id as name. A checkup runs the first
@@ -13,5 +15,10 @@ public enum Pass implements Id {
     REMEDY,
     GUARD,
     ARRANGE,
-    AUDIT
+    AUDIT;
+
+    /** The passes of a checkup. */
+    public static Set<Pass> checkup() {
+        return EnumSet.complementOf(EnumSet.of(AUDIT));
+    }
 }

@@ -1,0 +1,157 @@
+package heapwright.knowledge;
+
+import java.util.List;
+import java.util.Set;
+
+/** Makes records of the rows of the tables: the one place that says which fields each table has. */
+final class Tables {
+
+    private final Row.Ids<Sign> signs = new Row.Ids<>(Sign.values());
+    private final Row.Ids<SignInfo.Sense> senses = new Row.Ids<>(SignInfo.Sense.values());
+    private final Row.Ids<SignInfo.Met> mets = new Row.Ids<>(SignInfo.Met.values());
+    private final Row.Ids<Cause> causes = new Row.Ids<>(Cause.values());
+    private final Row.Ids<CauseInfo.Kind> kinds = new Row.Ids<>(CauseInfo.Kind.values());
+    private final Row.Ids<Remedy> remedies = new Row.Ids<>(Remedy.values());
+    private final Row.Ids<RemedyInfo.Urgency> urgencies = new Row.Ids<>(RemedyInfo.Urgency.values());
+    private final Row.Ids<RemedyInfo.Risk> risks = new Row.Ids<>(RemedyInfo.Risk.values());
+    private final Row.Ids<Dose> doses = new Row.Ids<>(Dose.values());
+    private final Row.Ids<Caution> cautions = new Row.Ids<>(Caution.values());
+    private final Row.Ids<CautionInfo.Severity> severities = new Row.Ids<>(CautionInfo.Severity.values());
+    private final Row.Ids<Limit> limits = new Row.Ids<>(Limit.values());
+    private final Row.Ids<Material.Group> groups = new Row.Ids<>(Material.Group.values());
+    private final Row.Ids<Material.Bar> bars = new Row.Ids<>(Material.Bar.values());
+    private final Row.Ids<Trait> traits = new Row.Ids<>(Trait.values());
+    private final Row.Ids<UsualDose> usualDoses = new Row.Ids<>(UsualDose.values());
+    private final Row.Ids<Known> knowns = new Row.Ids<>(Known.values());
+
+    SignInfo sign(Row row) {
+        return new SignInfo(
+                row.one("id", signs),
+                row.one("sense", senses),
+                row.one("met", mets),
+                row.text("ask"),
+                row.text("say"),
+                row.text("deny"),
+                row.text("how"),
+                row.text("short"),
+                row.texts("aliases"),
+                row.rowIfAny("moisturePct", this::figure));
+    }
+
+    CauseInfo cause(Row row) {
+        return new CauseInfo(
+                row.one("id", causes),
+                row.text("name"),
+                row.one("kind", kinds),
+                row.text("summary"),
+                row.text("why"),
+                row.number("baseRate"),
+                row.text("tellApart"),
+                row.texts("sources"),
+                known(row));
+    }
+
+    RemedyInfo remedy(Row row) {
+        return new RemedyInfo(
+                row.one("id", remedies),
+                row.text("name"),
+                row.text("how"),
+                row.one("urgency", urgencies),
+                row.row("effort", e -> new RemedyInfo.Effort(e.whole("minutes"), e.flag("heavy"))),
+                row.one("risk", risks),
+                row.row(
+                        "effectDays",
+                        e -> new RemedyInfo.Effect(e.number("low"), e.number("likely"), e.number("high"))),
+                row.oneIfAny("dose", doses),
+                row.text("expect"),
+                row.row("expectDays", d -> new RemedyInfo.Days(d.whole("from"), d.whole("to"))),
+                row.text("otherwise"),
+                row.text("notWhen"),
+                row.several("cautions", cautions),
+                row.flag("opensPile"),
+                row.several("undoes", remedies),
+                row.textIfAny("alternatives"),
+                row.texts("sources"),
+                known(row));
+    }
+
+    CautionInfo caution(Row row) {
+        return new CautionInfo(
+                row.one("id", cautions),
+                row.text("title"),
+                row.text("text"),
+                row.text("why"),
+                row.one("severity", severities),
+                row.textIfAny("localRules"),
+                row.texts("sources"),
+                known(row));
+    }
+
+    LimitInfo limit(Row row) {
+        return new LimitInfo(
+                row.one("id", limits),
+                row.text("name"),
+                row.number("value"),
+                row.text("unit"),
+                row.number("lowest"),
+                row.number("highest"),
+                row.texts("sources"),
+                known(row),
+                row.text("spread"));
+    }
+
+    Material material(Row row) {
+        List<Trait> does = row.several("traits", traits);
+        return new Material(
+                row.text("id"),
+                row.text("name"),
+                row.one("group", groups),
+                row.texts("aliases"),
+                row.row("carbonToNitrogen", this::figure),
+                row.row("carbonPct", this::figure),
+                row.row("nitrogenPct", this::figure),
+                row.flag("nitrogenOnSameSample"),
+                row.row("moisturePct", this::figure),
+                row.row("densityKgM3", this::figure),
+                row.rowIfAny("ashPct", this::figure),
+                row.rowIfAny("ligninPctVs", this::figure),
+                Set.copyOf(does),
+                row.several("cautions", cautions),
+                row.rowIfAny(
+                        "keepOut", k -> new Material.KeepOut(k.one("bar", bars), k.text("reason"), k.text("instead"))),
+                row.text("note"));
+    }
+
+    MeasureInfo measure(Row row) {
+        return new MeasureInfo(
+                row.text("id"),
+                row.row("name", n -> new MeasureInfo.Name(n.text("one"), n.text("many"))),
+                row.number("litres"),
+                row.texts("aliases"),
+                row.textIfAny("note"),
+                row.texts("sources"),
+                known(row));
+    }
+
+    SourceInfo source(Row row) {
+        return new SourceInfo(row.text("key"), row.text("what"), known(row), row.textIfAny("address"));
+    }
+
+    UsualDoseInfo usualDose(Row row) {
+        return new UsualDoseInfo(
+                row.one("id", usualDoses),
+                row.text("name"),
+                row.text("verdict"),
+                row.several("forCauses", causes),
+                row.texts("sources"),
+                known(row));
+    }
+
+    private Figure figure(Row row) {
+        return new Figure(row.number("low"), row.number("typical"), row.number("high"), row.text("source"), known(row));
+    }
+
+    private Known known(Row row) {
+        return row.one("known", knowns);
+    }
+}
