@@ -23,6 +23,7 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -202,11 +203,11 @@ final class Arranger {
 
     /** Moves a step in front of one that must come after it. */
     private static List<Option> inSequence(List<Option> ranked, Map<Remedy, Set<Remedy>> before) {
-        List<Option> sequence = new ArrayList<>();
+        Map<Remedy, Option> sequence = new LinkedHashMap<>();
         for (Option option : ranked) {
             place(option, ranked, before, sequence, EnumSet.noneOf(Remedy.class));
         }
-        return sequence;
+        return List.copyOf(sequence.values());
     }
 
     /** Puts an option at the end, right behind those that must come before it; a circle is cut where it was entered. */
@@ -214,16 +215,16 @@ final class Arranger {
             Option option,
             List<Option> ranked,
             Map<Remedy, Set<Remedy>> before,
-            List<Option> sequence,
+            Map<Remedy, Option> sequence,
             Set<Remedy> entered) {
-        if (sequence.contains(option) || !entered.add(option.remedy())) {
+        if (sequence.containsKey(option.remedy()) || !entered.add(option.remedy())) {
             return;
         }
         Set<Remedy> first = before.getOrDefault(option.remedy(), Set.of());
         ranked.stream()
                 .filter(o -> first.contains(o.remedy()))
                 .forEach(o -> place(o, ranked, before, sequence, entered));
-        sequence.add(option);
+        sequence.put(option.remedy(), option);
     }
 
     private List<Step> steps(List<Option> sequence, Set<Remedy> pressing) {

@@ -12,6 +12,7 @@ public final class Rehearsal {
      * Runs the commands.
      *
      * @param args a pile document with a recipe and measured temperatures
+     * @throws IllegalStateException when a command fails, which fails the build
      */
     public static void main(String[] args) {
         String[][] lines = {
@@ -26,7 +27,7 @@ public final class Rehearsal {
         };
         for (String[] line : lines) {
             if (new Program(Terminal.system()).run(line) != Program.OK) {
-                System.exit(Program.OUR_FAILURE);
+                throw new IllegalStateException("The rehearsal of \"" + String.join(" ", line) + "\" failed");
             }
         }
     }

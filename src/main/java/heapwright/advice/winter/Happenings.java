@@ -116,21 +116,20 @@ final class Happenings {
         }
     }
 
+    /** What was added to the pile that was built; what went in on the first day by the recipe is in that pile. */
     private Map<Integer, List<Portion>> additions() {
         Map<Integer, List<Portion>> byDay = new TreeMap<>();
-        List<Ingredient> later = new ArrayList<>(pile.recipe());
-        pile.log().forEach(e -> later.addAll(e.added()));
-        for (Ingredient one : later) {
-            int day = day(one.date());
-            Portion portion = PileModel.portion(one, materials);
-            boolean fromLog = !pile.recipe().contains(one);
-            if (day <= age
-                    && (day > 0 || (fromLog && day == 0))
-                    && portion.kgWet().likely() > 0.01) {
-                byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(portion);
-            }
-        }
+        pile.recipe().forEach(one -> add(one, 1, byDay));
+        pile.log().forEach(entry -> entry.added().forEach(one -> add(one, 0, byDay)));
         return byDay;
+    }
+
+    private void add(Ingredient one, int from, Map<Integer, List<Portion>> byDay) {
+        int day = day(one.date());
+        Portion portion = PileModel.portion(one, materials);
+        if (day >= from && day <= age && portion.kgWet().likely() > 0.01) {
+            byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(portion);
+        }
     }
 
     List<CoreReading> cores() {

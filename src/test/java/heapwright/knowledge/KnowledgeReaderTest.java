@@ -1,0 +1,139 @@
+package heapwright.knowledge;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@DisplayName("The reader of the tables")
+class KnowledgeReaderTest {
+
+    @Test
+    @DisplayName("takes every field of a row")
+    void fields() throws IOException {
+        SignInfo sign = new KnowledgeReader(name ->
+                        changed(name, "signs.json", t -> t.replaceFirst("\"met\": \"[a-z]+\"", "\"met\": \"often\"")))
+                .read()
+                .signs()
+                .values()
+                .iterator()
+                .next();
+        String table = text("signs.json");
+        assertEquals(SignInfo.Met.OFTEN, sign.met());
+        for (String told : List.of(sign.id().id(), sign.ask(), sign.say(), sign.deny(), sign.how(), sign.shortName())) {
+            assertTrue(table.contains("\"" + told + "\""), told);
+        }
+        Material sawdust = KnowledgeReader.packed().materials().get("sawdust");
+        assertEquals(Optional.empty(), sawdust.keepOut());
+        assertTrue(sawdust.carbonToNitrogen().low() < sawdust.carbonToNitrogen().high());
+    }
+
+    @ParameterizedTest
+    @DisplayName("says of a fault where it is, what was found and what is allowed")
+    @CsvSource(delimiter = '|', textBlock = """
+                    "met": "often"      | "met": "daily"            | /met: found "daily". Allowed: one of often, seldom, sometimes.
+                    "met": "often"      | "met": 3                  | /met: found 3.0. Allowed: text in double quotes.
+                    "met": "often"      | "mett": "often"           | /met: found nothing. Allowed: text in double quotes.
+                    "met": "often"      | "met": "often", "x": 1    | /x: found a field of this name. Allowed: only [aliases,
+                    "met": "often"      | "met": "often", "met": "often" | Duplicate field 'met'
+                    "aliases": [        | "aliases": [ 7,           | /aliases: found 7.0 in the list. Allowed: a list of texts.
+                    "aliases": [        | "aliases": "", "b": [     | /aliases: found "". Allowed: a list.
+                    "signs": [          | "sign": [                 | /signs: found nothing. Allowed: a list.
+                    "signs": [          | "signs": [ 4,             | /signs: found something else than an object in the list.
+                    "signs": [          | "signs": ,                | Unexpected character
+                    """)
+    void faults(String there, String instead, String message) {
+        KnowledgeFault fault = assertThrows(
+                KnowledgeFault.class,
+                () -> new KnowledgeReader(name -> changed(name, "signs.json", t -> {
+                            assertTrue(t.contains(there), there);
+                            return t.replaceFirst(Pattern.quote(there), Matcher.quoteReplacement(instead));
+                        }))
+                        .read());
+        assertEquals(1, fault.faults().size(), fault.getMessage());
+        String told = fault.faults().get(0);
+        assertTrue(told.matches("(?s)signs\\.json, line [0-9]+.*") && told.contains(message), told);
+    }
+
+    @Test
+    @DisplayName("tells the faults of all tables at once")
+    void together() {
+        KnowledgeFault fault =
+                assertThrows(KnowledgeFault.class, () -> new KnowledgeReader(KnowledgeReaderTest::threeBroken).read());
+        assertEquals(4, fault.faults().size(), fault.getMessage());
+        assertAll(
+                () -> assertEquals(
+                        "causes.json: the table is missing", fault.faults().get(0)),
+                () -> assertEquals(
+                        "remedies.json: no rows under \"remedies\"",
+                        fault.faults().get(1)),
+                () -> assertTrue(fault.faults().get(2).contains("/limits/0/id"), fault.getMessage()),
+                () -> assertTrue(fault.faults().get(3).contains("/limits/1/id"), fault.getMessage()));
+    }
+
+    @Test
+    @DisplayName("knows the same rows as a general reader of JSON")
+    void sameAsJackson() throws IOException {
+        Knowledge knowledge = KnowledgeReader.packed();
+        var rows = new ObjectMapper().readTree(text("materials.json")).get("materials");
+        assertEquals(rows.size(), knowledge.materials().size());
+        for (var row : rows) {
+            Material material = knowledge.materials().get(row.get("id").asText());
+            Set<String> traits = new TreeSet<>();
+            row.get("traits").forEach(t -> traits.add(t.asText()));
+            assertAll(
+                    material.id(),
+                    () -> assertEquals(
+                            row.at("/carbonPct/typical").asDouble(),
+                            material.carbonPct().typical()),
+                    () -> assertEquals(
+                            row.at("/densityKgM3/high").asDouble(),
+                            material.densityKgM3().high()),
+                    () -> assertEquals(row.has("keepOut"), material.keepOut().isPresent()),
+                    () -> assertEquals(
+                            traits,
+                            material.traits().stream().map(Trait::id).collect(Collectors.toCollection(TreeSet::new))));
+        }
+    }
+
+    private static InputStream threeBroken(String name) throws IOException {
+        return switch (name) {
+            case "causes.json" -> null;
+            case "remedies.json" -> stream("{\"remedies\": []}");
+            case "limits.json" -> stream("{\"limits\": [{\"id\": \"no-such\"},\n{}]}");
+            default -> stream(text(name));
+        };
+    }
+
+    private static InputStream changed(String name, String table, UnaryOperator<String> change) throws IOException {
+        return stream(name.equals(table) ? change.apply(text(name)) : text(name));
+    }
+
+    private static InputStream stream(String text) {
+        return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String text(String name) throws IOException {
+        try (InputStream in = KnowledgeReader.class.getResourceAsStream("/heapwright/tables/" + name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}
