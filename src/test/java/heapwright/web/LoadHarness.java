@@ -30,12 +30,14 @@ public final class LoadHarness {
 
     private static final long SEED = 7;
     private static final int WARM_UP = 400;
+    private static final int MOST_TOLD = 5;
 
     private final HttpClient client =
             HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
     private final ScheduledExecutorService clock = Executors.newScheduledThreadPool(1);
     private final ConcurrentLinkedQueue<Long> times = new ConcurrentLinkedQueue<>();
-    private final AtomicInteger errors = new AtomicInteger();
+    private final AtomicInteger dangers = new AtomicInteger();
+    private final ConcurrentLinkedQueue<String> errors = new ConcurrentLinkedQueue<>();
     private final String address;
     private final long pauseMs;
 
@@ -71,17 +73,19 @@ public final class LoadHarness {
         long[] sorted = times.stream().mapToLong(Long::longValue).sorted().toArray();
         System.out.printf(
                 Locale.ROOT,
-                "%d clients, %d s, pause %d ms: %d checkups (%.0f/s), %d errors, ms p50 %.1f p95 %.1f p99 %.1f max %.1f%n",
+                "%d clients, %d s, pause %d ms: %d checkups (%.0f/s), %d of them with danger, %d errors, ms p50 %.1f p95 %.1f p99 %.1f max %.1f%n",
                 clients,
                 seconds,
                 pauseMs,
                 sorted.length,
                 (double) sorted.length / seconds,
-                errors.get(),
+                dangers.get(),
+                errors.size(),
                 at(sorted, 0.50),
                 at(sorted, 0.95),
                 at(sorted, 0.99),
                 at(sorted, 1));
+        errors.stream().limit(MOST_TOLD).forEach(System.out::println);
     }
 
     private static double at(long[] sorted, double share) {
@@ -98,15 +102,24 @@ public final class LoadHarness {
         long start = System.nanoTime();
         client.sendAsync(checkup(random), BodyHandlers.ofString()).whenComplete((answer, fault) -> {
             times.add(System.nanoTime() - start);
-            if (fault != null || wrong(answer)) {
-                errors.incrementAndGet();
+            if (fault != null) {
+                errors.add(fault.toString());
+            } else {
+                judge(answer);
             }
             clock.schedule(() -> next(random, end, done), pauseMs, TimeUnit.MILLISECONDS);
         });
     }
 
-    private static boolean wrong(HttpResponse<String> answer) {
-        return answer.statusCode() != 200 || !answer.body().contains("next-ask");
+    /** A checkup asks a next question, or tells of a danger, which then stands alone. */
+    private void judge(HttpResponse<String> answer) {
+        boolean whole = answer.statusCode() == 200 && answer.body().contains("</html>");
+        boolean danger = answer.body().contains("class=\"card sofar danger\"");
+        if (whole && danger) {
+            dangers.incrementAndGet();
+        } else if (!whole || !answer.body().contains("id=\"next-ask\"")) {
+            errors.add(answer.statusCode() + " " + answer.uri());
+        }
     }
 
     private HttpRequest checkup(Random random) {
