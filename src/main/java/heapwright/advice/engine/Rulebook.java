@@ -58,7 +58,8 @@ public final class Rulebook {
      * @throws IllegalStateException as for all of them
      */
     public static Rulebook packed(Set<Pass> passes) {
-        List<Model> models = modelClasses().stream()
+        // Making the models is mostly loading their thousands of classes, and each stands alone.
+        List<Model> models = modelClasses().parallelStream()
                 .filter(name -> passes.stream().anyMatch(p -> name.startsWith(PACKAGE + p.id() + ".")))
                 .map(Rulebook::model)
                 .toList();
