@@ -25,37 +25,20 @@ public final class Noting {
         for (Ingredient ingredient : entry.added()) {
             asOf = later(asOf, ingredient.date());
         }
-        return with(pile, pile.name(), asOf, log);
+        return pile.with(pile.name(), asOf, pile.recipe(), log);
     }
 
     /** Sets the day of advice; a day before the present one changes nothing, as the record would lie in the future. */
     public static Pile advisedOn(Pile pile, LocalDate day) {
-        return with(pile, pile.name(), later(pile.asOf(), day), pile.log());
+        return pile.with(pile.name(), later(pile.asOf(), day), pile.recipe(), pile.log());
     }
 
     /** Gives the pile another name. */
     public static Pile renamed(Pile pile, String name) {
-        return with(pile, name, pile.asOf(), pile.log());
+        return pile.with(name, pile.asOf(), pile.recipe(), pile.log());
     }
 
     private static LocalDate later(LocalDate one, LocalDate other) {
         return one.isAfter(other) ? one : other;
-    }
-
-    private static Pile with(Pile pile, String name, LocalDate asOf, List<Entry> log) {
-        return new Pile(
-                name,
-                pile.built(),
-                pile.builtAssumed(),
-                asOf,
-                pile.place(),
-                pile.container(),
-                pile.recipe(),
-                log,
-                pile.aim(),
-                pile.atHand(),
-                pile.measures(),
-                pile.materials(),
-                pile.limits());
     }
 }

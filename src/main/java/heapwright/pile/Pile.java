@@ -55,6 +55,27 @@ public record Pile(
     }
 
     /**
+     * The same pile under a name, on a day, with a recipe and a record; the day must not lie before the last of the
+     * record.
+     */
+    public Pile with(String name, LocalDate asOf, List<Ingredient> recipe, List<Entry> log) {
+        return new Pile(
+                name,
+                built,
+                builtAssumed,
+                asOf,
+                place,
+                container,
+                recipe,
+                log,
+                aim,
+                atHand,
+                measures,
+                materials,
+                limits);
+    }
+
+    /**
      * The day a pile was built where nobody told it: about a month before the first day of its record. Every door takes
      * it from here, and says so.
      *

@@ -126,20 +126,7 @@ class AdvisorPropertyTest {
     private static Pile with(Pile pile, List<String> seen, List<String> notSeen) {
         List<Entry> log = new ArrayList<>(pile.log());
         log.add(new Entry(pile.asOf(), seen, notSeen, Measured.nothing(), List.of(), List.of(), ""));
-        return new Pile(
-                pile.name(),
-                pile.built(),
-                pile.builtAssumed(),
-                pile.asOf(),
-                pile.place(),
-                pile.container(),
-                pile.recipe(),
-                log,
-                pile.aim(),
-                pile.atHand(),
-                pile.measures(),
-                pile.materials(),
-                pile.limits());
+        return pile.with(pile.name(), pile.asOf(), pile.recipe(), log);
     }
 
     private static void likelihoods(Advice advice) {

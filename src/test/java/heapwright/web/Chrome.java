@@ -3,6 +3,8 @@ package heapwright.web;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
@@ -68,6 +70,18 @@ final class Chrome implements AutoCloseable {
                 .flatMap(name -> folders.stream().map(folder -> folder.resolve(name)))
                 .filter(Files::isExecutable)
                 .findFirst();
+    }
+
+    /** A fresh visitor with a phone, in the light. */
+    BrowserContext phone(boolean scripts) {
+        return visitor(PHONE, ColorScheme.LIGHT, scripts);
+    }
+
+    /** The first button with a text that can be seen. */
+    static Locator button(Page page, String text) {
+        return page.locator("button", new Page.LocatorOptions().setHasText(text))
+                .locator("visible=true")
+                .first();
     }
 
     /** A fresh visitor. */

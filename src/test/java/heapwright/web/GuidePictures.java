@@ -4,7 +4,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -39,9 +38,7 @@ final class GuidePictures {
 
     public static void main(String[] given) throws IOException {
         Path folder = Files.createTempDirectory("guide");
-        try (InputStream in = WebServer.class.getResourceAsStream("example.json")) {
-            Files.write(folder.resolve("heap-by-the-birches.json"), in.readAllBytes());
-        }
+        TestServer.plantExample(folder);
         try (TestServer server = TestServer.over(folder);
                 Chrome chrome = new Chrome()) {
             for (Picture picture : PICTURES) {

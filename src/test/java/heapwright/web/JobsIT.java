@@ -8,7 +8,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,19 +44,9 @@ class JobsIT {
         server.close();
     }
 
-    private BrowserContext phone(boolean scripts) {
-        return chrome.visitor(Chrome.PHONE, ColorScheme.LIGHT, scripts);
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.locator("button", new Page.LocatorOptions().setHasText(name))
-                .locator("visible=true")
-                .first();
-    }
-
     @Test
     void aFirstUsefulAnswerTakesUnderTenTaps() {
-        try (BrowserContext visitor = phone(true)) {
+        try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/"));
             page.locator(".door a").first().click();
@@ -72,7 +61,7 @@ class JobsIT {
                 page.waitForCondition(
                         () -> !page.locator("#next-ask").textContent().equals(before));
             }
-            button(page, "Show the whole result").click();
+            Chrome.button(page, "Show the whole result").click();
             page.waitForURL("**/result?**");
             assertTrue(taps + 1 < 10);
             assertThat(page.locator(".verdict h1")).containsText("likely");
@@ -83,12 +72,12 @@ class JobsIT {
     @Test
     void answersStayOnGoingBack() {
         for (boolean scripts : List.of(true, false)) {
-            try (BrowserContext visitor = phone(scripts)) {
+            try (BrowserContext visitor = chrome.phone(scripts)) {
                 Page page = visitor.newPage();
                 page.navigate(server.at("/checkup"));
                 page.locator("details.sense summary").first().click();
                 page.locator("input[name='sign.smells-ammonia'][value=yes]").check();
-                button(page, "Show the whole result").click();
+                Chrome.button(page, "Show the whole result").click();
                 page.waitForURL("**/result?**");
                 page.goBack();
                 page.waitForURL("**/checkup**");
@@ -108,7 +97,7 @@ class JobsIT {
 
     @Test
     void aCheckupWorksWithoutScripts() {
-        try (BrowserContext visitor = phone(false)) {
+        try (BrowserContext visitor = chrome.phone(false)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/checkup"));
             String first = page.locator("#next-ask").textContent();
@@ -120,7 +109,7 @@ class JobsIT {
             String second = page.locator("#next-ask").textContent();
             page.locator("button[name=next][value$=':pass']").click();
             assertThat(page.locator("#next-ask")).not().hasText(second);
-            button(page, "Show the whole result").click();
+            Chrome.button(page, "Show the whole result").click();
             page.waitForURL("**/result?**");
             page.locator("summary", new Page.LocatorOptions().setHasText("in 100"))
                     .first()
@@ -132,25 +121,25 @@ class JobsIT {
 
     @Test
     void aWrongTemperatureIsToldAndKept() {
-        try (BrowserContext visitor = phone(false)) {
+        try (BrowserContext visitor = chrome.phone(false)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/checkup?y=soggy"));
             page.locator("summary", new Page.LocatorOptions().setHasText("The pile and the weather"))
                     .click();
             page.locator("#f-core").fill("warm");
-            button(page, "Show the whole result").click();
+            Chrome.button(page, "Show the whole result").click();
             assertThat(page.locator("#faults")).containsText("warm");
             assertEquals("warm", page.locator("#f-core").inputValue());
             assertTrue(page.locator("input[name='sign.soggy'][value=yes]").isChecked());
             page.locator("#f-core").fill("12,5");
-            button(page, "Show the whole result").click();
+            Chrome.button(page, "Show the whole result").click();
             page.waitForURL("**/result?**");
         }
     }
 
     @Test
     void smokeComesBeforeEverythingElse() {
-        try (BrowserContext visitor = phone(true)) {
+        try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/result?y=smoke.soggy.smells-sour"));
             assertThat(page.locator(".verdict.danger[role=alert]")).hasCount(1);
@@ -162,7 +151,7 @@ class JobsIT {
     @Test
     void smokeEndsTheQuestionsAtOnce() {
         for (boolean scripts : List.of(true, false)) {
-            try (BrowserContext visitor = phone(scripts)) {
+            try (BrowserContext visitor = chrome.phone(scripts)) {
                 Page page = visitor.newPage();
                 page.navigate(server.at("/"));
                 page.locator(".danger-note a").click();
@@ -173,7 +162,7 @@ class JobsIT {
                 assertThat(page.locator("#next-ask")).hasCount(0);
             }
         }
-        try (BrowserContext visitor = phone(true)) {
+        try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/checkup"));
             page.locator("summary", new Page.LocatorOptions().setHasText("eye")).click();
@@ -185,7 +174,7 @@ class JobsIT {
 
     @Test
     void theResultIsSavedAsJsonAndAsCalendar() throws IOException {
-        try (BrowserContext visitor = phone(true)) {
+        try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/result?y=soggy.smells-sour.core-cold&age=14"));
             Download json = page.waitForDownload(
@@ -199,22 +188,22 @@ class JobsIT {
 
     @Test
     void aRecipeIsReckonedWithoutScripts() {
-        try (BrowserContext visitor = phone(false)) {
+        try (BrowserContext visitor = chrome.phone(false)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/build"));
             page.locator("[name='r0.material']").fill("leaves");
             page.locator("[name='r0.amount']").fill("10");
             page.locator("[name='r1.material']").fill("gras clippings");
             page.locator("[name='r1.amount']").fill("6,5");
-            button(page, "Work it out").click();
+            Chrome.button(page, "Work it out").click();
             assertThat(page.locator("#numbers")).containsText("Did you mean");
             page.locator("[name='r1.material']").fill("grass clippings");
-            button(page, "Work it out").click();
+            Chrome.button(page, "Work it out").click();
             page.waitForURL("**/build?r=**");
             assertTrue(page.locator("#verdict").textContent().length() > 5);
             assertThat(page.locator("#numbers")).containsText("C:N");
             assertEquals("6,5", page.locator("[name='r1.amount']").inputValue());
-            button(page, "More rows").click();
+            Chrome.button(page, "More rows").click();
             assertThat(page.locator("[name$='.material'][name^=r]")).hasCount(7);
             assertEquals(
                     "Leaves, mixed, autumn",
@@ -224,7 +213,7 @@ class JobsIT {
 
     @Test
     void numbersFollowAsRowsAreTyped() {
-        try (BrowserContext visitor = phone(true)) {
+        try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/build"));
             page.locator("[name='r0.material']").fill("straw");
@@ -237,27 +226,27 @@ class JobsIT {
 
     @Test
     void aPileIsMadeNotedDeletedAndFetchedBackWithoutScripts() {
-        try (BrowserContext visitor = phone(false)) {
+        try (BrowserContext visitor = chrome.phone(false)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/why"));
             page.locator("#f-name").fill("Behind the shed & co");
             page.locator("#f-built").fill("2026-11-01");
-            button(page, "Make it").click();
+            Chrome.button(page, "Make it").click();
             assertThat(page.locator("h1")).hasText("Behind the shed & co");
             note(page, "2026-11-05", "48");
             note(page, "2026-11-20", "9");
             assertThat(page.locator("table tbody tr")).hasCount(2);
             page.locator("#f-core").fill("much");
-            button(page, "Keep the note").click();
+            Chrome.button(page, "Keep the note").click();
             assertThat(page.locator("#faults")).containsText("much");
             page.locator("a", new Page.LocatorOptions().setHasText("Why it stopped"))
                     .last()
                     .click();
             assertThat(page.locator("circle.coredot")).hasCount(2);
             page.locator(".crumbs a").click();
-            button(page, "Delete this pile").click();
+            Chrome.button(page, "Delete this pile").click();
             assertThat(page.locator("main")).containsText("is deleted");
-            button(page, "Fetch it back").click();
+            Chrome.button(page, "Fetch it back").click();
             assertThat(page.locator("h1")).hasText("Behind the shed & co");
         }
     }
@@ -267,7 +256,7 @@ class JobsIT {
         page.locator("#f-core").fill(core);
         page.locator("input[name=seen][value=smells-sour]").check();
         page.locator("input[value=loosened]").check();
-        button(page, "Keep the note").click();
+        Chrome.button(page, "Keep the note").click();
         assertThat(page.locator("main")).containsText("Noted and kept");
     }
 
@@ -276,7 +265,7 @@ class JobsIT {
         Files.writeString(
                 folder.resolve("shared.json"),
                 "{\"heapwright\": \"pile/1\", \"name\": \"Shared\", \"built\": \"2026-11-01\", \"asOf\": \"2026-11-02\"}");
-        try (BrowserContext visitor = phone(false)) {
+        try (BrowserContext visitor = chrome.phone(false)) {
             Page one = visitor.newPage();
             Page other = visitor.newPage();
             one.navigate(server.at("/piles/shared"));
@@ -284,7 +273,7 @@ class JobsIT {
             note(one, "2026-11-03", "31");
             other.locator("#f-date").fill("2026-11-04");
             other.locator("#f-core").fill("44");
-            button(other, "Keep the note").click();
+            Chrome.button(other, "Keep the note").click();
             assertThat(other.locator("h1")).hasText("Changed meanwhile");
             List<Locator> both = other.locator(".shelf a").all();
             assertEquals(2, both.size());
@@ -297,11 +286,11 @@ class JobsIT {
 
     @Test
     void answersAreKeptAsAPile() {
-        try (BrowserContext visitor = phone(true)) {
+        try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/result?y=soggy.smells-sour&n=smells-ammonia&age=14&out=-2"));
             page.locator("#keep-name").fill("Kept answers");
-            button(page, "Keep it").click();
+            Chrome.button(page, "Keep it").click();
             assertThat(page.locator("h1")).hasText("Kept answers");
             assertThat(page.locator("table")).containsText("sour smell");
         }
@@ -309,12 +298,12 @@ class JobsIT {
 
     @Test
     void settingsStay() {
-        try (BrowserContext visitor = phone(false)) {
+        try (BrowserContext visitor = chrome.phone(false)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/settings"));
             page.locator("input[value=us]").check();
             page.locator("input[value=large]").check();
-            button(page, "Keep these settings").click();
+            Chrome.button(page, "Keep these settings").click();
             assertThat(page.locator(".calm")).hasCount(1);
             page.navigate(server.at("/why/example"));
             assertThat(page.locator("[aria-labelledby=h-table] table")).containsText("°F");
@@ -339,7 +328,7 @@ class JobsIT {
 
     @Test
     void theKeyboardAloneDoesACheckup() {
-        try (BrowserContext visitor = phone(true)) {
+        try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/"));
             tabTo(page, ".door a[href='/checkup']");
@@ -366,7 +355,7 @@ class JobsIT {
 
     @Test
     void theKeyboardAloneAsksWhyAPileStopped() {
-        try (BrowserContext visitor = phone(true)) {
+        try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/"));
             tabTo(page, ".door a[href='/why']");
@@ -391,7 +380,7 @@ class JobsIT {
 
     @Test
     void theKeyboardAloneReckonsARecipe() {
-        try (BrowserContext visitor = phone(true)) {
+        try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/"));
             tabTo(page, ".door a[href='/build']");

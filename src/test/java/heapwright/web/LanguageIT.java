@@ -11,7 +11,6 @@ import heapwright.advice.engine.RuleInfo;
 import heapwright.report.Catalogue;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -86,9 +85,7 @@ class LanguageIT {
     @BeforeAll
     void start(@TempDir Path given) throws IOException {
         folder = given;
-        try (InputStream in = WebServer.class.getResourceAsStream("example.json")) {
-            Files.write(folder.resolve("heap-by-the-birches.json"), in.readAllBytes());
-        }
+        TestServer.plantExample(folder);
         server = TestServer.over(folder, new Catalogue(new Bracketed(), Locale.ENGLISH));
         chrome = new Chrome();
         tables = tables();

@@ -10,7 +10,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -86,9 +85,7 @@ class PagesIT {
     @BeforeAll
     void start(@TempDir Path given) throws IOException {
         folder = given;
-        try (InputStream in = WebServer.class.getResourceAsStream("example.json")) {
-            Files.write(folder.resolve("heap-by-the-birches.json"), in.readAllBytes());
-        }
+        TestServer.plantExample(folder);
         Files.writeString(folder.resolve("broken.json"), "{\"heapwright\": \"pile/1\", \"name\": 7}");
         Files.createDirectory(folder.resolve("Removed"));
         Files.writeString(

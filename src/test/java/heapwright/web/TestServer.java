@@ -6,7 +6,10 @@ import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
 import heapwright.report.Catalogue;
 import heapwright.web.site.Site;
+import java.io.IOException;
+import java.io.InputStream;
 import java.net.InetSocketAddress;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -43,6 +46,13 @@ final class TestServer implements AutoCloseable {
         Advisor advisor = Advisor.packed(knowledge);
         Site site = Site.of(advisor, new Journal(folder, knowledge.vocabulary(), DAY), catalogue, DAY, "test");
         return new TestServer(WebServer.start(site, WebOptions.loopback(0), patience), site);
+    }
+
+    /** Puts the example that the page shows into a folder, as a pile of its own. */
+    static void plantExample(Path folder) throws IOException {
+        try (InputStream in = WebServer.class.getResourceAsStream("example.json")) {
+            Files.copy(in, folder.resolve("heap-by-the-birches.json"));
+        }
     }
 
     int port() {

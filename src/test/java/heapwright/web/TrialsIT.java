@@ -19,14 +19,12 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -56,10 +54,8 @@ class TrialsIT {
     @BeforeAll
     void start(@TempDir Path given) throws IOException {
         folder = given;
-        try (InputStream in = WebServer.class.getResourceAsStream("example.json")) {
-            example = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
-        Files.writeString(folder.resolve("heap-by-the-birches.json"), example);
+        TestServer.plantExample(folder);
+        example = Files.readString(folder.resolve("heap-by-the-birches.json"));
         server = TestServer.over(folder);
         chrome = new Chrome();
     }
@@ -68,16 +64,6 @@ class TrialsIT {
     void stop() {
         chrome.close();
         server.close();
-    }
-
-    private BrowserContext phone(boolean scripts) {
-        return chrome.visitor(Chrome.PHONE, ColorScheme.LIGHT, scripts);
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.locator("button", new Page.LocatorOptions().setHasText(name))
-                .locator("visible=true")
-                .first();
     }
 
     private void pile(String id, String log) throws IOException {
@@ -93,13 +79,13 @@ class TrialsIT {
 
     @Test
     void aTickShowsItsCourseWithoutScripts() {
-        try (BrowserContext visitor = phone(false)) {
+        try (BrowserContext visitor = chrome.phone(false)) {
             Page page = visitor.newPage();
             page.navigate(server.at(WHY));
             assertThat(page.locator("#tried .line-with")).hasCount(0);
             page.locator("input[name=step][value=insulate]").check();
             page.locator("input[name=step][value=mix-in-dry-carbon]").check();
-            button(page, "Show what it would do").click();
+            Chrome.button(page, "Show what it would do").click();
             assertTrue(page.url().contains("step=insulate") && page.url().contains("step=mix-in-dry-carbon"));
             assertTrue(page.locator("input[name=step][value=insulate]").isChecked());
             assertThat(page.locator("#tried polyline.line-with")).hasCount(1);
@@ -111,7 +97,7 @@ class TrialsIT {
 
     @Test
     void theChartFollowsEveryTickAndTheAddressKeepsIt() {
-        try (BrowserContext visitor = phone(true)) {
+        try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at(WHY));
             String alone = page.locator("#try-desc").textContent();
@@ -138,7 +124,7 @@ class TrialsIT {
     /** What tells the two courses apart must not be colour: the lines differ in their dashes, the bands in their patterns. */
     @Test
     void theCoursesCanBeToldApartInGrey() {
-        try (BrowserContext visitor = phone(false)) {
+        try (BrowserContext visitor = chrome.phone(false)) {
             Page page = visitor.newPage();
             page.navigate(server.at(WHY + "?step=insulate"));
             String dash = "e => getComputedStyle(e).strokeDasharray";
@@ -235,7 +221,7 @@ class TrialsIT {
         for (boolean scripts : List.of(true, false)) {
             String id = scripts ? "known-with" : "known-without";
             pile(id, "{\"date\": \"2026-11-10\", \"measured\": {\"core\": {\"value\": 44, \"unit\": \"C\"}}}");
-            try (BrowserContext visitor = phone(scripts)) {
+            try (BrowserContext visitor = chrome.phone(scripts)) {
                 Page page = visitor.newPage();
                 page.navigate(server.at("/piles/" + id));
                 page.locator("a", new Page.LocatorOptions().setHasText("Check it now"))
@@ -248,12 +234,12 @@ class TrialsIT {
                 page.locator("summary", new Page.LocatorOptions().setHasText("Temperatures"))
                         .click();
                 page.locator("#f-core").fill("9");
-                button(page, "Show the whole result").click();
+                Chrome.button(page, "Show the whole result").click();
                 page.waitForURL("**/checkup/result?**");
                 assertThat(page.locator(".kicker").first()).containsText(id);
                 assertTrue(page.content().contains("C:N"), "its recipe counts");
                 assertThat(page.locator("#assumed")).hasCount(0);
-                button(page, "Note these signs in my pile").click();
+                Chrome.button(page, "Note these signs in my pile").click();
                 assertThat(page.locator("main")).containsText("Noted and kept");
                 assertThat(page.locator("table")).containsText("sour smell");
                 assertThat(page.locator("table")).containsText("9 °C");
@@ -265,15 +251,15 @@ class TrialsIT {
     @Test
     void signsNotedInAPileThatChangedMeanwhileAreKeptBeside() throws IOException {
         pile("twice", "");
-        try (BrowserContext visitor = phone(false)) {
+        try (BrowserContext visitor = chrome.phone(false)) {
             Page result = visitor.newPage();
             result.navigate(server.at("/piles/twice/checkup/result?y=soggy&on=2026-11-24"));
             Page other = visitor.newPage();
             other.navigate(server.at("/piles/twice"));
             other.locator("#f-core").fill("31");
-            button(other, "Keep the note").click();
+            Chrome.button(other, "Keep the note").click();
             assertThat(other.locator("main")).containsText("Noted and kept");
-            button(result, "Note these signs in my pile").click();
+            Chrome.button(result, "Note these signs in my pile").click();
             assertThat(result.locator("h1")).hasText("Changed meanwhile");
             assertThat(result.locator(".shelf a")).hasCount(2);
         }
@@ -284,7 +270,7 @@ class TrialsIT {
         for (boolean scripts : List.of(true, false)) {
             String id = "many-" + scripts;
             pile(id, "");
-            try (BrowserContext visitor = phone(scripts)) {
+            try (BrowserContext visitor = chrome.phone(scripts)) {
                 Page page = visitor.newPage();
                 page.navigate(server.at("/piles/" + id));
                 page.locator("input[name=seen][value=smells-sour]").check();
@@ -296,7 +282,7 @@ class TrialsIT {
                 page.locator("input[name=done][value=turned-fully]").check();
                 page.locator("#f-material").fill("grass clippings");
                 page.locator("#f-amount").fill("2");
-                button(page, "Keep the note").click();
+                Chrome.button(page, "Keep the note").click();
                 assertThat(page.locator("main")).containsText("Noted and kept");
                 Locator row = page.locator("tbody tr").first();
                 for (String told : List.of("sour smell", "ammonia smell", "12 °C", "turned fully", "soggy")) {
@@ -310,7 +296,7 @@ class TrialsIT {
     void aWrongNoteIsToldAtItsFieldAndKeepsEveryTick() throws IOException {
         pile("wrong", "");
         for (boolean scripts : List.of(true, false)) {
-            try (BrowserContext visitor = phone(scripts)) {
+            try (BrowserContext visitor = chrome.phone(scripts)) {
                 Page page = visitor.newPage();
                 page.navigate(server.at("/piles/wrong"));
                 page.locator("input[name=seen][value=smells-sour]").check();
@@ -320,7 +306,7 @@ class TrialsIT {
                 page.locator("#f-core").fill("warm");
                 page.locator("#f-material").fill("clippings");
                 page.locator("#f-amount").fill("2");
-                button(page, "Keep the note").click();
+                Chrome.button(page, "Keep the note").click();
                 assertThat(page.locator("#e-core")).containsText("warm");
                 assertThat(page.locator("#e-material")).containsText("may mean several things");
                 assertThat(page.locator("#e-material")).containsText("Pick one");
@@ -335,7 +321,7 @@ class TrialsIT {
     @Test
     void aRecipeShowsItsWinterWithAndWithoutScripts() {
         for (boolean scripts : List.of(true, false)) {
-            try (BrowserContext visitor = phone(scripts)) {
+            try (BrowserContext visitor = chrome.phone(scripts)) {
                 Page page = visitor.newPage();
                 page.navigate(server.at("/build"));
                 assertThat(page.locator("#h-outlook")).hasCount(0);
@@ -365,7 +351,7 @@ class TrialsIT {
                 assertThat(page.locator("#outlook")).containsText("no place is given");
             }
         }
-        try (BrowserContext visitor = phone(false)) {
+        try (BrowserContext visitor = chrome.phone(false)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/build?r=leaves~60~bucket~&r=grass%20clippings~40~bucket~&latitude=61"));
             assertThat(page.locator("#outlook")).containsText("your latitude");

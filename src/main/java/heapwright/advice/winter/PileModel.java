@@ -113,20 +113,7 @@ public record PileModel(
         List<Entry> log = pile.log().stream()
                 .map(e -> new Entry(e.date(), e.seen(), e.notSeen(), e.measured(), e.done(), List.of(), e.note()))
                 .toList();
-        return new Pile(
-                pile.name(),
-                pile.built(),
-                pile.builtAssumed(),
-                pile.asOf(),
-                pile.place(),
-                pile.container(),
-                List.of(),
-                log,
-                pile.aim(),
-                pile.atHand(),
-                pile.measures(),
-                pile.materials(),
-                pile.limits());
+        return pile.with(pile.name(), pile.asOf(), List.of(), log);
     }
 
     static Portion portion(Ingredient one, Materials materials) {
