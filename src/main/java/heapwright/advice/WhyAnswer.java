@@ -15,8 +15,9 @@ import java.util.Optional;
  * @param verdict the answer
  * @param factor what held it back most
  * @param cause the finding it rests on; empty where it rests on the model alone
+ * @param colder whether the core was measured below the band of a healthy pile, so that the temperatures bear it out
  */
-public record WhyAnswer(Verdict verdict, Factor factor, Optional<Cause> cause) {
+public record WhyAnswer(Verdict verdict, Factor factor, Optional<Cause> cause, boolean colder) {
 
     /** The answer of an advice; empty where neither rules nor model can say. */
     static Optional<WhyAnswer> of(List<Finding> findings, Optional<Story> story) {
@@ -27,7 +28,7 @@ public record WhyAnswer(Verdict verdict, Factor factor, Optional<Cause> cause) {
         if (top.isPresent()) {
             return Optional.of(of(top.get().cause(), story));
         }
-        return story.map(s -> new WhyAnswer(s.verdict(), s.factor(), Optional.empty()));
+        return story.map(s -> new WhyAnswer(s.verdict(), s.factor(), Optional.empty(), s.shortfallC() > 0));
     }
 
     private static WhyAnswer of(Cause cause, Optional<Story> story) {
@@ -44,6 +45,10 @@ public record WhyAnswer(Verdict verdict, Factor factor, Optional<Cause> cause) {
                                 .orElse(Verdict.JUST_WINTER);
                     default -> Verdict.SOMETHING_WRONG;
                 };
-        return new WhyAnswer(verdict, factor, Optional.of(cause));
+        return new WhyAnswer(
+                verdict,
+                factor,
+                Optional.of(cause),
+                story.filter(s -> s.shortfallC() > 0).isPresent());
     }
 }

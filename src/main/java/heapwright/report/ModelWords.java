@@ -8,6 +8,7 @@ import heapwright.advice.winter.Gain;
 import heapwright.advice.winter.Hindsight;
 import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.Story;
+import heapwright.advice.winter.Verdict;
 import heapwright.process.heat.Range;
 import heapwright.process.heat.Stretch;
 import java.time.LocalDate;
@@ -36,7 +37,8 @@ public final class ModelWords {
 
     /** The answer in a sentence or two. */
     public String answer(WhyAnswer answer) {
-        String key = "why.verdict." + answer.verdict().id();
+        boolean besides = answer.verdict() == Verdict.SOMETHING_WRONG && !answer.colder();
+        String key = "why.verdict." + answer.verdict().id() + (besides ? ".besides" : "");
         return answer.cause()
                 .map(c -> words.text(key) + " " + words.text("why.rests-on", words.cause(c)))
                 .orElseGet(() ->

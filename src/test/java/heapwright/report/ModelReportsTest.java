@@ -82,6 +82,25 @@ class ModelReportsTest {
         }
     }
 
+    @Test
+    @DisplayName("call a pile colder than the weather explains only where its core was below the band")
+    void colder() {
+        int below = 0;
+        int besides = 0;
+        for (JudgedCases.Judged judged : JudgedCases.all()) {
+            String text = new WhyReport(WORDS, false)
+                    .write(judged.advice(), List.of())
+                    .replaceAll("\\s+", " ");
+            boolean colder = text.contains("it is colder than the weather explains");
+            assertFalse(
+                    colder && !text.matches(".*That is [0-9.]+ °C below the band.*"),
+                    judged.tested().file());
+            below += colder ? 1 : 0;
+            besides += text.contains("it is not the weather alone") ? 1 : 0;
+        }
+        assertTrue(below > 5 && besides > 5, below + " and " + besides);
+    }
+
     @Property(tries = 60)
     @Label("never fail, whatever the pile")
     void anyPile(@ForAll("piles") Pile pile) throws IOException, SAXException, ParserConfigurationException {

@@ -7,10 +7,12 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /** Places days and temperatures in the box of a chart. */
 final class Scale {
@@ -51,7 +53,12 @@ final class Scale {
 
     /** A scale for the record of a pile, and the band where a healthy pile of the kind would lie. */
     static Scale of(Pile pile, Optional<Bands> band) {
-        LocalDate last = pile.log().stream().map(Entry::date).reduce(pile.asOf(), (a, b) -> a.isAfter(b) ? a : b);
+        LocalDate told =
+                band.map(b -> pile.built().plusDays(b.high().length - 1L)).orElse(pile.asOf());
+        LocalDate last = Stream.concat(
+                        Stream.of(pile.asOf(), told), pile.log().stream().map(Entry::date))
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
         double[] all = pile.log().stream()
                 .flatMapToDouble(
                         e -> DoubleStream.concat(e.measured().coreC().stream(), e.measured().outdoorC().stream()))

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.advice.Advisor;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
 import heapwright.pile.Pile;
@@ -11,7 +12,11 @@ import heapwright.pile.PileReader;
 import heapwright.report.Catalogue;
 import heapwright.report.Units;
 import heapwright.report.Words;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -66,5 +71,24 @@ class CourseViewsTest {
         CourseView course = course(core("2026-10-03", 20), Units.US);
         assertEquals("68 °F", course.rows().get(0).core());
         assertTrue(course.levels().stream().allMatch(l -> l.text().endsWith("°F")));
+    }
+
+    @Test
+    void theBandOfAHealthyPileStaysInTheBoxThoughItGoesOnToToday() throws IOException {
+        byte[] document = Files.readAllBytes(Path.of("src/main/resources/heapwright/web/example.json"));
+        Pile stored = new PileReader(knowledge.vocabulary())
+                .read("example.json", document)
+                .pile()
+                .orElseThrow();
+        Pile today = stored.with(stored.name(), stored.asOf().plusDays(9), stored.recipe(), stored.log());
+        CourseView course = new CourseViews(new Words(knowledge, Catalogue.english(), Units.METRIC))
+                .view(stored, Advisor.packed(knowledge).diagnose(today).story());
+        double[] across = Arrays.stream(course.band().split("[ ]"))
+                .filter(point -> point.contains(","))
+                .mapToDouble(point -> Double.parseDouble(point.split(",")[0]))
+                .toArray();
+        assertTrue(across.length > 20, course.band());
+        assertEquals(course.right(), Arrays.stream(across).max().orElseThrow(), 0.1);
+        assertEquals(course.left(), Arrays.stream(across).min().orElseThrow(), 0.1);
     }
 }
