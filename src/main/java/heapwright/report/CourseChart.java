@@ -3,9 +3,7 @@ package heapwright.report;
 import heapwright.advice.winter.Factor;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.util.LinkedHashSet;
 import java.util.Locale;
-import java.util.Set;
 
 /**
  * Draws a course as a picture: expected band, measured core, outdoors, what was done, and what held it back as a strip
@@ -25,9 +23,11 @@ public final class CourseChart {
     private static final int STEP_C = 10;
 
     private final Words words;
+    private final ModelWords model;
 
     public CourseChart(Words words) {
         this.words = words;
+        this.model = new ModelWords(words);
     }
 
     /**
@@ -179,22 +179,13 @@ public final class CourseChart {
                         (from + to) / 2,
                         STRIP + 18,
                         dark(held.factor()) ? "#ffffff" : "#000000",
-                        escape(words.text("factor.letter." + held.factor().id())));
+                        escape(model.letter(held.factor())));
             }
         }
     }
 
     private void legend(StringBuilder out, CourseView view) {
-        Set<Factor> met = new LinkedHashSet<>();
-        view.strip().forEach(h -> met.add(h.factor()));
-        StringBuilder said = new StringBuilder();
-        for (Factor factor : met) {
-            said.append(said.isEmpty() ? "" : ", ")
-                    .append(words.text("factor.letter." + factor.id()))
-                    .append(' ')
-                    .append(words.word("factor", factor));
-        }
-        text(out, STRIP + 48, words.text("sketch.legend-held", said));
+        text(out, STRIP + 48, model.letters(view.strip()));
         text(out, STRIP + 68, words.text(view.measured().isEmpty() ? "chart.legend-ahead" : "chart.legend"));
         text(out, STRIP + 88, words.text("model.aid-short"));
     }

@@ -5,9 +5,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 /** Draws a course in letters, at most 80 wide, with what held it back as a strip underneath. */
 final class CourseSketch {
@@ -19,9 +17,11 @@ final class CourseSketch {
     private static final char MEASURED = 'O';
 
     private final Words words;
+    private final ModelWords model;
 
     CourseSketch(Words words) {
         this.words = words;
+        this.model = new ModelWords(words);
     }
 
     /** The lines of the sketch, the legend last. */
@@ -99,7 +99,7 @@ final class CourseSketch {
     }
 
     private char letter(Factor factor) {
-        return words.text("factor.letter." + factor.id()).charAt(0);
+        return model.letter(factor).charAt(0);
     }
 
     private String dates(CourseView view, int width) {
@@ -114,13 +114,7 @@ final class CourseSketch {
     private List<String> legend(CourseView view) {
         List<String> lines = new ArrayList<>();
         lines.add(words.text(view.measured().isEmpty() ? "sketch.legend-ahead" : "sketch.legend"));
-        Set<Factor> met = new LinkedHashSet<>();
-        view.strip().forEach(h -> met.add(h.factor()));
-        lines.add(words.text(
-                "sketch.legend-held",
-                met.stream()
-                        .map(f -> letter(f) + " " + words.word("factor", f))
-                        .collect(java.util.stream.Collectors.joining(", "))));
+        lines.add(model.letters(view.strip()));
         return lines;
     }
 }

@@ -4,6 +4,7 @@ import heapwright.advice.WhyAnswer;
 import heapwright.advice.fact.ModelSays;
 import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Climate;
+import heapwright.advice.winter.Factor;
 import heapwright.advice.winter.Gain;
 import heapwright.advice.winter.Hindsight;
 import heapwright.advice.winter.PileModel;
@@ -15,6 +16,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Puts what the process model says into sentences. */
 public final class ModelWords {
@@ -43,6 +45,21 @@ public final class ModelWords {
                 .map(c -> words.text(key) + " " + words.text("why.rests-on", words.cause(c)))
                 .orElseGet(() ->
                         words.text(key) + " " + words.text("why.by-model", words.word("factor", answer.factor())));
+    }
+
+    /** The letter that stands for a factor in a strip. */
+    public String letter(Factor factor) {
+        return words.text("factor.letter." + factor.id());
+    }
+
+    /** What the letters of a strip stand for, each once, in a sentence. */
+    public String letters(List<CourseView.Held> strip) {
+        String told = strip.stream()
+                .map(CourseView.Held::factor)
+                .distinct()
+                .map(f -> letter(f) + " " + words.word("factor", f))
+                .collect(Collectors.joining(", "));
+        return words.text("sketch.legend-held", told);
     }
 
     /** What the temperatures say by themselves. */
@@ -79,7 +96,7 @@ public final class ModelWords {
         List<String> all = new ArrayList<>();
         for (Stretch s : story.past().stretches()) {
             if (s.to() - s.from() + 1 >= LEAST_DAYS && all.size() < TOLD) {
-                heapwright.advice.winter.Factor factor = heapwright.advice.winter.Factor.of(s.factor());
+                Factor factor = Factor.of(s.factor());
                 String line = words.text(
                         "why.stretch",
                         date(story.model().date(s.from())),

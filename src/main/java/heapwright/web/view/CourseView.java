@@ -21,6 +21,7 @@ import java.util.List;
  * @param outdoorDots where outdoors was measured
  * @param events what was done, put in and smelt
  * @param lanes names of the rows of events
+ * @param strip what held it back most, stretch by stretch; empty where the model cannot say
  * @param rows the table
  */
 public record CourseView(
@@ -40,6 +41,7 @@ public record CourseView(
         List<Dot> outdoorDots,
         List<Event> events,
         List<Lane> lanes,
+        Strip strip,
         List<Row> rows) {
 
     /** A line across at a height, with its temperature. */
@@ -56,6 +58,32 @@ public record CourseView(
 
     /** A row of events: its height and name. */
     public record Lane(String y, String text) {}
+
+    /**
+     * A strip below the days.
+     *
+     * @param held its stretches
+     * @param letters what their letters stand for
+     */
+    public record Strip(List<Held> held, String letters) {}
+
+    /**
+     * A stretch of a strip.
+     *
+     * @param x where it begins
+     * @param y its upper edge
+     * @param width how wide it is
+     * @param height how high
+     * @param shade how dark, 0 to 1
+     * @param letter the factor's letter; empty where there is no room for it
+     * @param says from when to when, and what
+     */
+    public record Held(String x, int y, String width, int height, String shade, String letter, String says) {
+        /** The middle, for the letter. */
+        public String middle() {
+            return Scale.place(Double.parseDouble(x) + Double.parseDouble(width) / 2);
+        }
+    }
 
     /** A day of the record in words. */
     public record Row(

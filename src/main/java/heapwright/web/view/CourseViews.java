@@ -15,6 +15,7 @@ import heapwright.web.view.CourseView.Kind;
 import heapwright.web.view.CourseView.Lane;
 import heapwright.web.view.CourseView.Level;
 import heapwright.web.view.CourseView.Row;
+import heapwright.web.view.CourseView.Strip;
 import heapwright.web.view.CourseView.Tick;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -53,11 +54,12 @@ public final class CourseViews {
         Scale scale = Scale.of(pile, story.map(Story::healthy));
         List<Dot> core = dots(pile, Measured::coreC, scale, "why.core");
         List<Dot> outdoor = dots(pile, Measured::outdoorC, scale, "why.outdoor");
+        Strip strip = story.map(s -> new Strips(words).of(s, scale)).orElseGet(Strips::none);
         return new CourseView(
                 words.text("web.course.title", pile.name()),
                 description(pile),
                 Scale.WIDTH,
-                Scale.HEIGHT,
+                Scale.HEIGHT + (strip.held().isEmpty() ? 0 : Strips.ROOM),
                 Scale.LEFT,
                 Scale.RIGHT,
                 scale.levels().stream()
@@ -76,6 +78,7 @@ public final class CourseViews {
                 Arrays.stream(Kind.values())
                         .map(k -> new Lane(lane(k), words.text("web.course.lane." + name(k))))
                         .toList(),
+                strip,
                 pile.log().stream().map(e -> row(e, pile)).toList());
     }
 

@@ -110,6 +110,10 @@ final class Scale {
         return ticks;
     }
 
+    static String share(double part) {
+        return String.format(Locale.ROOT, "%.2f", part);
+    }
+
     static String place(double units) {
         return String.format(Locale.ROOT, "%.1f", units);
     }

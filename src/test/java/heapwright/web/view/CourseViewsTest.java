@@ -34,6 +34,18 @@ class CourseViewsTest {
         return new CourseViews(new Words(knowledge, Catalogue.english(), units)).view(pile, Optional.empty());
     }
 
+    /** The example as it is stored, with its story told for nine days later. */
+    private CourseView example() throws IOException {
+        byte[] document = Files.readAllBytes(Path.of("src/main/resources/heapwright/web/example.json"));
+        Pile stored = new PileReader(knowledge.vocabulary())
+                .read("example.json", document)
+                .pile()
+                .orElseThrow();
+        Pile today = stored.with(stored.name(), stored.asOf().plusDays(9), stored.recipe(), stored.log());
+        return new CourseViews(new Words(knowledge, Catalogue.english(), Units.METRIC))
+                .view(stored, Advisor.packed(knowledge).diagnose(today).story());
+    }
+
     private static String core(String date, int celsius) {
         return "{\"date\":\"" + date + "\",\"measured\":{\"core\":{\"value\":" + celsius + ",\"unit\":\"C\"}}}";
     }
@@ -75,14 +87,7 @@ class CourseViewsTest {
 
     @Test
     void theBandOfAHealthyPileStaysInTheBoxThoughItGoesOnToToday() throws IOException {
-        byte[] document = Files.readAllBytes(Path.of("src/main/resources/heapwright/web/example.json"));
-        Pile stored = new PileReader(knowledge.vocabulary())
-                .read("example.json", document)
-                .pile()
-                .orElseThrow();
-        Pile today = stored.with(stored.name(), stored.asOf().plusDays(9), stored.recipe(), stored.log());
-        CourseView course = new CourseViews(new Words(knowledge, Catalogue.english(), Units.METRIC))
-                .view(stored, Advisor.packed(knowledge).diagnose(today).story());
+        CourseView course = example();
         double[] across = Arrays.stream(course.band().split("[ ]"))
                 .filter(point -> point.contains(","))
                 .mapToDouble(point -> Double.parseDouble(point.split(",")[0]))
@@ -90,5 +95,21 @@ class CourseViewsTest {
         assertTrue(across.length > 20, course.band());
         assertEquals(course.right(), Arrays.stream(across).max().orElseThrow(), 0.1);
         assertEquals(course.left(), Arrays.stream(across).min().orElseThrow(), 0.1);
+    }
+
+    @Test
+    void whatHeldItBackIsAStripWithoutGapsWhoseLettersAreExplained() throws IOException {
+        CourseView course = example();
+        double at = course.left();
+        for (CourseView.Held held : course.strip().held()) {
+            assertEquals(at, Double.parseDouble(held.x()), 0.15, held.says());
+            at += Double.parseDouble(held.width());
+            assertTrue(held.y() + held.height() < course.height());
+            assertTrue(held.letter().isEmpty() || course.strip().letters().contains(held.letter() + " "), held.says());
+        }
+        assertEquals(course.right(), at, 0.3);
+        assertTrue(course.strip().held().stream().anyMatch(h -> h.letter().equals("C")), "cold held it back");
+        assertEquals(
+                List.of(), course(core("2026-10-03", 20), Units.METRIC).strip().held());
     }
 }
