@@ -1,6 +1,7 @@
 package heapwright.knowledge;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * What the table of causes says of one cause.
@@ -25,6 +26,19 @@ public record CauseInfo(
         String tellApart,
         List<String> sources,
         Known known) {
+    /** The same with its sentences put another way; ids, names and figures stay. */
+    CauseInfo reworded(UnaryOperator<String> wording) {
+        return new CauseInfo(
+                id,
+                name,
+                kind,
+                wording.apply(summary),
+                wording.apply(why),
+                baseRate,
+                wording.apply(tellApart),
+                sources,
+                known);
+    }
 
     /** What sort of finding a cause is. */
     public enum Kind implements Id {

@@ -2,6 +2,7 @@ package heapwright.knowledge;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * What the table of cautions says of one caution.
@@ -24,6 +25,18 @@ public record CautionInfo(
         Optional<String> localRules,
         List<String> sources,
         Known known) {
+    /** The same with its sentences put another way; ids, names and figures stay. */
+    CautionInfo reworded(UnaryOperator<String> wording) {
+        return new CautionInfo(
+                id,
+                wording.apply(title),
+                wording.apply(text),
+                wording.apply(why),
+                severity,
+                localRules.map(wording),
+                sources,
+                known);
+    }
 
     /** How much is at stake. */
     public enum Severity implements Id {

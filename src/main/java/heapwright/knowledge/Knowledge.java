@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * The tables of the knowledge base, read and checked. Every map keeps the order of its table.
@@ -44,6 +45,31 @@ public record Knowledge(
         measures = Collections.unmodifiableMap(measures);
         sources = Collections.unmodifiableMap(sources);
         usualDoses = Collections.unmodifiableMap(usualDoses);
+    }
+
+    /**
+     * The same knowledge with the sentences of signs, causes, remedies, cautions and home remedies put another way, for
+     * instance in other units. Sources, limits and materials stay as their sources have them.
+     *
+     * @param wording what becomes of a sentence
+     */
+    public Knowledge reworded(UnaryOperator<String> wording) {
+        return new Knowledge(
+                each(signs, s -> s.reworded(wording)),
+                each(causes, c -> c.reworded(wording)),
+                each(remedies, r -> r.reworded(wording)),
+                each(cautions, c -> c.reworded(wording)),
+                limits,
+                materials,
+                measures,
+                sources,
+                each(usualDoses, u -> u.reworded(wording)));
+    }
+
+    private static <K, V> Map<K, V> each(Map<K, V> rows, UnaryOperator<V> change) {
+        Map<K, V> changed = new LinkedHashMap<>();
+        rows.forEach((key, row) -> changed.put(key, change.apply(row)));
+        return changed;
     }
 
     /** The words by which materials may be called. */

@@ -2,6 +2,7 @@ package heapwright.knowledge;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * What the table of remedies says of one remedy.
@@ -44,6 +45,28 @@ public record RemedyInfo(
         Optional<String> alternatives,
         List<String> sources,
         Known known) {
+    /** The same with its sentences put another way; ids, names and figures stay. */
+    RemedyInfo reworded(UnaryOperator<String> wording) {
+        return new RemedyInfo(
+                id,
+                name,
+                wording.apply(how),
+                urgency,
+                effort,
+                risk,
+                effectDays,
+                dose,
+                wording.apply(expect),
+                expectDays,
+                wording.apply(otherwise),
+                wording.apply(notWhen),
+                cautions,
+                opensPile,
+                undoes,
+                alternatives,
+                sources,
+                known);
+    }
 
     /** How soon a remedy is wanted. */
     public enum Urgency implements Id {

@@ -2,6 +2,7 @@ package heapwright.knowledge;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * What the table of signs says of one sign.
@@ -28,6 +29,20 @@ public record SignInfo(
         String shortName,
         List<String> aliases,
         Optional<Figure> moisturePct) {
+    /** The same with its sentences put another way; ids, names and figures stay. */
+    SignInfo reworded(UnaryOperator<String> wording) {
+        return new SignInfo(
+                id,
+                sense,
+                met,
+                wording.apply(ask),
+                wording.apply(say),
+                wording.apply(deny),
+                wording.apply(how),
+                shortName,
+                aliases,
+                moisturePct);
+    }
 
     /** How often a sign is met; the chances are judgement and only order the questions. */
     public enum Met implements Id {

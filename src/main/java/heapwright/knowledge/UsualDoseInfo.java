@@ -1,6 +1,7 @@
 package heapwright.knowledge;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * What the table says of a home remedy that people give without reckoning.
@@ -13,4 +14,9 @@ import java.util.List;
  * @param known how the verdict is known
  */
 public record UsualDoseInfo(
-        UsualDose id, String name, String verdict, List<Cause> forCauses, List<String> sources, Known known) {}
+        UsualDose id, String name, String verdict, List<Cause> forCauses, List<String> sources, Known known) {
+    /** The same with its sentences put another way; ids, names and figures stay. */
+    UsualDoseInfo reworded(UnaryOperator<String> wording) {
+        return new UsualDoseInfo(id, wording.apply(name), wording.apply(verdict), forCauses, sources, known);
+    }
+}

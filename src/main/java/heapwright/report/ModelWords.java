@@ -8,9 +8,12 @@ import heapwright.advice.winter.Factor;
 import heapwright.advice.winter.Gain;
 import heapwright.advice.winter.Hindsight;
 import heapwright.advice.winter.PileModel;
+import heapwright.advice.winter.Plan;
 import heapwright.advice.winter.Story;
 import heapwright.advice.winter.Verdict;
+import heapwright.process.heat.Outlook;
 import heapwright.process.heat.Range;
+import heapwright.process.heat.Retrace;
 import heapwright.process.heat.Stretch;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -88,7 +91,8 @@ public final class ModelWords {
                                 : words.text(
                                         "why.stalled",
                                         date(story.model()
-                                                .date(story.stalledOn().getAsInt()))));
+                                                .date(story.stalledOn().getAsInt())),
+                                        words.figures().temperature(Retrace.STALLED_C)));
     }
 
     /** What held it back when, in lines; short stretches are left out, and no more than eight are told. */
@@ -123,6 +127,7 @@ public final class ModelWords {
                 "why.hindsight",
                 words.word("choice", h.choice()),
                 days(h.moreWarmDays()),
+                words.figures().temperature(Outlook.WARM_C),
                 words.figures().temperatureDifference(h.warmerC().likely()));
     }
 
@@ -190,7 +195,11 @@ public final class ModelWords {
     /** A plan in words. */
     String plan(Ahead.PlanOutcome plan, LocalDate first) {
         String key = "plan." + plan.plan().id();
-        return words.text(key, date(first.plusDays(plan.day())), plan.day());
+        return words.text(
+                key,
+                date(first.plusDays(plan.day())),
+                plan.day(),
+                words.figures().length(Plan.INSULATION_CM));
     }
 
     /** What the model told the rules. */

@@ -24,8 +24,12 @@ import heapwright.knowledge.Reading;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Pile;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Puts facts, findings and quantities into words. */
 public final class Words {
@@ -33,11 +37,25 @@ public final class Words {
     private final Knowledge knowledge;
     private final Catalogue catalogue;
     private final Figures figures;
+    private final UnaryOperator<String> wording;
 
+    /** @param knowledge its sentences are told in the units */
     public Words(Knowledge knowledge, Catalogue catalogue, Units units) {
-        this.knowledge = knowledge;
+        UnaryOperator<String> wording =
+                units == Units.US ? new UsWording(catalogue.locale()) : UnaryOperator.identity();
+        this.knowledge = units == Units.US ? knowledge.reworded(wording) : knowledge;
         this.catalogue = catalogue;
+        this.wording = wording;
         this.figures = new Figures(units, catalogue.locale());
+    }
+
+    /** Words in all units, for a server: they may be shared between threads. */
+    public static Map<Units, Words> byUnits(Knowledge knowledge, Catalogue catalogue) {
+        Map<Units, Words> words = new EnumMap<>(Units.class);
+        for (Units units : Units.values()) {
+            words.put(units, new Words(knowledge, catalogue, units));
+        }
+        return Collections.unmodifiableMap(words);
     }
 
     public Knowledge knowledge() {
@@ -52,14 +70,15 @@ public final class Words {
         return figures;
     }
 
-    /** A text of the catalogue. */
+    /** A text of the catalogue. A fixed sentence is told in the units; places are filled with figures that are already. */
     public String text(String key, Object... places) {
-        return catalogue.text(key, places);
+        String told = catalogue.text(key, places);
+        return places.length == 0 ? wording.apply(told) : told;
     }
 
     /** The word for a constant: its id under a prefix of the catalogue. */
     public String word(String prefix, Id constant) {
-        return catalogue.text(prefix + "." + constant.id());
+        return wording.apply(catalogue.text(prefix + "." + constant.id()));
     }
 
     public String cause(Cause cause) {

@@ -19,6 +19,9 @@ public enum Plan implements Id {
     TURNED_IN_TWO_WEEKS,
     TURNED_IN_SPRING;
 
+    /** How thick straw or leaves are put round a pile that is insulated, cm. */
+    public static final double INSULATION_CM = 20;
+
     private static final double MORE_WATER = 0.05;
     private static final double WETTEST = 0.62;
     private static final int TWO_WEEKS = 14;

@@ -95,7 +95,8 @@ final class Surroundings {
 
     /** As it is, with straw or leaves a hand's width and more on top and round it. */
     static Envelope insulated(Envelope e) {
-        return e.topped(Layer.straw(0.2)).wrapped(Layer.straw(0.2));
+        Layer straw = Layer.straw(Plan.INSULATION_CM / 100);
+        return e.topped(straw).wrapped(straw);
     }
 
     /** As it is, behind a screen against the wind. */

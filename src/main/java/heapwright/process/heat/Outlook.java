@@ -25,6 +25,10 @@ public record Outlook(
         Range massLeft,
         Range volumeLeft,
         Range nitrogenLost) {
+
+    /** From here a core counts as warm, °C: where the work is fastest begins (CORNPHYS, published). */
+    public static final double WARM_C = 40;
+
     /** The outlook of an ensemble. */
     public static Outlook of(Ensemble ensemble, Readiness readiness) {
         int days = ensemble.courses().get(0).days().size();
@@ -39,7 +43,7 @@ public record Outlook(
         return new Outlook(
                 ensemble.share(c -> c.firstFrozenThrough().isPresent()),
                 new Range(peak.low(), peak.likely(), Math.max(peak.high(), high)),
-                ensemble.range(c -> c.daysAtLeast(40)),
+                ensemble.range(c -> c.daysAtLeast(WARM_C)),
                 ensemble.range(c -> c.daysAtLeast(55)),
                 Range.of(Arrays.stream(ready).map(d -> Math.min(d, beyond)).toArray()),
                 within / (double) ready.length,

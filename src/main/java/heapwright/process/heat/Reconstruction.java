@@ -34,7 +34,6 @@ public record Reconstruction(
     private static final double CLEARLY_K = 10;
 
     private static final int CLEARLY_DAYS = 5;
-    private static final double WARM_C = 30;
     private static final double WINTER_C = 10;
 
     /**
@@ -158,7 +157,7 @@ public record Reconstruction(
 
     static OptionalInt stalled(Course course) {
         int day = course.days().size();
-        while (day > 0 && course.days().get(day - 1).coreC() < WARM_C) {
+        while (day > 0 && course.days().get(day - 1).coreC() < Retrace.STALLED_C) {
             day--;
         }
         return day == course.days().size() ? OptionalInt.empty() : OptionalInt.of(day);
@@ -179,6 +178,8 @@ public record Reconstruction(
             return CourseVerdict.SOMETHING_WRONG;
         }
         Day last = course.last();
-        return last.coreC() < WARM_C && last.outdoorC() < WINTER_C ? CourseVerdict.JUST_WINTER : CourseVerdict.WORKING;
+        return last.coreC() < Retrace.STALLED_C && last.outdoorC() < WINTER_C
+                ? CourseVerdict.JUST_WINTER
+                : CourseVerdict.WORKING;
     }
 }

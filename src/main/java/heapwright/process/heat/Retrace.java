@@ -17,6 +17,9 @@ import java.util.OptionalInt;
  */
 public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalledOn, PileState now) {
 
+    /** A pile has stalled since its core was last at this, °C; judgement. */
+    public static final double STALLED_C = 30;
+
     public Retrace {
         stretches = List.copyOf(stretches);
     }

@@ -17,6 +17,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -26,11 +27,13 @@ final class AdviceApi {
     private final Site site;
     private final Catalogue texts;
     private final Documents documents;
+    private final Map<Units, Words> words;
 
     AdviceApi(Site site, Documents documents) {
         this.site = site;
         this.texts = site.catalogue();
         this.documents = documents;
+        this.words = Words.byUnits(site.advisor().knowledge(), texts);
     }
 
     void register(RoutesConfig routes) {
@@ -93,7 +96,7 @@ final class AdviceApi {
         if (units != null && !units.equals("metric") && !units.equals("us")) {
             throw Trouble.of(400, texts.text("web.api.units"));
         }
-        return new Words(site.advisor().knowledge(), texts, "us".equals(units) ? Units.US : Units.METRIC);
+        return words.get("us".equals(units) ? Units.US : Units.METRIC);
     }
 
     static void json(Context ctx, String document) {

@@ -139,7 +139,7 @@ final class BuildPage {
                     row.amount(),
                     units.choices(row.unit()),
                     CUTS.stream()
-                            .map(c -> new Choice(c, texts.of("cut." + c), c.equals(row.cut())))
+                            .map(c -> new Choice(c, words.text("web.cut." + c), c.equals(row.cut())))
                             .toList()));
         }
         return views;

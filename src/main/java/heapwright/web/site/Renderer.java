@@ -3,6 +3,7 @@ package heapwright.web.site;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import heapwright.report.Units;
 import heapwright.report.Words;
 import heapwright.web.guard.Refusal;
 import heapwright.web.guard.Tokens;
@@ -19,12 +20,14 @@ final class Renderer {
     private final Tokens tokens;
     private final Assets assets = new Assets();
     private final Texts texts;
+    private final Map<Units, Words> words;
     private final TemplateEngine engine = TemplateEngine.createPrecompiled(null, ContentType.Html, null, PACKAGE);
 
     Renderer(Site site, Tokens tokens) {
         this.site = site;
         this.tokens = tokens;
         this.texts = new Texts(site.catalogue());
+        this.words = Words.byUnits(site.knowledge(), site.catalogue());
     }
 
     Assets assets() {
@@ -37,7 +40,7 @@ final class Renderer {
 
     /** The words in the units that the person asked for. */
     Words words(Context ctx) {
-        return new Words(site.knowledge(), site.catalogue(), Look.of(ctx).units());
+        return words.get(Look.of(ctx).units());
     }
 
     /** Sends a page: its title, where it stands, its template and what it shows. */
