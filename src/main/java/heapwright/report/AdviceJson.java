@@ -157,7 +157,7 @@ public final class AdviceJson {
             ground.put("strength", g.rule().strength().id());
             ground.put("evidence", g.rule().evidence().id());
             ground.put("source", g.rule().source());
-            ground.put("rationale", g.rule().rationale());
+            ground.put("rationale", words.rationale(g.rule()));
         });
         ArrayNode amounts = node.putArray("doses");
         option.doses().forEach(d -> dose(amounts.addObject(), d));

@@ -163,7 +163,7 @@ public final class DoseWords {
             case "m³" -> figures.pileVolume(likely);
             case "%" -> figures.round(likely) + " %";
             case "cm" -> figures.length(likely);
-            case "m²" -> figures.number(likely, 1) + " m²";
+            case "m²" -> figures.area(likely, likely);
             case "g/L" -> figures.round(likely) + " g/L";
             default -> figures.round(likely);
         };

@@ -49,7 +49,7 @@ final class JudgementText {
         }
         fits.stream()
                 .filter(j -> j.topic() != Topic.LAYERS && figures(j).isEmpty())
-                .map(j -> j.firing().rule().rationale())
+                .map(j -> words.rationale(j.firing().rule()))
                 .distinct()
                 .forEach(t -> page.paragraph(0, INDENT, "- " + t));
         audit.ownPairs().forEach(p -> page.paragraph(0, INDENT, "- " + pair(p)));
@@ -68,7 +68,7 @@ final class JudgementText {
                         words.word("mark", judgement.mark()),
                         judgement.firing().rule().name(),
                         facts)
-                + " " + judgement.firing().rule().rationale()
+                + " " + words.rationale(judgement.firing().rule())
                 + judgement
                         .decidedBy()
                         .filter(l -> told.add(l.limit()))

@@ -228,7 +228,8 @@ public final class TextReport {
         for (Ground ground : option.grounds()) {
             causes.add(words.text("fact.cause", words.cause(ground.cause()), words.chance(ground.likelihood())));
         }
-        return String.join("; ", causes) + ". " + option.grounds().get(0).rule().rationale();
+        return String.join("; ", causes) + ". "
+                + words.rationale(option.grounds().get(0).rule());
     }
 
     private void findings(Layout page, Advice advice) {
@@ -264,7 +265,7 @@ public final class TextReport {
                         INDENT,
                         2,
                         words.word("strength", p.rule().strength()) + " " + side + ": " + because(p) + " → "
-                                + p.rule().rationale()));
+                                + words.rationale(p.rule())));
     }
 
     /** The facts on which a piece of evidence rests, in words. */
@@ -291,7 +292,7 @@ public final class TextReport {
     /** Why a step is held back, in the words of the rules. */
     public String reason(Held held) {
         List<String> reasons = new ArrayList<>();
-        held.rules().forEach(r -> reasons.add(r.rationale()));
+        held.rules().forEach(r -> reasons.add(words.rationale(r)));
         held.undoes().ifPresent(r -> reasons.add(words.text("held.undoes", words.remedy(r))));
         held.useless().ifPresent(g -> reasons.add(new ModelWords(words).useless(g)));
         return String.join(" ", reasons);
@@ -333,11 +334,7 @@ public final class TextReport {
                     .ifPresent(f -> page.paragraph(
                             0,
                             INDENT,
-                            "- "
-                                    + words.text(
-                                            "aside.line",
-                                            words.cause(finding.cause()),
-                                            f.rule().rationale())));
+                            "- " + words.text("aside.line", words.cause(finding.cause()), words.rationale(f.rule()))));
         }
     }
 

@@ -47,7 +47,7 @@ public final class TraceReport {
                     firing.rule().id() + " " + facts(firing.because()) + " → " + result(firing.result()) + " ["
                             + firing.rule().strength().id() + "; "
                             + words.word("known", firing.rule().evidence()) + ", "
-                            + firing.rule().source() + "] " + firing.rule().rationale());
+                            + firing.rule().source() + "] " + words.rationale(firing.rule()));
         }
         return page.toString();
     }
@@ -76,8 +76,7 @@ public final class TraceReport {
         Optional<Finding> aside =
                 advice.setAside().stream().filter(f -> f.cause() == cause).findFirst();
         aside.flatMap(Finding::setAside)
-                .ifPresent(f ->
-                        page.paragraph(2, 0, words.text("whynot.aside", f.rule().rationale())));
+                .ifPresent(f -> page.paragraph(2, 0, words.text("whynot.aside", words.rationale(f.rule()))));
         page.paragraph(
                 2,
                 0,
@@ -96,7 +95,7 @@ public final class TraceReport {
                             + words.word("strength", piece.rule().strength())
                             + ", " + (piece.decibans() > 0 ? "+" : "") + piece.decibans() + " dB"
                             + (piece.counted() ? "" : ", " + words.text("whynot.not-counted")) + "): "
-                            + facts(piece.because()) + " → " + piece.rule().rationale() + " ["
+                            + facts(piece.because()) + " → " + words.rationale(piece.rule()) + " ["
                             + piece.rule().id()
                             + "; " + words.word("known", piece.rule().evidence()) + ", "
                             + piece.rule().source() + "]");

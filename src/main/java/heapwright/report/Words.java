@@ -1,5 +1,6 @@
 package heapwright.report;
 
+import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.fact.Concluded;
 import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Did;
@@ -97,7 +98,12 @@ public final class Words {
     public String thing(Material material) {
         String plain =
                 material.name().replaceAll(" *\\([^)]*\\)", "").split(",")[0].strip();
-        return (plain.isEmpty() ? material.id() : plain).toLowerCase(catalogue.locale());
+        return wording.apply((plain.isEmpty() ? material.id() : plain).toLowerCase(catalogue.locale()));
+    }
+
+    /** Why a rule says what it says. */
+    public String rationale(RuleInfo rule) {
+        return wording.apply(rule.rationale());
     }
 
     public String says(Sign sign) {
