@@ -1,5 +1,6 @@
 package heapwright.cli;
 
+import heapwright.advice.Advisor;
 import heapwright.journal.Journal;
 import heapwright.report.Catalogue;
 import heapwright.web.PortTakenException;
@@ -69,7 +70,10 @@ final class ServeCommand implements Callable<Integer> {
         Path folder = piles == null ? Journal.usualFolder() : piles;
         Clock clock = Clock.systemDefaultZone();
         Journal journal = new Journal(folder, workshop.knowledge().vocabulary(), clock);
-        Site site = Site.of(workshop.advisor(), journal, Catalogue.english(), clock, Workshop.version());
+        Advisor advisor = workshop.advisor();
+        // Rules that cannot be loaded must fail here and not at the first question.
+        advisor.rulebook();
+        Site site = Site.of(advisor, journal, Catalogue.english(), clock, Workshop.version());
         try (WebServer server = WebServer.start(site, new WebOptions(host, port))) {
             CountDownLatch stopped = new CountDownLatch(1);
             Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(server, stopped), "stop"));

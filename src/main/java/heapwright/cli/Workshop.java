@@ -31,6 +31,7 @@ final class Workshop {
         switch (command) {
             case CheckupCommand.NAME, WhyCommand.NAME, AskCommand.NAME -> begin(Pass.checkup());
             case AuditCommand.NAME -> begin(EnumSet.of(Pass.AUDIT));
+            case ServeCommand.NAME, CasesCommand.NAME, RulesCommand.NAME -> begin(EnumSet.allOf(Pass.class));
             default -> {
                 // Loaded when it is wanted.
             }
