@@ -11,7 +11,7 @@ import java.util.List;
  * @param figures the figures, a sentence each
  * @param plans what other ways would buy
  * @param warm the temperature above which a day counts as warm
- * @param weather where the weather comes from
+ * @param weather where the weather comes from, and what the model is good for
  */
 public record OutlookView(
         String headline, String until, List<String> figures, List<PlanLine> plans, String warm, String weather) {}

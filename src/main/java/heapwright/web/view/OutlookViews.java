@@ -27,6 +27,6 @@ public final class OutlookViews {
                 report.figures(ahead),
                 report.plans(ahead),
                 words.figures().temperature(WARM_C),
-                words.text("web.outlook.weather." + known));
+                words.text("web.outlook.weather." + known) + " " + words.text("model.aid"));
     }
 }
