@@ -18,6 +18,7 @@ import heapwright.process.heat.Stretch;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -26,6 +27,9 @@ public final class ModelWords {
 
     private static final int TOLD = 8;
     private static final double SLOWED = 0.6;
+    /** Twice the error that reviewed models made at the maximum (MASON06, abstract published). */
+    private static final double CLEARLY_WARMER_K = 10;
+
     private static final int LEAST_DAYS = 2;
 
     private final Words words;
@@ -78,7 +82,22 @@ public final class ModelWords {
         return said + " "
                 + words.text(
                         s.shortfallC() > 0 ? "why.short" : "why.within",
-                        words.figures().temperatureDifference(s.shortfallC()));
+                        words.figures().temperatureDifference(s.shortfallC()))
+                + tooCold(s);
+    }
+
+    /** Where the pile was clearly warmer than the band, the model is at fault and not the pile, and that is said. */
+    private String tooCold(Story s) {
+        double[] high = s.healthy().high();
+        return s.model().cores().stream()
+                .filter(c -> c.celsius() - high[c.day()] > CLEARLY_WARMER_K)
+                .max(Comparator.comparingDouble(c -> c.celsius() - high[c.day()]))
+                .map(c -> " "
+                        + words.text(
+                                "why.model-too-cold",
+                                date(s.model().date(c.day())),
+                                words.figures().temperatureDifference(c.celsius() - high[c.day()])))
+                .orElse("");
     }
 
     /** When it stalled; empty when it is warm. */
@@ -199,7 +218,7 @@ public final class ModelWords {
                 key,
                 date(first.plusDays(plan.day())),
                 plan.day(),
-                words.figures().length(Plan.INSULATION_CM));
+                words.figures().depth(Plan.INSULATION_CM));
     }
 
     /** What the model told the rules. */

@@ -21,6 +21,11 @@ final class UsWording implements UnaryOperator<String> {
 
     private static final double CM_PER_FOOT = 30.48;
     private static final double CM_PER_M = 100;
+    /** From here a length is told in whole inches, or whole feet. */
+    private static final double LEAST_WHOLE_CM = 5;
+
+    private static final double LEAST_WHOLE_FEET = 2.5;
+    private static final double MOST_EXACT_FEET = 100;
     private static final double MM_PER_CM = 10;
     private static final double G_PER_KG = 1000;
 
@@ -58,13 +63,18 @@ final class UsWording implements UnaryOperator<String> {
         return (sameUnit ? low.substring(0, space) : low) + between + high;
     }
 
+    private String feet(double feet) {
+        boolean whole = feet >= LEAST_WHOLE_FEET && feet < MOST_EXACT_FEET;
+        return (whole ? figures.number(feet, 0) : figures.round(feet)) + " ft";
+    }
+
     private String said(double value, String unit) {
         return switch (unit) {
             case "°C" -> figures.temperature(value);
             case "K" -> figures.temperatureDifference(value);
             case "mm" -> figures.length(value / MM_PER_CM);
-            case "cm" -> figures.length(value);
-            case "m" -> figures.round(value * CM_PER_M / CM_PER_FOOT) + " ft";
+            case "cm" -> value < LEAST_WHOLE_CM ? figures.length(value) : figures.depth(value);
+            case "m" -> feet(value * CM_PER_M / CM_PER_FOOT);
             case "m³" -> figures.pileVolume(value);
             case "L" -> figures.volume(value);
             case "kg" -> figures.mass(value);

@@ -31,7 +31,9 @@ class UsWordingTest {
                     moist and hot, about 55–60 °C     | moist and hot, about 131–140 °F
                     a wind chill of −28 °C            | a wind chill of -18 °F
                     missed peaks by more than 5 °C.   | missed peaks by more than 9 °F.
-                    about 20 cm long                  | about 7.9 in long
+                    about 20 cm long                  | about 8 in long
+                    under 0.9 m, in cold 1.5 m        | under 3 ft, in cold 5 ft
+                    a screen of 1–2 cm                | a screen of 0.39–0.79 in
                     a mesh of 6 mm                    | a mesh of 0.24 in
                     within about 10 m to water        | within about 33 ft to water
                     under 1–2 m³                      | under 1.3–2.6 yd³
