@@ -2,20 +2,27 @@ package heapwright.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import heapwright.advice.engine.Pass;
 import heapwright.casebook.Case;
 import heapwright.casebook.CaseFault;
 import heapwright.casebook.Casebook;
+import heapwright.casebook.RuleHolds;
+import heapwright.casebook.RuleHolds.Hold;
 import heapwright.casebook.Verdict;
 import heapwright.report.JsonText;
 import heapwright.report.Layout;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Runs the cases of a folder and tells how far the advice agrees with each source. */
@@ -24,10 +31,17 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Runs the cases of a folder and tells how far the advice agrees with each source.",
         footerHeading = "%nExamples:%n",
-        footer = {"  heapwright cases", "  heapwright cases cases/published"})
+        footer = {
+            "  heapwright cases",
+            "  heapwright cases cases/published",
+            "  heapwright cases --unheld",
+            "  heapwright cases --unheld=guard"
+        })
 final class CasesCommand implements Callable<Integer> {
 
     static final String NAME = "cases";
+
+    private static final String EVERY_PASS = "all";
 
     private final Terminal terminal;
     private final Workshop workshop;
@@ -38,6 +52,16 @@ final class CasesCommand implements Callable<Integer> {
             defaultValue = "cases",
             description = "The folder of cases (default: ${DEFAULT-VALUE}).")
     private Path folder;
+
+    @Option(
+            names = "--unheld",
+            paramLabel = "PASS",
+            arity = "0..1",
+            split = ",",
+            fallbackValue = EVERY_PASS,
+            description = "List the rules that no case holds: each rule is left out in turn, and the cases in which it"
+                    + " fires must fail without it. Of one pass or several (guard,remedy); all if none is named.")
+    private List<String> unheld;
 
     @Mixin
     private OutputOptions output;
@@ -53,7 +77,13 @@ final class CasesCommand implements Callable<Integer> {
             throw new UsageFault("heapwright: there is no folder \"" + folder
                     + "\". Give a folder of cases. Example: heapwright cases cases/published");
         }
-        List<Verdict> verdicts = verdicts();
+        List<Case> cases = cases();
+        if (unheld != null) {
+            print(new RuleHolds(workshop.knowledge(), workshop.advisor().rulebook(), cases).of(passes()));
+            return Program.OK;
+        }
+        List<Verdict> verdicts =
+                cases.stream().map(c -> Verdict.of(c, workshop.advisor())).toList();
         Map<String, Tally> bySource = new TreeMap<>();
         verdicts.forEach(v -> bySource.merge(v.tested().source(), Tally.of(v), Tally::plus));
         if (output.json) {
@@ -64,13 +94,48 @@ final class CasesCommand implements Callable<Integer> {
         return Program.OK;
     }
 
-    private List<Verdict> verdicts() {
+    private List<Case> cases() {
         try {
-            List<Case> cases = new Casebook(workshop.knowledge()).below(folder);
-            return cases.stream().map(c -> Verdict.of(c, workshop.advisor())).toList();
+            return new Casebook(workshop.knowledge()).below(folder);
         } catch (CaseFault fault) {
             throw new UsageFault(fault.getMessage());
         }
+    }
+
+    private Set<Pass> passes() {
+        return unheld.contains(EVERY_PASS)
+                ? EnumSet.allOf(Pass.class)
+                : unheld.stream().map(Ids::pass).collect(Collectors.toCollection(() -> EnumSet.noneOf(Pass.class)));
+    }
+
+    private void print(List<Hold> holds) {
+        List<Hold> loose = holds.stream().filter(h -> h.holder().isEmpty()).toList();
+        if (output.json) {
+            terminal.out().println(json(holds, loose));
+            return;
+        }
+        Layout page = new Layout(terminal.bold());
+        loose.forEach(h -> page.paragraph(
+                0,
+                4,
+                page.strong(h.rule().id()) + " " + h.rule().name() + " ("
+                        + h.rule().strength().id() + "; fires in "
+                        + (h.firesIn() == 1 ? "1 case" : h.firesIn() + " cases") + ")"));
+        page.line(0, String.format("%d of %d rules are held by a case", holds.size() - loose.size(), holds.size()));
+        terminal.out().print(page);
+    }
+
+    private static String json(List<Hold> holds, List<Hold> loose) {
+        ObjectNode root = JsonText.object("unheld");
+        root.put("rules", holds.size());
+        root.put("held", holds.size() - loose.size());
+        ArrayNode rows = root.putArray("unheld");
+        loose.forEach(h -> {
+            ObjectNode row = rows.addObject();
+            JsonText.rule(row, h.rule());
+            row.put("firesIn", h.firesIn());
+        });
+        return JsonText.write(root);
     }
 
     private String text(List<Verdict> verdicts, Map<String, Tally> bySource) {

@@ -1,5 +1,6 @@
 package heapwright.cli;
 
+import heapwright.advice.engine.Pass;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Id;
 import heapwright.pile.Closest;
@@ -18,6 +19,15 @@ final class Ids {
      */
     static Cause cause(String id) {
         return of(Cause.values(), id, "cause");
+    }
+
+    /**
+     * The pass with this id.
+     *
+     * @throws UsageFault when there is none; the message names the closest
+     */
+    static Pass pass(String id) {
+        return of(Pass.values(), id, "pass");
     }
 
     private static <T extends Id> T of(T[] values, String id, String what) {

@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.drools.model.Model;
@@ -35,11 +36,13 @@ public final class Rulebook {
     private final Set<Pass> passes;
     private final KieBase base;
     private final Map<String, RuleInfo> byName;
+    private final Optional<String> dropped;
 
-    private Rulebook(Set<Pass> passes, KieBase base, Map<String, RuleInfo> byName) {
+    private Rulebook(Set<Pass> passes, KieBase base, Map<String, RuleInfo> byName, Optional<String> dropped) {
         this.passes = EnumSet.copyOf(passes);
         this.base = base;
         this.byName = byName;
+        this.dropped = dropped;
     }
 
     /**
@@ -75,7 +78,7 @@ public final class Rulebook {
             throw new IllegalStateException(
                     "The knowledge base is empty: the rules were not compiled into the program");
         }
-        return new Rulebook(passes, base, infos);
+        return new Rulebook(passes, base, infos, Optional.empty());
     }
 
     /** Every rule, in order of id. */
@@ -83,6 +86,24 @@ public final class Rulebook {
         return byName.values().stream()
                 .sorted((a, b) -> a.id().compareTo(b.id()))
                 .toList();
+    }
+
+    /**
+     * The same rules but one, which then never fires: it shows what that rule is needed for.
+     *
+     * @param id the id of a rule
+     * @throws IllegalArgumentException when there is no such rule
+     */
+    public Rulebook without(String id) {
+        if (byName.values().stream().noneMatch(r -> r.id().equals(id))) {
+            throw new IllegalArgumentException("There is no rule \"" + id + "\" to leave out");
+        }
+        return new Rulebook(passes, base, byName, Optional.of(id));
+    }
+
+    /** Whether a rule may fire. */
+    boolean allows(Rule rule) {
+        return dropped.isEmpty() || !of(rule).id().equals(dropped.get());
     }
 
     RuleInfo of(Rule rule) {

@@ -34,7 +34,7 @@ final class Run implements AutoCloseable {
     void fire(Pass pass) {
         rulebook.demand(pass);
         session.getAgenda().getAgendaGroup(pass.id()).setFocus();
-        if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
+        if (session.fireAllRules(match -> rulebook.allows(match.getRule()), MOST_FIRINGS) >= MOST_FIRINGS) {
             throw new IllegalStateException("The " + pass.id() + " rules do not come to rest");
         }
     }

@@ -1,0 +1,62 @@
+package heapwright.casebook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.advice.Advisor;
+import heapwright.advice.engine.Pass;
+import heapwright.advice.engine.Rulebook;
+import heapwright.casebook.RuleHolds.Hold;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.KnowledgeReader;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("What holds a rule")
+class RuleHoldsTest {
+
+    private static final Path DEMO = Path.of("cases", "demo");
+
+    private final Knowledge knowledge = KnowledgeReader.packed();
+    private final Rulebook rulebook = Rulebook.packed();
+
+    @Test
+    @DisplayName("is a case that agrees with all rules and fails without this one")
+    void heldByCaseThatFailsWithout() {
+        List<Case> demo = new Casebook(knowledge).below(DEMO);
+        List<Hold> holds = new RuleHolds(knowledge, rulebook, demo).of(EnumSet.of(Pass.REMEDY));
+        List<Hold> held = holds.stream().filter(h -> h.holder().isPresent()).toList();
+        assertFalse(held.isEmpty(), "the demo cases ask for steps, so some remedy rule must be held");
+        Hold one = held.get(0);
+        assertFalse(Verdict.of(
+                        one.holder().orElseThrow(),
+                        new Advisor(knowledge, rulebook.without(one.rule().id())))
+                .agrees());
+        assertTrue(one.firesIn() > 0);
+    }
+
+    @Test
+    @DisplayName("is nothing where no case asks, and a rule that fires nowhere is told as such")
+    void unheldWithoutCases() {
+        List<Hold> holds = new RuleHolds(knowledge, rulebook, List.of()).of(EnumSet.of(Pass.GUARD));
+        Set<String> guards = rulebook.rules().stream()
+                .filter(r -> r.pass() == Pass.GUARD)
+                .map(r -> r.id())
+                .collect(Collectors.toSet());
+        assertEquals(guards, holds.stream().map(h -> h.rule().id()).collect(Collectors.toSet()));
+        assertTrue(holds.stream().allMatch(h -> h.holder().isEmpty() && h.firesIn() == 0));
+    }
+
+    @Test
+    @DisplayName("cannot be asked of a rule that is not there")
+    void unknownRule() {
+        assertThrows(IllegalArgumentException.class, () -> rulebook.without("GUARD-0"));
+    }
+}
