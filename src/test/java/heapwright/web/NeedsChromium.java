@@ -33,7 +33,7 @@ import org.junit.jupiter.api.extension.ExtensionContext;
             return ConditionEvaluationResult.disabled(MISSING);
         }
 
-        private static boolean demanded() {
+        static boolean demanded() {
             String ci = System.getenv().getOrDefault("CI", "");
             return Boolean.getBoolean("chromium.demanded") || !ci.isBlank() && !ci.equalsIgnoreCase("false");
         }

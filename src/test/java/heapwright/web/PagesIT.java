@@ -10,13 +10,9 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -24,7 +20,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Every page in a real browser: no barrier that axe-core finds, in both schemes; no sideways scroll; nothing from outside. */
+/** Every page in a real browser: no barrier that axe-core finds, in both schemes; nothing from outside. */
 @NeedsChromium
 @TestInstance(Lifecycle.PER_CLASS)
 class PagesIT {
@@ -41,42 +37,6 @@ class PagesIT {
               .map(e => e.tagName + ' "' + (e.textContent || e.name).trim().slice(0, 30) + '" ' + e.getBoundingClientRect().height)
             """;
 
-    private static final String WET = "y=smells-sour.soggy.core-cold&n=smells-ammonia&age=14&size=1&out=-3";
-
-    private static final String PLAN = "/build?r=leaves~10~bucket~&r=grass~16~bucket~20&h=cardboard~~bucket~"
-            + "&h=straw~2~bucket~&length=100&width=100&height=100";
-
-    private static final List<String> PAGES = List.of(
-            "/",
-            "/checkup",
-            "/checkup?y=smells-sour.core-cold&n=soggy&core=x",
-            "/result?" + WET,
-            "/result?y=smoke.smells-burnt&on=2026-11-25",
-            "/result?y=core-hot.smells-earthy.squeeze-drops",
-            "/why",
-            "/why/example",
-            "/build",
-            "/build?r=leaves~10~bucket~&r=grass~16~bucket~20&r=urin~2~L~&h=cardboard~~bucket~",
-            "/build?r=leaves~10~bucket~&r=grass~16~bucket~20&r=meat~1~bucket~&h=cardboard~~bucket~&length=100",
-            "/piles",
-            "/piles?removed=old-heap",
-            "/piles/heap-by-the-birches",
-            "/piles/heap-by-the-birches/result",
-            "/piles/heap-by-the-birches/why",
-            "/knowledge",
-            "/knowledge?q=wet",
-            "/knowledge/causes",
-            "/knowledge/causes/too-wet",
-            "/knowledge/remedies",
-            "/knowledge/remedies/add-urea",
-            "/knowledge/materials",
-            "/knowledge/materials/leaves-mixed",
-            "/knowledge/cautions",
-            "/knowledge/sources",
-            "/settings",
-            "/settings?saved=1",
-            "/nowhere");
-
     private Path folder;
 
     private TestServer server;
@@ -85,11 +45,7 @@ class PagesIT {
     @BeforeAll
     void start(@TempDir Path given) throws IOException {
         folder = given;
-        TestServer.plantExample(folder);
-        Files.writeString(folder.resolve("broken.json"), "{\"heapwright\": \"pile/1\", \"name\": 7}");
-        Files.createDirectory(folder.resolve("Removed"));
-        Files.writeString(
-                folder.resolve("Removed/old-heap.json"), "{\"heapwright\": \"pile/1\", \"name\": \"Old heap\"}");
+        VisitedPages.furnish(folder);
         server = TestServer.over(folder);
         chrome = new Chrome();
     }
@@ -118,7 +74,7 @@ class PagesIT {
         List<String> found = new ArrayList<>();
         try (BrowserContext visitor = chrome.visitor(Chrome.PHONE, scheme, true)) {
             Page page = visitor.newPage();
-            for (String path : PAGES) {
+            for (String path : VisitedPages.ALL) {
                 page.navigate(server.at(path));
                 openAll(page);
                 barriersOf(page).forEach(barrier -> found.add(path + ": " + barrier));
@@ -163,35 +119,6 @@ class PagesIT {
     }
 
     @Test
-    void noPageScrollsSidewaysOnAPhone() {
-        assertEquals(List.of(), sideways(false));
-    }
-
-    @Test
-    void noPageScrollsSidewaysOnAPhoneWithTextTwiceAsLarge() {
-        assertEquals(List.of(), sideways(true));
-    }
-
-    private List<String> sideways(boolean large) {
-        List<String> found = new ArrayList<>();
-        try (BrowserContext visitor = chrome.visitor(Chrome.PHONE, ColorScheme.LIGHT, true)) {
-            Page page = visitor.newPage();
-            for (String path : PAGES) {
-                page.navigate(server.at(path));
-                openAll(page);
-                if (large) {
-                    page.evaluate("document.documentElement.style.fontSize = '200%'");
-                }
-                int wide = (Integer) page.evaluate("document.documentElement.scrollWidth");
-                if (wide > Chrome.PHONE) {
-                    found.add(path + " " + wide);
-                }
-            }
-        }
-        return found;
-    }
-
-    @Test
     void noPageAsksForAnythingFromOutside() {
         List<String> asked = new ArrayList<>();
         List<String> said = new ArrayList<>();
@@ -207,7 +134,7 @@ class PagesIT {
                     said.add(message.text());
                 }
             });
-            PAGES.forEach(path -> page.navigate(server.at(path)));
+            VisitedPages.ALL.forEach(path -> page.navigate(server.at(path)));
         }
         assertEquals(List.of(), asked);
         assertEquals(List.of(), said);
@@ -219,7 +146,7 @@ class PagesIT {
         try (BrowserContext visitor = chrome.visitor(Chrome.DESK, ColorScheme.LIGHT, false)) {
             Page page = visitor.newPage();
             List<String> links = new ArrayList<>();
-            for (String path : PAGES) {
+            for (String path : VisitedPages.ALL) {
                 page.navigate(server.at(path));
                 page.locator("a[href]").all().forEach(a -> links.add(a.getAttribute("href")));
             }
@@ -244,37 +171,13 @@ class PagesIT {
         List<String> small = new ArrayList<>();
         try (BrowserContext visitor = chrome.visitor(Chrome.PHONE, ColorScheme.LIGHT, true)) {
             Page page = visitor.newPage();
-            for (String path : PAGES) {
+            for (String path : VisitedPages.ALL) {
                 page.navigate(server.at(path));
                 openAll(page);
                 ((List<?>) page.evaluate(SMALL, THUMB)).forEach(found -> small.add(path + " " + found));
             }
         }
         assertEquals(List.of(), small);
-    }
-
-    @Test
-    void aResultACourseAndAPlanPrintOnOneSheetOfEitherSize() {
-        try (BrowserContext visitor = chrome.visitor(Chrome.DESK, ColorScheme.DARK, true)) {
-            Page page = visitor.newPage();
-            for (String path : List.of(
-                    "/result?" + WET, "/piles/heap-by-the-birches/result", "/result?y=smoke", "/why/example", PLAN)) {
-                page.navigate(server.at(path));
-                for (String sheet : List.of("A4", "Letter")) {
-                    byte[] pdf = page.pdf(new Page.PdfOptions().setFormat(sheet));
-                    assertEquals(1, sheets(pdf), path + " on " + sheet);
-                }
-            }
-        }
-    }
-
-    private static int sheets(byte[] pdf) {
-        Matcher pages = Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(new String(pdf, StandardCharsets.ISO_8859_1));
-        int count = 0;
-        while (pages.find()) {
-            count++;
-        }
-        return count;
     }
 
     @Test
