@@ -79,7 +79,7 @@ final class Arranger {
                 if (!pressing.contains(remedy)
                         && option.gain().filter(Gain::useless).isPresent()
                         && ofPace(why)
-                        && effects.mayHold(remedy)) {
+                        && knowledge.remedies().get(remedy).does().forPaceOnly()) {
                     useless.add(new Held(remedy, List.of(), Optional.empty(), option.gain()));
                 } else {
                     ranked.add(option);
@@ -136,7 +136,8 @@ final class Arranger {
         RemedyInfo info = knowledge.remedies().get(remedy);
         List<DoseAmount> amounts = doses.apply(remedy);
         Optional<Gain> gain = effects.of(remedy, amounts);
-        double days = gain.filter(g -> ofPace(why) && (!g.useless() || effects.mayHold(remedy)))
+        double days = gain.filter(
+                        g -> ofPace(why) && (!g.useless() || info.does().forPaceOnly()))
                 .map(g -> Worth.inCoin(info, g))
                 .orElse(info.effectDays().likely());
         double whole = Worth.of(info, why, days);

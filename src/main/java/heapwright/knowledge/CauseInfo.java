@@ -8,7 +8,7 @@ import java.util.function.UnaryOperator;
  *
  * @param id the cause
  * @param name short name
- * @param kind danger, trouble, or nothing to mend
+ * @param kind danger, must not be used, trouble, or nothing to mend
  * @param summary one sentence to the person
  * @param why the mechanism
  * @param baseRate prior chance among piles that people ask about, 0 to 1 exclusive; judgement
@@ -42,8 +42,13 @@ public record CauseInfo(
 
     /** What sort of finding a cause is. */
     public enum Kind implements Id {
+        /** It can hurt somebody now. */
         DANGER,
+        /** Nothing is done with the stuff until it is known what became of it. */
+        MUST_NOT_BE_USED,
+        /** Something to mend. */
         TROUBLE,
+        /** Nothing to mend. */
         WELL
     }
 }

@@ -20,7 +20,7 @@ import java.util.function.UnaryOperator;
  * @param otherwise what to do if that does not come
  * @param notWhen when not to do it
  * @param cautions the cautions that always go with it
- * @param opensPile whether it opens a warm pile and lets heat out
+ * @param does what doing it means for the pile and for the person
  * @param undoes remedies whose effect it would undo
  * @param alternatives name of the group of remedies of which one is enough, if any
  * @param sources keys of sources
@@ -40,7 +40,7 @@ public record RemedyInfo(
         String otherwise,
         String notWhen,
         List<Caution> cautions,
-        boolean opensPile,
+        Does does,
         List<Remedy> undoes,
         Optional<String> alternatives,
         List<String> sources,
@@ -61,7 +61,7 @@ public record RemedyInfo(
                 wording.apply(otherwise),
                 wording.apply(notWhen),
                 cautions,
-                opensPile,
+                does,
                 undoes,
                 alternatives,
                 sources,
@@ -98,6 +98,39 @@ public record RemedyInfo(
 
     /** Days of progress won. */
     public record Effect(double low, double likely, double high) {}
+
+    /**
+     * What doing a step means. Each is told for every remedy; nothing is taken for granted.
+     *
+     * @param opens it lets air in or heat out: by digging, forking, poking, lifting a lid or laying stuff inside
+     * @param digsIn it digs into the pile and moves what lies inside, on which steam, gas, dust, germs and sleeping
+     *     animals depend
+     * @param turns it moves all of the pile or its hot part
+     * @param wets it brings water to the pile
+     * @param feeds it brings stuff to the pile that rots or burns
+     * @param addsNitrogen it brings nitrogen
+     * @param addsAlkali it brings ash or lime
+     * @param addsDryStuff it works dry, carbon-rich stuff in
+     * @param fromOutside it is done without touching the pile and without going into the room or pit where it stands
+     * @param forPaceOnly it serves nothing but the pace of the pile, so that it falls away where it wins no days
+     */
+    public record Does(
+            boolean opens,
+            boolean digsIn,
+            boolean turns,
+            boolean wets,
+            boolean feeds,
+            boolean addsNitrogen,
+            boolean addsAlkali,
+            boolean addsDryStuff,
+            boolean fromOutside,
+            boolean forPaceOnly) {
+
+        /** Whether it opens, turns, wets or feeds the pile: what nobody does to a pile in danger. */
+        public boolean disturbs() {
+            return opens || digsIn || turns || wets || feeds;
+        }
+    }
 
     /** A span of days. */
     public record Days(int from, int to) {}

@@ -9,6 +9,7 @@ import java.util.function.UnaryOperator;
  *
  * @param id the sign
  * @param sense the sense or topic under which it is asked
+ * @param where where a person must go to answer it
  * @param met how often it is met at home piles, as far as nothing else is known
  * @param ask the question, answered yes, no or don't know
  * @param say the statement when the answer is yes
@@ -21,6 +22,7 @@ import java.util.function.UnaryOperator;
 public record SignInfo(
         Sign id,
         Sense sense,
+        Where where,
         Met met,
         String ask,
         String say,
@@ -34,6 +36,7 @@ public record SignInfo(
         return new SignInfo(
                 id,
                 sense,
+                where,
                 met,
                 wording.apply(ask),
                 wording.apply(say),
@@ -60,6 +63,16 @@ public record SignInfo(
         public double chance() {
             return chance;
         }
+    }
+
+    /** Where a person must go to answer a question. */
+    public enum Where implements Id {
+        /** From memory, from a distance and upwind, or by looking round: the pile is not touched and not come close to. */
+        OUTSIDE,
+        /** Close by, without opening, poking or touching it. */
+        AT_THE_PILE,
+        /** By opening it, by hand or with a rod, or with a sample of it. */
+        INSIDE
     }
 
     /** The sense or topic under which a sign is asked. */

@@ -8,6 +8,7 @@ final class Tables {
 
     private final Row.Ids<Sign> signs = new Row.Ids<>(Sign.values());
     private final Row.Ids<SignInfo.Sense> senses = new Row.Ids<>(SignInfo.Sense.values());
+    private final Row.Ids<SignInfo.Where> wheres = new Row.Ids<>(SignInfo.Where.values());
     private final Row.Ids<SignInfo.Met> mets = new Row.Ids<>(SignInfo.Met.values());
     private final Row.Ids<Cause> causes = new Row.Ids<>(Cause.values());
     private final Row.Ids<CauseInfo.Kind> kinds = new Row.Ids<>(CauseInfo.Kind.values());
@@ -28,6 +29,7 @@ final class Tables {
         return new SignInfo(
                 row.one("id", signs),
                 row.one("sense", senses),
+                row.one("where", wheres),
                 row.one("met", mets),
                 row.text("ask"),
                 row.text("say"),
@@ -68,7 +70,7 @@ final class Tables {
                 row.text("otherwise"),
                 row.text("notWhen"),
                 row.several("cautions", cautions),
-                row.flag("opensPile"),
+                row.row("does", Tables::does),
                 row.several("undoes", remedies),
                 row.textIfAny("alternatives"),
                 row.texts("sources"),
@@ -149,6 +151,20 @@ final class Tables {
 
     private Figure figure(Row row) {
         return new Figure(row.number("low"), row.number("typical"), row.number("high"), row.text("source"), known(row));
+    }
+
+    private static RemedyInfo.Does does(Row row) {
+        return new RemedyInfo.Does(
+                row.flag("opens"),
+                row.flag("digsIn"),
+                row.flag("turns"),
+                row.flag("wets"),
+                row.flag("feeds"),
+                row.flag("addsNitrogen"),
+                row.flag("addsAlkali"),
+                row.flag("addsDryStuff"),
+                row.flag("fromOutside"),
+                row.flag("forPaceOnly"));
     }
 
     private Known known(Row row) {

@@ -9,6 +9,7 @@ import heapwright.advice.fact.Holds;
 import heapwright.advice.fact.LimitIs;
 import heapwright.advice.fact.ModelSays;
 import heapwright.advice.fact.Offered;
+import heapwright.advice.fact.Planned;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Seen;
@@ -159,6 +160,9 @@ public final class Words {
             return Optional.of(text("fact.cause", cause(c.cause()), chance(c.likelihood())));
         }
         if (fact instanceof Proposes p) {
+            return Optional.of(text("fact.proposed", remedy(p.remedy())));
+        }
+        if (fact instanceof Planned p) {
             return Optional.of(text("fact.proposed", remedy(p.remedy())));
         }
         if (fact instanceof Offered o) {

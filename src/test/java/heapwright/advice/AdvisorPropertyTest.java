@@ -96,7 +96,7 @@ class AdvisorPropertyTest {
         assertFalse(advice.steps().isEmpty());
         assertEquals(Remedy.CALL_FIRE_SERVICE, advice.steps().get(0).main().remedy());
         Set<Remedy> opens = remedies(options(advice)).stream()
-                .filter(r -> TestPile.KNOWLEDGE.remedies().get(r).opensPile())
+                .filter(r -> TestPile.KNOWLEDGE.remedies().get(r).does().disturbs())
                 .collect(Collectors.toSet());
         assertEquals(Set.of(), opens, "steps that open a smoking pile");
     }

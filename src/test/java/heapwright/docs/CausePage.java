@@ -21,8 +21,15 @@ import java.util.stream.Collectors;
 /** Every cause: what it is, what speaks for and against it, and what mends it. */
 final class CausePage {
 
-    private static final Map<Kind, String> KINDS =
-            Map.of(Kind.DANGER, "Dangers", Kind.TROUBLE, "Troubles", Kind.WELL, "Nothing to mend");
+    private static final Map<Kind, String> KINDS = Map.of(
+            Kind.DANGER,
+            "Dangers",
+            Kind.MUST_NOT_BE_USED,
+            "What must not be used",
+            Kind.TROUBLE,
+            "Troubles",
+            Kind.WELL,
+            "Nothing to mend");
 
     private final Doctrine doctrine;
 

@@ -160,7 +160,7 @@ final class RemedyPage {
                 + Doctrine.number(info.effectDays().likely()) + " days ("
                 + Doctrine.number(info.effectDays().low()) + "–"
                 + Doctrine.number(info.effectDays().high()) + ")"
-                + (info.opensPile() ? "; opens the pile and lets heat out" : "");
+                + (info.does().opens() ? "; opens the pile" : "");
     }
 
     private String group(RemedyInfo info) {

@@ -1,8 +1,9 @@
 package heapwright.docs;
 
-import heapwright.advice.fact.Proposes;
-import heapwright.knowledge.Cause;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.KnowledgeReader;
 import heapwright.knowledge.Remedy;
+import heapwright.knowledge.RemedyInfo;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -11,9 +12,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,9 +36,19 @@ record RuleText(String id, String words, String when, String then) {
     private static final Pattern RULE =
             Pattern.compile("(?s)// When ([^\\n]*?), then [^\\n]*\\nrule [^\\n]*\\n\\s*@id\\( \"([^\"]+)\" \\)"
                     + ".*?\\nwhen\\n(.*?)\\nthen\\n(.*?)\\nend\\n");
-    private static final Pattern BROAD = Pattern.compile("digsIn\\(\\)|not in|!=");
+    private static final Pattern BROAD = Pattern.compile("\\w+\\(\\)|not in|!=");
+    private static final Knowledge KNOWLEDGE = KnowledgeReader.packed();
+    private static final Map<String, Kind> KINDS = Map.of(
+            "digsIn()", new Kind("digs into the pile", RemedyInfo.Does::digsIn),
+            "disturbs()", new Kind("opens, turns, wets or feeds the pile", RemedyInfo.Does::disturbs),
+            "addsNitrogen()", new Kind("brings nitrogen", RemedyInfo.Does::addsNitrogen),
+            "addsAlkali()", new Kind("brings ash or lime", RemedyInfo.Does::addsAlkali),
+            "wets()", new Kind("brings water", RemedyInfo.Does::wets));
     private static final Pattern EXCEPTED = Pattern.compile("(?s)(?:not in|!=) (\\([^)]*\\)|Remedy\\.\\w+)");
     private static final Pattern INSERTED = Pattern.compile("new (\\w+)\\( ([^)]*) \\)");
+
+    /** What steps have in common, in words and by their column. */
+    private record Kind(String words, Predicate<RemedyInfo.Does> has) {}
 
     /** Every rule below {@code rules/}. */
     static List<RuleText> all() {
@@ -93,7 +106,7 @@ record RuleText(String id, String words, String when, String then) {
         if (!part.startsWith("$")) {
             return constants(part);
         }
-        return patterns("(?:Proposes|Offered)")
+        return patterns("(?:Proposes|Planned|Offered)")
                 .filter(p -> p.contains(part + " :"))
                 .map(RuleText::allowed)
                 .findFirst()
@@ -102,11 +115,19 @@ record RuleText(String id, String words, String when, String then) {
 
     /** In words what steps a part stands for, where the rule speaks of all but some; empty where it names them. */
     Optional<String> breadth(String part, Function<Remedy, String> name) {
-        return patterns("(?:Proposes|Offered)")
+        return patterns("(?:Proposes|Planned|Offered)")
                 .filter(p -> part.startsWith("$") && p.contains(part + " :"))
                 .filter(p -> BROAD.matcher(p).find())
-                .map(p -> (p.contains("digsIn()") ? "every step that digs into the pile" : "every step") + but(p, name))
+                .map(p -> "every step" + kind(p) + but(p, name))
                 .findFirst();
+    }
+
+    private static String kind(String pattern) {
+        return KINDS.entrySet().stream()
+                .filter(e -> pattern.contains(e.getKey()))
+                .map(e -> " that " + e.getValue().words())
+                .findFirst()
+                .orElse("");
     }
 
     private static String but(String pattern, Function<Remedy, String> name) {
@@ -119,10 +140,12 @@ record RuleText(String id, String words, String when, String then) {
     }
 
     private static Set<Remedy> allowed(String pattern) {
-        Set<Remedy> left = EnumSet.allOf(Remedy.class);
-        if (pattern.contains("digsIn()")) {
-            left.removeIf(r -> !new Proposes(r, Cause.values()[0]).digsIn());
-        }
+        Set<Remedy> left = KNOWLEDGE.remedies().values().stream()
+                .filter(r -> KINDS.entrySet().stream()
+                        .filter(k -> pattern.contains(k.getKey()))
+                        .allMatch(k -> k.getValue().has().test(r.does())))
+                .map(RemedyInfo::id)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Remedy.class)));
         Matcher m = Pattern.compile("(?s)remedy (==|!=|in|not in) (\\([^)]*\\)|Remedy\\.\\w+)")
                 .matcher(pattern);
         while (m.find()) {

@@ -3,6 +3,7 @@ package heapwright.advice.engine;
 import heapwright.advice.fact.Concluded;
 import heapwright.advice.fact.Grade;
 import heapwright.advice.fact.Offered;
+import heapwright.advice.fact.Planned;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.SetAside;
 import heapwright.advice.fact.Suspected;
@@ -26,6 +27,7 @@ import java.util.function.Supplier;
 public final class Inference {
 
     private final Supplier<Rulebook> rulebook;
+    private final Knowledge knowledge;
     private final Scales scales;
 
     public Inference(Rulebook rulebook, Knowledge knowledge) {
@@ -39,6 +41,7 @@ public final class Inference {
      */
     public Inference(Supplier<Rulebook> rulebook, Knowledge knowledge) {
         this.rulebook = rulebook;
+        this.knowledge = knowledge;
         this.scales = new Scales(knowledge.causes());
     }
 
@@ -57,6 +60,11 @@ public final class Inference {
                     .filter(w -> w.grade().atLeast(Grade.POSSIBLE) && !aside.contains(w.cause()))
                     .forEach(w -> run.insert(new Concluded(w.cause(), w.likelihood())));
             run.fire(Pass.REMEDY);
+            recorder.results(Proposes.class).stream()
+                    .map(Proposes::remedy)
+                    .distinct()
+                    .forEach(r -> run.insert(
+                            new Planned(r, knowledge.remedies().get(r).does())));
             run.fire(Pass.GUARD);
             Set<Remedy> offered = EnumSet.noneOf(Remedy.class);
             recorder.results(Proposes.class).forEach(p -> offered.add(p.remedy()));

@@ -18,27 +18,6 @@ public interface Effects {
      */
     Optional<Gain> of(Remedy remedy, List<DoseAmount> doses);
 
-    /** Whether a step that wins nothing may be held back for it: not where it serves smell, safety or runoff as well. */
-    default boolean mayHold(Remedy remedy) {
-        return switch (remedy) {
-            case ADD_WATER,
-                    WATER_THE_CORE,
-                    SOAK_WOODY,
-                    TURN_FULLY,
-                    MIX_THOROUGHLY,
-                    LOOSEN_SIDES_AND_TOP,
-                    ADD_GREENS,
-                    ADD_MANURE,
-                    ADD_MEAL,
-                    ADD_UREA,
-                    ADD_AMMONIUM_SULPHATE,
-                    INSULATE,
-                    CHOP_COARSE,
-                    SHELTER_FROM_WIND -> true;
-            default -> false;
-        };
-    }
-
     /** Whether a cause is one of pace: what a step wins in days is what it is proposed for, not hygiene, order or danger. */
     static boolean ofPace(Cause cause) {
         Factor factor = Factor.behind(cause);
