@@ -34,6 +34,9 @@ class ClosestTest {
     void aPartOfAnIdFindsIt() {
         assertEquals(Optional.of("leaves-mixed"), near("leaves"));
         assertEquals(Optional.of("kitchen-scraps"), near("scraps"));
+        assertEquals(Optional.of("leaves-oak"), near("oak"));
+        assertEquals(Optional.empty(), near("eav"), "a part is a whole word of it");
+        assertEquals(Optional.empty(), Closest.to("by", List.of("by-the-shed")), "two letters are too few");
     }
 
     @Example
@@ -42,6 +45,20 @@ class ClosestTest {
         assertEquals(Optional.empty(), near(""));
         assertEquals(Optional.empty(), near("x"));
         assertEquals(Optional.empty(), near("smells-sour".repeat(20)));
+    }
+
+    @Example
+    void sixtyCharactersAreComparedAndMoreAreNot() {
+        String sixty = "leaf-mould".repeat(6);
+        assertEquals(Optional.of(sixty), Closest.to(sixty.replaceFirst("leaf", "laef"), List.of(sixty)));
+        assertEquals(Optional.empty(), Closest.to(sixty + "s", List.of(sixty)));
+    }
+
+    /** Of equally near words the first by the alphabet, whatever the order of the candidates. */
+    @Example
+    void aTieGoesByTheAlphabet() {
+        assertEquals(Optional.of("boot"), Closest.to("bolt", List.of("bout", "boot")));
+        assertEquals(Optional.of("boot"), Closest.to("bolt", List.of("boot", "bout")));
     }
 
     @Example
