@@ -57,7 +57,34 @@ class HouseholdTest {
         Measured measured = HOUSE.ofLitres(0.0005, Rounding.NEAREST);
         assertEquals("teaspoon", measured.measure());
         assertEquals(0.5, measured.count());
+        assertEquals(0.0025, measured.litres(), 1e-12);
         assertTrue(measured.scant());
+    }
+
+    /** Half measures end at three and whole ones at twenty, themselves among the whole ones. */
+    @ParameterizedTest
+    @CsvSource({"2.4, 2.5", "2.9, 3", "3, 3", "3.4, 3", "19.6, 20", "20, 20", "20.4, 20", "22.4, 20", "22.6, 25"})
+    void finerStepsForFewAndCoarserForMany(double litres, double count) {
+        Measured measured = new Household(Map.of("jug", 1.0)).ofLitres(litres, Rounding.NEAREST);
+        assertEquals(count, measured.count());
+        assertEquals(count, measured.litres(), 1e-12);
+    }
+
+    @Test
+    void whereNoneTellsItWellTheNearestDoes() {
+        Household two = new Household(Map.of("big", 1.0, "small", 0.7));
+        Measured measured = two.ofLitres(0.95, Rounding.DOWN);
+        assertEquals("small", measured.measure());
+        assertEquals(0.7, measured.litres(), 1e-12);
+    }
+
+    /** 0.57 / 0.19 is a hair below three in the arithmetic of a computer, and still three. */
+    @Test
+    void aWholeMeasureIsNotRoundedDownForAHair() {
+        assertTrue(0.57 / 0.19 < 3, "the example must be one");
+        assertEquals(
+                3,
+                new Household(Map.of("cup", 0.19)).ofLitres(0.57, Rounding.DOWN).count());
     }
 
     @Test
@@ -68,6 +95,9 @@ class HouseholdTest {
     @Test
     void noMeasuresOrNoAmountIsAnError() {
         assertThrows(IllegalArgumentException.class, () -> new Household(Map.of()));
-        assertThrows(IllegalArgumentException.class, () -> HOUSE.ofLitres(0, Rounding.NEAREST));
+        assertThrows(IllegalArgumentException.class, () -> new Household(Map.of("sieve", 0.0)));
+        for (double litres : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertThrows(IllegalArgumentException.class, () -> HOUSE.ofLitres(litres, Rounding.NEAREST));
+        }
     }
 }

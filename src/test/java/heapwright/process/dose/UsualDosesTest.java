@@ -29,6 +29,9 @@ class UsualDosesTest {
         List<Term> terms = of(UsualDose.ASH_BY_THE_LITRE);
         assertEquals(new Band(356, 400, 500), value(terms, Key.DOSE_MASS));
         assertEquals(0.1, value(terms, Key.SHARE_OF_PILE_MASS).likely(), 1e-9);
+        List<Term> two = of(UsualDose.ASH_BY_THE_LITRE, TestDoses.ofSize(2));
+        assertEquals(new Band(712, 800, 1000), value(two, Key.DOSE_MASS), "a litre to the cubic metre");
+        assertEquals(100 * 0.8 / 1100, value(two, Key.SHARE_OF_PILE_MASS).likely(), 1e-9);
     }
 
     @Test
