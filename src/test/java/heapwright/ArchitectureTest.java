@@ -238,11 +238,13 @@ class ArchitectureTest {
     }
 
     @Test
-    @DisplayName("ends the machine in one place")
-    void oneExit() {
+    @DisplayName("ends the machine where a command ends, or where memory has run out and nothing else can")
+    void exits() {
         noClasses()
                 .that()
                 .doNotHaveFullyQualifiedName("heapwright.cli.Main")
+                .and()
+                .doNotHaveFullyQualifiedName("heapwright.cli.OutOfMemoryExit")
                 .should()
                 .callMethodWhere(target(
                         "ends the machine",

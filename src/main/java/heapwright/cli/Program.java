@@ -1,6 +1,7 @@
 package heapwright.cli;
 
 import java.time.Clock;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -11,6 +12,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -36,6 +38,12 @@ public final class Program {
 
     /** Runs one command line and gives its exit code. */
     public int run(String... args) {
+        boolean debug = Arrays.asList(args).contains(Log.DEBUG);
+        if (debug) {
+            Log.debug(terminal.err());
+        } else {
+            Log.silent();
+        }
         Workshop workshop = new Workshop();
         String first = args.length == 0 ? "--help" : args[0];
         workshop.expect(first);
@@ -48,6 +56,7 @@ public final class Program {
             commands.values().forEach(c -> line.addSubcommand(c.get()));
             line.addSubcommand("completion", new GenerateCompletion()).addSubcommand(new HelpCommand());
         }
+        line.getSubcommands().values().forEach(Program::takeDebug);
         line.setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpAutoWidth(false)
                 .setOut(new java.io.PrintWriter(terminal.out(), true))
@@ -58,6 +67,14 @@ public final class Program {
         line.setParameterExceptionHandler((fault, given) -> usage(fault));
         line.setExecutionExceptionHandler((fault, command, result) -> failed(fault));
         return line.execute(args.length == 0 ? new String[] {first} : args);
+    }
+
+    /** Every command takes it; it is read before the line is, as the log must be open by then. */
+    private static void takeDebug(CommandLine command) {
+        command.getCommandSpec()
+                .addOption(OptionSpec.builder(Log.DEBUG)
+                        .description("Tells on standard error what happens inside, with the trace of a failure.")
+                        .build());
     }
 
     /** The commands in the order in which help lists them. */
@@ -92,7 +109,9 @@ public final class Program {
         }
         LOG.error("A command failed", fault);
         terminal.err().println("Heapwright itself failed, which is our fault and not yours: " + fault.getMessage());
-        terminal.err().println("Nothing was written. Please report it with the file that caused it.");
+        terminal.err()
+                .println("Nothing was written. Please report it with the file that caused it, and with what "
+                        + Log.DEBUG + " tells.");
         return OUR_FAILURE;
     }
 

@@ -11,8 +11,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** The page: for a browser on this machine. */
 @Command(
@@ -29,8 +33,13 @@ final class ServeCommand implements Callable<Integer> {
 
     static final String NAME = "serve";
 
+    private static final Logger LOG = LoggerFactory.getLogger(ServeCommand.class);
+
     private final Terminal terminal;
     private final Workshop workshop;
+
+    @Spec
+    private CommandSpec spec;
 
     @Option(
             names = "--port",
@@ -67,6 +76,12 @@ final class ServeCommand implements Callable<Integer> {
             throw new UsageFault("heapwright: --port " + port + ": found " + port
                     + ", allowed are 0 to 65535. Example: --port 8080");
         }
+        OutOfMemoryExit exit = new OutOfMemoryExit();
+        Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> {
+            exit.accept(fault);
+            LOG.error("The thread {} ended", thread.getName(), fault);
+        });
+        Log.server(terminal.err(), spec.commandLine().getParseResult().hasMatchedOption(Log.DEBUG), exit);
         Path folder = piles == null ? Journal.usualFolder() : piles;
         Clock clock = Clock.systemDefaultZone();
         Journal journal = new Journal(folder, workshop.knowledge().vocabulary(), clock);
@@ -74,7 +89,7 @@ final class ServeCommand implements Callable<Integer> {
         // Rules that cannot be loaded must fail here and not at the first question.
         advisor.rulebook();
         Site site = Site.of(advisor, journal, Catalogue.english(), clock, Workshop.version());
-        try (WebServer server = WebServer.start(site, new WebOptions(host, port))) {
+        try (WebServer server = WebServer.start(site, new WebOptions(host, port), exit)) {
             CountDownLatch stopped = new CountDownLatch(1);
             Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(server, stopped), "stop"));
             terminal.out().println(server.address());

@@ -8,20 +8,26 @@ import heapwright.web.guard.PlainErrors;
 import heapwright.web.guard.SlowSenders;
 import heapwright.web.site.Routes;
 import heapwright.web.site.Site;
+import heapwright.web.work.Bounds;
+import heapwright.web.work.Workload;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
+import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
 import java.net.InetSocketAddress;
 import java.nio.channels.ServerSocketChannel;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Consumer;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The server of the page: started, asked for its address, stopped. */
 public final class WebServer implements AutoCloseable {
@@ -29,38 +35,44 @@ public final class WebServer implements AutoCloseable {
     /** The longest body that is read, in bytes; a pile document of the largest size and its wrapping fit. */
     public static final long LARGEST_BODY = (1 << 20) + 1024;
 
+    private static final Logger LOG = LoggerFactory.getLogger(WebServer.class);
     private static final int LARGEST_HEADER = 8 * 1024;
     private static final int THREADS = 40;
     private static final int QUEUE = 256;
     private static final int CONNECTIONS = 256;
 
     private final Javalin server;
+    private final Workload workload;
     private final WebOptions options;
 
-    private WebServer(Javalin server, WebOptions options) {
+    private WebServer(Javalin server, Workload workload, WebOptions options) {
         this.server = server;
+        this.workload = workload;
         this.options = options;
     }
 
     /**
      * Starts a server.
      *
+     * @param grave is told what no request should bring about, such as that memory ran out; it may end the program
      * @throws PortTakenException when the port cannot be had
      */
-    public static WebServer start(Site site, WebOptions options) {
-        return start(site, options, Patience.USUAL);
+    public static WebServer start(Site site, WebOptions options, Consumer<Throwable> grave) {
+        return start(site, options, Patience.USUAL, Bounds.usual(), grave);
     }
 
-    /** Starts a server with a patience of its own. */
-    static WebServer start(Site site, WebOptions options, Patience patience) {
-        Javalin server = Javalin.create(config -> configure(config, site, options, patience));
+    /** Starts a server with a patience and bounds of its own. */
+    static WebServer start(Site site, WebOptions options, Patience patience, Bounds bounds, Consumer<Throwable> grave) {
+        Workload workload = new Workload(bounds, LARGEST_BODY, patience.stop());
+        Javalin server = Javalin.create(config -> configure(config, site, options, patience, workload, grave));
         try {
             server.start();
         } catch (JavalinBindException e) {
             server.stop();
+            workload.close();
             throw new PortTakenException(options.port(), e);
         }
-        return new WebServer(server, options);
+        return new WebServer(server, workload, options);
     }
 
     /** The port it listens on. */
@@ -100,9 +112,16 @@ public final class WebServer implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
+        workload.close();
     }
 
-    private static void configure(JavalinConfig config, Site site, WebOptions options, Patience patience) {
+    private static void configure(
+            JavalinConfig config,
+            Site site,
+            WebOptions options,
+            Patience patience,
+            Workload workload,
+            Consumer<Throwable> grave) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
@@ -110,13 +129,19 @@ public final class WebServer implements AutoCloseable {
         config.http.prefer405over404 = true;
         config.http.compressionStrategy = CompressionStrategy.NONE;
         config.http.defaultContentType = "text/plain; charset=utf-8";
-        config.jetty.threadPool = threads();
+        config.jetty.threadPool = threads(grave);
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(patience.stop().toMillis());
             server.setErrorHandler(new PlainErrors());
         });
         config.jetty.modifyHttpConfiguration(http -> limits(http, patience));
         config.jetty.addConnector((server, http) -> connector(server, http, options, patience));
+        config.router.handlerWrapper(workload);
+        config.router.javaLangErrorHandler((response, error) -> {
+            grave.accept(error);
+            LOG.error("A request failed", error);
+            response.setStatus(HttpStatus.INTERNAL_SERVER_ERROR.getCode());
+        });
         config.routes.before(new Headers());
         config.routes.before(new HostGuard(options.host()));
         config.routes.before(new OriginGuard());
@@ -124,8 +149,18 @@ public final class WebServer implements AutoCloseable {
         new Routes(site).register(config.routes);
     }
 
-    private static QueuedThreadPool threads() {
-        QueuedThreadPool pool = new QueuedThreadPool(THREADS);
+    private static QueuedThreadPool threads(Consumer<Throwable> grave) {
+        QueuedThreadPool pool = new QueuedThreadPool(THREADS) {
+            @Override
+            protected void runJob(Runnable job) {
+                try {
+                    super.runJob(job);
+                } catch (Error error) {
+                    grave.accept(error);
+                    throw error;
+                }
+            }
+        };
         pool.setName("page");
         return pool;
     }

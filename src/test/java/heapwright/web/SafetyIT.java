@@ -119,7 +119,7 @@ class SafetyIT {
     /** The check above can fail: a server that is told to listen everywhere is reached at the same addresses. */
     @Test
     void aServerToldToListenEverywhereIsReachedFromElsewhere() throws IOException {
-        try (WebServer open = WebServer.start(server.site(), new WebOptions("0.0.0.0", 0))) {
+        try (WebServer open = WebServer.start(server.site(), new WebOptions("0.0.0.0", 0), fault -> {})) {
             assertTrue(open.listensOn().get(0).getAddress().isAnyLocalAddress());
             for (InetAddress other : otherAddresses()) {
                 assertTrue(reached(other, open.port()), other + " does not answer");
@@ -304,7 +304,7 @@ class SafetyIT {
     void aTakenPortIsSaidSo() {
         PortTakenException taken = assertThrows(
                 PortTakenException.class,
-                () -> WebServer.start(server.site(), WebOptions.loopback(server.port()))
+                () -> WebServer.start(server.site(), WebOptions.loopback(server.port()), fault -> {})
                         .close());
         assertEquals(server.port(), taken.port());
     }

@@ -6,6 +6,7 @@ import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
 import heapwright.report.Catalogue;
 import heapwright.web.site.Site;
+import heapwright.web.work.Bounds;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.InetSocketAddress;
@@ -15,6 +16,8 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /** The page on a port of its own, over a folder of its own, on a day that stays the same. */
 final class TestServer implements AutoCloseable {
@@ -37,15 +40,25 @@ final class TestServer implements AutoCloseable {
         return over(folder, Catalogue.english(), patience);
     }
 
+    static TestServer over(Path folder, Bounds bounds) {
+        return over(folder, Catalogue.english(), Patience.USUAL, bounds);
+    }
+
     static TestServer over(Path folder, Catalogue catalogue) {
         return over(folder, catalogue, Patience.USUAL);
     }
 
     private static TestServer over(Path folder, Catalogue catalogue, Patience patience) {
+        return over(folder, catalogue, patience, Bounds.usual());
+    }
+
+    private static TestServer over(Path folder, Catalogue catalogue, Patience patience, Bounds bounds) {
+        // A server in a test tells what a server tells: warnings, and not that it started and stopped.
+        Logger.getLogger("").setLevel(Level.WARNING);
         Knowledge knowledge = KnowledgeReader.packed();
         Advisor advisor = Advisor.packed(knowledge);
         Site site = Site.of(advisor, new Journal(folder, knowledge.vocabulary(), DAY), catalogue, DAY, "test");
-        return new TestServer(WebServer.start(site, WebOptions.loopback(0), patience), site);
+        return new TestServer(WebServer.start(site, WebOptions.loopback(0), patience, bounds, fault -> {}), site);
     }
 
     /** Puts the example that the page shows into a folder, as a pile of its own. */

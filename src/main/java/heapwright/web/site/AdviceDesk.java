@@ -1,56 +1,71 @@
 package heapwright.web.site;
 
+import com.github.benmanes.caffeine.cache.AsyncCache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import heapwright.advice.Advice;
 import heapwright.advice.Advisor;
 import heapwright.pile.Pile;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 
 /**
- * Advice with the last piles at hand: a result, its print, its JSON and its calendar are one piece of advice. The same
- * pile gets the same advice, so nothing is ever out of date. Two who ask the same at once wait for one answer.
+ * Advice with the last piles at hand, so that a pile is worked out once and not at every view of it. Advice depends on
+ * the pile, which holds its day, and on the rules and tables, which stay the same as long as the program runs; on nothing
+ * else, so the pile itself is the key and no answer is ever out of date. Units and words come in only when a page is
+ * written. Two who ask the same at once wait for one answer. What is kept is bounded by its weight in memory.
  */
 public final class AdviceDesk {
 
-    private static final int KEPT = 16;
+    /** The part of the heap that may be filled with kept advice, and the most of it on a large machine, in bytes. */
+    private static final int SHARE_OF_HEAP = 8;
+
+    private static final long MOST = 64L << 20;
 
     private final Advisor advisor;
-    private final Map<Pile, FutureTask<Advice>> kept = new LinkedHashMap<>(KEPT, 0.75f, true);
+    private final AsyncCache<Pile, Advice> kept;
 
     AdviceDesk(Advisor advisor) {
+        this(advisor, Math.min(MOST, Runtime.getRuntime().maxMemory() / SHARE_OF_HEAP));
+    }
+
+    /** @param room for kept advice, in bytes, near enough */
+    AdviceDesk(Advisor advisor, long room) {
         this.advisor = advisor;
+        this.kept = Caffeine.newBuilder()
+                .maximumWeight(room)
+                .weigher((Pile pile, Advice advice) -> AdviceWeight.bytes(pile))
+                .executor(Runnable::run)
+                .buildAsync();
     }
 
     /** The advice on a pile. */
     public Advice advise(Pile pile) {
-        FutureTask<Advice> task = new FutureTask<>(() -> advisor.advise(pile));
-        FutureTask<Advice> first;
-        synchronized (kept) {
-            first = kept.putIfAbsent(pile, task);
-            if (kept.size() > KEPT) {
-                kept.remove(kept.keySet().iterator().next());
-            }
-        }
+        CompletableFuture<Advice> own = new CompletableFuture<>();
+        CompletableFuture<Advice> first = kept.asMap().putIfAbsent(pile, own);
         if (first == null) {
-            task.run();
+            workOut(pile, own);
         }
-        return get(first == null ? task : first, pile);
+        try {
+            return (first == null ? own : first).join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            throw e;
+        }
     }
 
-    private Advice get(FutureTask<Advice> task, Pile pile) {
+    /** Whether the advice on a pile is at hand. */
+    boolean kept(Pile pile) {
+        return kept.asMap().containsKey(pile);
+    }
+
+    /** What failed is not kept: the cache lets go of it by itself. */
+    private void workOut(Pile pile, CompletableFuture<Advice> own) {
         try {
-            return task.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new CompletionException(e);
-        } catch (ExecutionException e) {
-            synchronized (kept) {
-                kept.remove(pile, task);
-            }
-            throw new CompletionException(e.getCause());
+            own.complete(advisor.advise(pile));
+        } catch (Throwable fault) {
+            own.completeExceptionally(fault);
         }
     }
 }
