@@ -6,6 +6,7 @@ import heapwright.advice.observe.Quantities;
 import heapwright.advice.observe.Squeeze;
 import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.PileModel;
+import heapwright.advice.winter.Unmodelled;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
 import heapwright.pile.Pile;
@@ -25,15 +26,25 @@ public final class Forecaster {
     /**
      * What lies ahead of a pile.
      *
-     * @return empty when its file names no ingredients
+     * @return empty where {@link #lacking} says why
      */
     public Optional<Ahead> ahead(Pile pile) {
         return modelled(pile).map(Ahead::of);
     }
 
-    /** What lies ahead of a usual pile of this size, where no ingredients are named. */
-    public Ahead aheadOfTypical(Pile pile) {
-        return Ahead.of(PileModel.typical(pile, Materials.of(knowledge.materials(), pile.materials())));
+    /** Why nothing can be said of a pile by its recipe; empty where something can. */
+    public Optional<Unmodelled> lacking(Pile pile) {
+        return PileModel.lacking(pile, Materials.of(knowledge.materials(), pile.materials()));
+    }
+
+    /**
+     * What lies ahead of a usual pile of this size, where no ingredients are named.
+     *
+     * @return empty where the pile is older or larger than the model is for
+     */
+    public Optional<Ahead> aheadOfTypical(Pile pile) {
+        return PileModel.typical(pile, Materials.of(knowledge.materials(), pile.materials()))
+                .map(Ahead::of);
     }
 
     private Optional<PileModel> modelled(Pile pile) {

@@ -53,7 +53,7 @@ final class MaterialsCommand implements Callable<Integer> {
             throw new UsageFault("heapwright: no material has \"" + word
                     + "\" in its id, its name or another name. See all: heapwright materials");
         }
-        Figures figures = new Figures(output.units, output.catalogue().locale());
+        Figures figures = new Figures(output.units, output.catalogue());
         Layout page = new Layout(terminal.bold());
         for (Material m : found) {
             page.paragraph(0, 4, page.strong(m.id()) + ": " + m.name() + ". " + numbers(m, figures));

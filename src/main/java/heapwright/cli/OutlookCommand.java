@@ -9,6 +9,7 @@ import heapwright.report.CourseView;
 import heapwright.report.ModelJson;
 import heapwright.report.OutlookReport;
 import heapwright.report.Words;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -57,16 +58,11 @@ final class OutlookCommand implements Callable<Integer> {
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);
         Forecaster forecaster = new Forecaster(knowledge);
-        Ahead ahead = forecaster.ahead(pile).orElseGet(() -> {
-            if (!typical) {
-                throw new UsageFault(
-                        "heapwright: " + file
-                                + ": there is no recipe to look ahead with. Add /recipe, a list of materials with amount and"
-                                + " unit, or take a usual mix with --typical."
-                                + " Example: \"recipe\": [{\"material\": \"leaves-mixed\", \"amount\": 6, \"unit\": \"bucket\"}]");
-            }
-            return forecaster.aheadOfTypical(pile);
-        });
+        Ahead ahead = forecaster
+                .ahead(pile)
+                .or(() -> typical ? forecaster.aheadOfTypical(pile) : Optional.empty())
+                .orElseThrow(() -> new UsageFault("heapwright: " + file + ": "
+                        + words.word("unmodelled", forecaster.lacking(pile).orElseThrow())));
         OutlookReport report = new OutlookReport(words, terminal.bold());
         if (chart != null) {
             String title = words.text("chart.title-ahead", pile.name());

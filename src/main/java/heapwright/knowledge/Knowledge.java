@@ -134,6 +134,13 @@ public record Knowledge(
             public Map<String, double[]> limits() {
                 return spans;
             }
+
+            @Override
+            public Optional<Chemistry> chemistry(String material) {
+                return Optional.ofNullable(materials.get(material))
+                        .map(m -> new Chemistry(
+                                m.carbonPct().typical(), m.carbonToNitrogen().typical(), m.typicalNitrogenPct()));
+            }
         };
     }
 }

@@ -18,8 +18,10 @@ final class Lexicon {
     private final Map<String, Double> measures;
     private final Map<String, String> measureWords = new HashMap<>();
     private final Map<String, double[]> limits;
+    private final Vocabulary vocabulary;
 
     Lexicon(Vocabulary vocabulary) {
+        this.vocabulary = vocabulary;
         signs = Set.copyOf(vocabulary.signs());
         signAliases = Map.copyOf(vocabulary.signAliases());
         materials = new MaterialNames(vocabulary);
@@ -57,6 +59,11 @@ final class Lexicon {
 
     Collection<String> measureWords() {
         return measureWords.keySet();
+    }
+
+    /** The usual figures of a known material. */
+    Optional<Vocabulary.Chemistry> chemistry(String material) {
+        return vocabulary.chemistry(material);
     }
 
     Optional<double[]> limit(String id) {

@@ -71,7 +71,7 @@ final class LogReader {
         return new Measured(
                 section.quantity("core", Quantity.TEMPERATURE),
                 section.quantity("coreDepth", Quantity.DEPTH),
-                section.quantity("outdoor", Quantity.TEMPERATURE),
+                section.quantity("outdoor", Quantity.OUTDOOR_TEMPERATURE),
                 section.quantity("moisture", Quantity.MOISTURE),
                 section.quantity("bulkDensity", Quantity.DENSITY),
                 section.quantity("ph", Quantity.ACIDITY),

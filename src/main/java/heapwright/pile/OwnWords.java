@@ -18,8 +18,6 @@ final class OwnWords {
             "an id of lower-case letters and digits, its words joined by hyphens, at most 60 characters";
     private static final int LONGEST_ID = 60;
     private static final double HIGHEST_RATIO = 2000;
-    /** Carbon over nitrogen and a stated C:N may differ by rounding, judged as up to a tenth. */
-    private static final double RATIO_SLACK = 0.1;
 
     private final Lexicon lexicon;
     private final Findings findings;
@@ -84,6 +82,7 @@ final class OwnWords {
     List<OwnMaterial> materials(Section pile) {
         List<OwnMaterial> materials = new ArrayList<>();
         Set<String> ids = new HashSet<>();
+        OwnChemistry chemistry = new OwnChemistry(lexicon, findings);
         for (Section section : pile.sections("materials", Shape.OWN_MATERIAL, Lists.MATERIALS)) {
             Optional<String> id = id(section);
             id.ifPresent(each -> {
@@ -98,8 +97,8 @@ final class OwnWords {
             OptionalDouble ratio = ratio(section);
             OptionalDouble carbon = section.quantity("carbon", Quantity.CARBON);
             OptionalDouble nitrogen = section.quantity("nitrogen", Quantity.NITROGEN);
-            agree(section, ratio, carbon, nitrogen);
-            OptionalDouble moisture = section.quantity("moisture", Quantity.MOISTURE);
+            chemistry.check(section, id, like, new OwnChemistry.Stated(ratio, carbon, nitrogen));
+            OptionalDouble moisture = section.quantity("moisture", Quantity.MATERIAL_MOISTURE);
             OptionalDouble density = section.quantity("density", Quantity.DENSITY);
             if (id.isPresent() && like.isPresent()) {
                 materials.add(new OwnMaterial(id.get(), like.get(), name, ratio, carbon, nitrogen, moisture, density));
@@ -146,28 +145,5 @@ final class OwnWords {
         return section.field("carbonToNitrogen")
                 .map(node -> section.number(node, 1, HIGHEST_RATIO, "", "54"))
                 .orElse(OptionalDouble.empty());
-    }
-
-    private void agree(Section section, OptionalDouble ratio, OptionalDouble carbon, OptionalDouble nitrogen) {
-        if (carbon.isEmpty() || nitrogen.isEmpty()) {
-            return;
-        }
-        double c = carbon.getAsDouble();
-        double n = nitrogen.getAsDouble();
-        if (c + n > 100) {
-            section.field("nitrogen")
-                    .ifPresent(node -> findings.wrong(
-                            node,
-                            "carbon and nitrogen of " + Shown.number(c + n) + " % together",
-                            "at most 100 % of the dry mass together",
-                            Quantity.NITROGEN.example()));
-        } else if (ratio.isPresent() && Math.abs(c - n * ratio.getAsDouble()) > RATIO_SLACK * c) {
-            section.field("carbonToNitrogen")
-                    .ifPresent(node -> findings.wrong(
-                            node,
-                            node.shown() + ", while carbon over nitrogen is " + Shown.plain(c + " / " + n),
-                            "figures that agree; leave one of the three out",
-                            ""));
-        }
     }
 }

@@ -75,6 +75,12 @@ public record Pile(
                 limits);
     }
 
+    /** The same pile as if it had been built on another day, none after the first of its recipe or the day of advice. */
+    public Pile builtOn(LocalDate day) {
+        return new Pile(
+                name, day, builtAssumed, asOf, place, container, recipe, log, aim, atHand, measures, materials, limits);
+    }
+
     /**
      * The day a pile was built where nobody told it: about a month before the first day of its record. Every door takes
      * it from here, and says so.

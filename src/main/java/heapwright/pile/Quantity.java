@@ -1,5 +1,7 @@
 package heapwright.pile;
 
+import java.util.Optional;
+
 /**
  * The quantities a document states as {@code {"value": …, "unit": …}}: their units, the unit they are kept in, and the
  * span outside which a figure must be a slip (judgement; wide enough for any home pile).
@@ -12,7 +14,11 @@ enum Quantity {
     PILE_VOLUME(VolumeUnit.values(), VolumeUnit.CUBIC_METRE, 0.001, 1000, "{\"value\": 1, \"unit\": \"m3\"}"),
     MEASURE_VOLUME(VolumeUnit.values(), VolumeUnit.LITRE, 0.0001, 2000, "{\"value\": 12, \"unit\": \"L\"}"),
     TEMPERATURE(TemperatureUnit.values(), TemperatureUnit.CELSIUS, -60, 120, "{\"value\": 45, \"unit\": \"C\"}"),
+    /** The air has been measured from −89 to 57 °C (WMO archive of extremes, from memory); where people live from −60. */
+    OUTDOOR_TEMPERATURE(TemperatureUnit.values(), TemperatureUnit.CELSIUS, -60, 58, "{\"value\": 4, \"unit\": \"C\"}"),
     MOISTURE(new Unit[] {PlainUnit.PERCENT}, PlainUnit.PERCENT, 0, 100, "{\"value\": 55, \"unit\": \"%\"}"),
+    /** What goes in: even slurry and broth hold some dry matter, or it would be water. */
+    MATERIAL_MOISTURE(new Unit[] {PlainUnit.PERCENT}, PlainUnit.PERCENT, 0, 99, "{\"value\": 55, \"unit\": \"%\"}"),
     CARBON(new Unit[] {PlainUnit.PERCENT}, PlainUnit.PERCENT, 0, 100, "{\"value\": 48, \"unit\": \"%\"}"),
     NITROGEN(new Unit[] {PlainUnit.PERCENT}, PlainUnit.PERCENT, 0, 100, "{\"value\": 0.9, \"unit\": \"%\"}"),
     ACIDITY(new Unit[] {PlainUnit.PH}, PlainUnit.PH, 0, 14, "{\"value\": 6.8, \"unit\": \"pH\"}"),
@@ -54,8 +60,23 @@ enum Quantity {
         return unit.to(target, value);
     }
 
+    double low() {
+        return low;
+    }
+
+    double high() {
+        return high;
+    }
+
     boolean possible(double kept) {
         return kept >= low && kept <= high;
+    }
+
+    /** The unit in which too high a figure would be possible, where its scale is often mistaken: degrees. */
+    Optional<Unit> meant(double value, Unit unit) {
+        return unit == TemperatureUnit.CELSIUS && value > high && possible(keep(value, TemperatureUnit.FAHRENHEIT))
+                ? Optional.of(TemperatureUnit.FAHRENHEIT)
+                : Optional.empty();
     }
 
     /** What units are allowed, for messages. */

@@ -163,7 +163,13 @@ final class Section {
         String given = value.get().shown() + " " + unit.get().symbol();
         String keptWords = quantity.shown(kept);
         String found = given.equals(keptWords) || !Double.isFinite(kept) ? given : given + " (" + keptWords + ")";
-        findings.wrong(value.get(), found, quantity.span(), quantity.example());
+        findings.wrong(
+                value.get(),
+                found,
+                quantity.span(),
+                quantity.example(),
+                () -> quantity.meant(number.getAsDouble(), unit.get())
+                        .map(other -> value.get().shown() + " " + other.symbol()));
         return OptionalDouble.empty();
     }
 

@@ -2,6 +2,7 @@ package heapwright.pile;
 
 import java.util.Collection;
 import java.util.Map;
+import java.util.Optional;
 
 /** The ids a pile document may use; the knowledge base implements it, so that reading a file needs no knowledge of rules. */
 public interface Vocabulary {
@@ -30,4 +31,22 @@ public interface Vocabulary {
 
     /** Ids of limits, each with the span a person's own figure must lie in: low and high. */
     Map<String, double[]> limits();
+
+    /**
+     * The usual figures of a material, from which a person's own may differ; empty where they are not known.
+     *
+     * @param material its id
+     */
+    default Optional<Chemistry> chemistry(String material) {
+        return Optional.empty();
+    }
+
+    /**
+     * What a material is made of, as far as C:N goes.
+     *
+     * @param carbonPct carbon, percent of the dry mass
+     * @param carbonToNitrogen C:N by mass; zero where there is no organic carbon or no nitrogen
+     * @param nitrogenPct nitrogen, percent of the dry mass
+     */
+    record Chemistry(double carbonPct, double carbonToNitrogen, double nitrogenPct) {}
 }

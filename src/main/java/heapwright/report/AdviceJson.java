@@ -68,6 +68,7 @@ public final class AdviceJson {
         root.put("built", advice.pile().built().toString());
         root.put("builtAssumed", advice.pile().builtAssumed());
         root.put("headline", new TextReport(words, false).headline(advice));
+        words.toCheck(advice.pile()).forEach(root.putArray("toCheck")::add);
         ArrayNode findings = root.putArray("findings");
         advice.findings().forEach(f -> finding(findings.addObject(), f));
         ArrayNode aside = root.putArray("setAside");

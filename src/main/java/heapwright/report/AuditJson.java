@@ -43,6 +43,7 @@ public final class AuditJson {
         root.put("pile", audit.pile().name());
         root.put("mark", audit.mark().id());
         root.put("headline", words.text("audit.mark." + audit.mark().id()));
+        words.toCheck(audit.pile()).forEach(root.putArray("toCheck")::add);
         ArrayNode barred = root.putArray("keepOut");
         audit.barred().forEach(m -> barred(barred.addObject(), m));
         ArrayNode judgements = root.putArray("judgements");

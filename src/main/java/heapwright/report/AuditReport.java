@@ -46,6 +46,7 @@ public final class AuditReport {
         Layout page = new Layout(marked);
         page.title(words.text("audit.title", audit.pile().name()));
         page.paragraph(0, 0, headline(audit));
+        words.toCheck(audit.pile()).forEach(told -> page.paragraph(0, 0, told));
         words.assumed(audit.pile()).ifPresent(told -> page.paragraph(0, 0, told));
         plan(page, audit);
         Set<Caution> cautions = cautions(audit);

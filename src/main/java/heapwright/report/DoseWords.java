@@ -18,6 +18,9 @@ public final class DoseWords {
     /** Doses that are measured with spoons and cups. */
     private static final Set<Dose> SPOONED = Set.of(Dose.UREA, Dose.AMMONIUM_SULPHATE, Dose.MEAL, Dose.ASH);
 
+    /** The whole, percent. */
+    private static final double ALL = 100;
+
     private final Words words;
 
     public DoseWords(Words words) {
@@ -146,7 +149,10 @@ public final class DoseWords {
         List<String> told = new ArrayList<>();
         for (Term term : terms) {
             String key = "term." + term.key().id();
-            if (words.catalogue().has(key)) {
+            double likely = term.value().likely();
+            if (likely > ALL && words.catalogue().has(key + ".times")) {
+                told.add(words.text(key + ".times", words.figures().times(likely / ALL)));
+            } else if (words.catalogue().has(key)) {
                 told.add(words.text(key, value(term)));
             }
         }

@@ -1,7 +1,5 @@
 package heapwright.report;
 
-import java.util.Locale;
-
 /**
  * Writes quantities for people: rounded to what a bucket and a spoon can measure, with unit, metric or US. Factors are
  * the exact definitions of the international yard and pound and the US gallon.
@@ -19,12 +17,26 @@ public final class Figures {
     private static final double SQUARE_METRE_PER_SQUARE_FOOT = 0.09290304;
     private static final double GRAMS = 1000;
 
-    private final Units units;
-    private final Locale locale;
+    /** Less than a hundredth of any unit in which something is told is nothing that a person can measure. */
+    private static final double LEAST = 0.01;
 
-    public Figures(Units units, Locale locale) {
+    /** From here on the volume of a pile is told in two digits; no home pile is that large. */
+    private static final double DIGITS_FROM = 100;
+
+    /** The same for a bulk density. */
+    private static final double DENSITY_DIGITS_FROM = 10_000;
+
+    /** Less than this much of a cubic metre or yard is told in litres or gallons. */
+    private static final double LEAST_VOLUME = 0.1;
+
+    private static final double MOST_TIMES = 1000;
+
+    private final Units units;
+    private final Catalogue catalogue;
+
+    public Figures(Units units, Catalogue catalogue) {
         this.units = units;
-        this.locale = locale;
+        this.catalogue = catalogue;
     }
 
     public Units units() {
@@ -60,9 +72,12 @@ public final class Figures {
 
     /** The volume of a pile in cubic metres, or in cubic yards. */
     public String pileVolume(double cubicMetres) {
-        return units == Units.US
-                ? number(cubicMetres * L_PER_CUBIC_METRE / L_PER_CUBIC_YARD, 1) + " yd³"
-                : number(cubicMetres, 1) + " m³";
+        boolean us = units == Units.US;
+        double told = us ? cubicMetres * L_PER_CUBIC_METRE / L_PER_CUBIC_YARD : cubicMetres;
+        if (Math.abs(told) < LEAST_VOLUME && told != 0) {
+            return volume(cubicMetres * L_PER_CUBIC_METRE);
+        }
+        return (told < DIGITS_FROM ? number(told, 1) : round(told)) + (us ? " yd³" : " m³");
     }
 
     /** A temperature in degrees Celsius, or in Fahrenheit. */
@@ -97,19 +112,34 @@ public final class Figures {
 
     /** A bulk density in kg per cubic metre, or in lb per cubic yard. */
     public String density(double kgM3) {
-        return units == Units.US ? number(kgM3 / KG_M3_PER_LB_YD3, 0) + " lb/yd³" : number(kgM3, 0) + " kg/m³";
+        return units == Units.US ? dense(kgM3 / KG_M3_PER_LB_YD3) + " lb/yd³" : dense(kgM3) + " kg/m³";
+    }
+
+    private String dense(double density) {
+        return density < DENSITY_DIGITS_FROM ? number(density, 0) : round(density);
     }
 
     /** A number with a fixed count of decimals. */
     public String number(double value, int decimals) {
-        String told = String.format(locale, "%." + decimals + "f", value + 0.0);
+        String told = String.format(catalogue.locale(), "%." + decimals + "f", value + 0.0);
         return told.matches("-0(\\.0*)?") ? told.substring(1) : told;
     }
 
-    /** Two significant digits: more would pretend to an accuracy that no bucket has. */
+    /** How many times something is; beyond a thousand the count itself says nothing more. */
+    public String times(double value) {
+        return value > MOST_TIMES ? catalogue.text("figure.over", round(MOST_TIMES)) : round(value);
+    }
+
+    /**
+     * Two significant digits: more would pretend to an accuracy that no bucket has. What lies nearer to zero than a
+     * hundredth is only told to be less than that.
+     */
     public String round(double value) {
         if (value == 0) {
             return "0";
+        }
+        if (Math.abs(value) < LEAST) {
+            return catalogue.text("figure.under", number(LEAST, 2));
         }
         int magnitude = (int) Math.floor(Math.log10(Math.abs(value)));
         double step = Math.pow(10, magnitude - 1.0);

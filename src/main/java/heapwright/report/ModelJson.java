@@ -41,6 +41,7 @@ public final class ModelJson {
         root.put("from", first.toString());
         root.put("to", first.plusDays(ahead.core().likely().length - 1L).toString());
         root.put("headline", new OutlookReport(words, false).headline(ahead));
+        words.toCheck(ahead.model().pile()).forEach(root.putArray("toCheck")::add);
         premises(root, ahead.model());
         ArrayNode days = root.putArray("days");
         for (int d = 0; d < ahead.core().likely().length; d++) {

@@ -32,6 +32,7 @@ public final class OutlookReport {
         page.line(
                 0, page.strong(words.text("outlook.title", ahead.model().pile().name(), model.date(first))));
         page.paragraph(0, 0, headline(ahead));
+        words.toCheck(ahead.model().pile()).forEach(told -> page.paragraph(0, 0, told));
         page.heading(words.text("outlook.course"));
         new CourseSketch(words).lines(CourseView.of(ahead)).forEach(l -> page.line(0, l));
         page.blank();

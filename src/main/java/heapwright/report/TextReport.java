@@ -83,6 +83,7 @@ public final class TextReport {
                 0,
                 page.strong(advice.pile().name() + ", " + advice.pile().asOf().format(longDay)));
         page.paragraph(0, 0, headline(advice));
+        words.toCheck(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
         words.assumed(advice.pile()).ifPresent(told -> page.paragraph(0, 0, told));
         contradictions(page, advice);
         steps(page, advice);

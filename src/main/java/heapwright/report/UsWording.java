@@ -1,6 +1,5 @@
 package heapwright.report;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -31,8 +30,8 @@ final class UsWording implements UnaryOperator<String> {
 
     private final Figures figures;
 
-    UsWording(Locale locale) {
-        this.figures = new Figures(Units.US, locale);
+    UsWording(Catalogue catalogue) {
+        this.figures = new Figures(Units.US, catalogue);
     }
 
     @Override

@@ -40,6 +40,7 @@ public final class WhyReport {
         TextReport summary = new TextReport(words, marked);
         page.line(0, page.strong(advice.pile().name()));
         page.paragraph(0, 0, summary.headline(advice));
+        words.toCheck(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
         words.assumed(advice.pile()).ifPresent(told -> page.paragraph(0, 0, told));
         advice.why().ifPresent(answer -> {
             page.heading(words.text("why.answer"));

@@ -15,6 +15,7 @@ import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.Suspected;
 import heapwright.advice.fact.WentIn;
+import heapwright.advice.observe.MoistureDoubt;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.Id;
@@ -26,8 +27,12 @@ import heapwright.knowledge.Reading;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Pile;
+import heapwright.process.mixture.Materials;
+import heapwright.process.mixture.SizeDoubt;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -43,12 +48,11 @@ public final class Words {
 
     /** @param knowledge its sentences are told in the units */
     public Words(Knowledge knowledge, Catalogue catalogue, Units units) {
-        UnaryOperator<String> wording =
-                units == Units.US ? new UsWording(catalogue.locale()) : UnaryOperator.identity();
+        UnaryOperator<String> wording = units == Units.US ? new UsWording(catalogue) : UnaryOperator.identity();
         this.knowledge = units == Units.US ? knowledge.reworded(wording) : knowledge;
         this.catalogue = catalogue;
         this.wording = wording;
-        this.figures = new Figures(units, catalogue.locale());
+        this.figures = new Figures(units, catalogue);
     }
 
     /** Words in all units, for a server: they may be shared between threads. */
@@ -251,6 +255,29 @@ public final class Words {
 
     private static String lower(String constant) {
         return constant.toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** What the person should look at again, since two figures of theirs cannot both be right; a paragraph each. */
+    public List<String> toCheck(Pile pile) {
+        List<String> all = new ArrayList<>();
+        SizeDoubt.of(pile, Materials.of(knowledge.materials(), pile.materials()))
+                .ifPresent(d -> all.add(text(
+                        "check.size",
+                        figures.pileVolume(d.toldM3()),
+                        figures.mass(d.kilograms()),
+                        figures.span(figures.pileVolume(d.settledM3()), figures.pileVolume(d.looseM3())))));
+        double fresh = pile.limits()
+                .getOrDefault(
+                        Limit.ANSWER_FRESH.id(),
+                        knowledge.limits().get(Limit.ANSWER_FRESH).value());
+        MoistureDoubt.of(pile, knowledge, (int) fresh)
+                .ifPresent(d -> all.add(text(
+                        "check.moisture",
+                        figures.number(d.measuredPct(), 0),
+                        says(d.felt()),
+                        figures.number(d.lowPct(), 0),
+                        figures.number(d.highPct(), 0))));
+        return all;
     }
 
     /** What was taken for granted of a pile because nobody told it; empty where all was told. */

@@ -69,7 +69,10 @@ class AnswerSchemaTest {
         ModelJson json = new ModelJson(words, "test");
         Forecaster forecaster = new Forecaster(knowledge);
         for (Case one : demo) {
-            Ahead ahead = forecaster.ahead(one.pile()).orElseGet(() -> forecaster.aheadOfTypical(one.pile()));
+            Ahead ahead = forecaster
+                    .ahead(one.pile())
+                    .or(() -> forecaster.aheadOfTypical(one.pile()))
+                    .orElseThrow();
             assertEquals(List.of(), schema.validate(json.outlook(ahead), InputFormat.JSON), one.file());
         }
     }

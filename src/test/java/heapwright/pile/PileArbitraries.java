@@ -105,9 +105,9 @@ public final class PileArbitraries {
                         id,
                         Arbitraries.of(sorted(vocabulary.materials())),
                         name(),
-                        maybe(1, 500),
-                        maybe(0, 100),
-                        maybe(0, 100),
+                        maybe(5, 500),
+                        maybe(0, 25),
+                        maybe(0, 99),
                         maybe(1, 1500))
                 .as((own, like, name, ratio, carbon, moisture, density) ->
                         new OwnMaterial(own, like, name, ratio, carbon, OptionalDouble.empty(), moisture, density))

@@ -50,6 +50,8 @@ class SchemaTest {
             "an-amount-would-fill-a-village",
             "an-entry-is-later-than-the-day-of-advice",
             "an-entry-is-older-than-the-pile",
+            "an-own-material-has-a-ratio-and-no-nitrogen",
+            "an-own-material-has-more-carbon-than-its-dry-mass",
             "carbon-and-nitrogen-disagree",
             "no-date-is-given",
             "the-pile-was-built-after-the-day-of-advice",

@@ -105,7 +105,8 @@ class ModelReportsTest {
     @Label("never fail, whatever the pile")
     void anyPile(@ForAll("piles") Pile pile) throws IOException, SAXException, ParserConfigurationException {
         Forecaster forecaster = new Forecaster(TestPile.KNOWLEDGE);
-        Ahead ahead = forecaster.ahead(pile).orElseGet(() -> forecaster.aheadOfTypical(pile));
+        Ahead ahead =
+                forecaster.ahead(pile).or(() -> forecaster.aheadOfTypical(pile)).orElseThrow();
         String text = new OutlookReport(US, false).write(ahead);
         assertFalse(text.contains("NaN") || text.contains("Infinity"), text);
         new ObjectMapper().readTree(new ModelJson(WORDS, "test").outlook(ahead));

@@ -11,7 +11,6 @@ import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.SignInfo;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -22,7 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @DisplayName("A sentence in US units")
 class UsWordingTest {
 
-    private final UsWording wording = new UsWording(Locale.ENGLISH);
+    private final UsWording wording = new UsWording(Catalogue.english());
 
     @ParameterizedTest
     @DisplayName("says each quantity as people there would")

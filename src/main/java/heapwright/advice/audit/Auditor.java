@@ -116,7 +116,7 @@ public final class Auditor {
         if (kept.stream().mapToDouble(p -> p.kgWet().likely()).sum() < LEAST_KG) {
             return Optional.empty();
         }
-        Mixture mixture = kept.equals(portions) ? whole : calculator.mix(kept, PileMixture.observed(pile));
+        Mixture mixture = kept.equals(portions) ? whole : calculator.mix(kept, PileMixture.observed(pile, materials));
         if (mixture.masses().dry().likely() < LEAST_KG) {
             return Optional.empty();
         }

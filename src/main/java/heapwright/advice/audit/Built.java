@@ -24,8 +24,11 @@ final class Built {
     /** Its stated footprint, or a square one under a handy height. */
     static Shape shape(Container container, double volumeM3) {
         Shape shape = Shape.of(container, volumeM3);
-        if (shape.heightM() <= HANDY_M
-                || container.lengthM().isPresent() && container.widthM().isPresent()) {
+        boolean stated = container.lengthM().isPresent()
+                && container.widthM().isPresent()
+                && shape.lengthM() == container.lengthM().getAsDouble()
+                && shape.widthM() == container.widthM().getAsDouble();
+        if (shape.heightM() <= HANDY_M || stated) {
             return shape;
         }
         double side = Math.sqrt(volumeM3 / HANDY_M);

@@ -14,7 +14,9 @@ import heapwright.pile.Pile;
 import heapwright.process.mixture.Band;
 import heapwright.process.mixture.Contribution;
 import heapwright.process.mixture.Density;
+import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.Mixture;
+import heapwright.process.mixture.SizeDoubt;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -182,13 +184,19 @@ public final class Quantities {
         return readings;
     }
 
-    /** A recipe says how much lies in a bin; the bin's own size says it only where there is no recipe. */
+    /**
+     * A recipe says how much lies in a bin; the bin's own size says it only where there is no recipe. A size that cannot
+     * belong to the recipe counts for nothing until the person has looked again.
+     */
     private void size(List<Reads> readings) {
         OptionalDouble height = latest(Measured::heightM, Integer.MAX_VALUE);
         if (height.isEmpty()) {
             height = pile.container().heightM();
         }
         height.ifPresent(v -> readings.add(exact(Reading.HEIGHT, v)));
+        if (mixture.isPresent() && SizeDoubt.of(pile, materials()).isPresent()) {
+            return;
+        }
         OptionalDouble length = pile.container().lengthM();
         OptionalDouble width = pile.container().widthM();
         if (height.isPresent() && length.isPresent() && width.isPresent()) {
@@ -196,6 +204,10 @@ public final class Quantities {
         } else if (pile.container().volumeM3().isPresent() || mixture.isEmpty()) {
             pile.container().builtVolumeM3().ifPresent(v -> readings.add(exact(Reading.VOLUME, v)));
         }
+    }
+
+    private Materials materials() {
+        return Materials.of(knowledge.materials(), pile.materials());
     }
 
     private OptionalDouble outdoor() {

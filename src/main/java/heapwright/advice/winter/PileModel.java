@@ -2,7 +2,6 @@ package heapwright.advice.winter;
 
 import heapwright.advice.fact.Reads;
 import heapwright.knowledge.Sign;
-import heapwright.pile.Entry;
 import heapwright.pile.Ingredient;
 import heapwright.pile.Pile;
 import heapwright.process.heat.CoreReading;
@@ -14,9 +13,11 @@ import heapwright.process.heat.Weather;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.Observed;
 import heapwright.process.mixture.Portion;
+import heapwright.process.mixture.SizeDoubt;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,6 +63,9 @@ public record PileModel(
 
     private static final double MOST_VOLUME = 100;
 
+    /** Less than this is nothing to run a model on, kg. */
+    private static final double LEAST_KG = 0.01;
+
     public PileModel {
         events = List.copyOf(events);
         cores = List.copyOf(cores);
@@ -69,37 +73,84 @@ public record PileModel(
     }
 
     /**
+     * Why there is no model of a pile with this recipe; empty where there is one.
+     */
+    public static Optional<Unmodelled> lacking(Pile pile, Materials materials) {
+        if (pile.recipe().isEmpty()) {
+            return Optional.of(beyond(pile, materials).orElse(Unmodelled.NO_RECIPE));
+        }
+        Pile begun = begun(pile);
+        return beyond(begun, materials)
+                .or(() -> Optional.of(Unmodelled.TOO_LITTLE).filter(why -> firstKg(begun, materials) <= LEAST_KG));
+    }
+
+    /** What no recipe would help with. */
+    private static Optional<Unmodelled> beyond(Pile pile, Materials materials) {
+        if (age(pile) > OLDEST_DAYS) {
+            return Optional.of(Unmodelled.TOO_OLD);
+        }
+        boolean large = kilograms(pile, materials) > MOST_KG
+                || pile.recipe().isEmpty() && pile.container().builtVolumeM3().orElse(0) > MOST_VOLUME;
+        return large ? Optional.of(Unmodelled.TOO_LARGE) : Optional.empty();
+    }
+
+    /**
      * The model of a pile with a recipe.
      *
      * @param readings what is read of it on the day of advice
      * @param seen the signs seen lately
-     * @return empty when no ingredient of its first days is told, or the pile is too old or too large
+     * @return empty where {@link #lacking} says why
      */
     public static Optional<PileModel> of(
             Pile pile, Materials materials, Collection<Reads> readings, Collection<Sign> seen) {
-        if (age(pile) > OLDEST_DAYS || kilograms(pile, materials) > MOST_KG) {
+        if (lacking(pile, materials).isPresent()) {
             return Optional.empty();
         }
-        List<Portion> portions = pile.recipe().stream()
-                .filter(i -> !i.date().isAfter(pile.built()))
-                .map(i -> portion(i, materials))
-                .toList();
-        double kg = portions.stream().mapToDouble(p -> p.kgWet().likely()).sum();
-        if (kg <= 0.01) {
-            return Optional.empty();
-        }
-        OptionalDouble room = pile.container().builtVolumeM3();
-        Matter matter = Stuff.of(portions, Observed.nothing(), room);
-        return Optional.of(made(pile, materials, matter, readings, seen, false));
+        Pile begun = begun(pile);
+        OptionalDouble room = SizeDoubt.of(begun, materials).isPresent()
+                ? OptionalDouble.empty()
+                : begun.container().builtVolumeM3();
+        Matter matter = Stuff.of(first(begun, materials), Observed.nothing(), room);
+        return Optional.of(made(begun, materials, matter, readings, seen, false));
     }
 
-    /** A pile of unknown stuff: a usual mix in the size told. */
-    public static PileModel typical(Pile pile, Materials materials) {
+    /**
+     * A pile of unknown stuff: a usual mix in the size told.
+     *
+     * @return empty where it is older or larger than the model is for
+     */
+    public static Optional<PileModel> typical(Pile pile, Materials materials) {
+        if (beyond(pile, materials).isPresent()) {
+            return Optional.empty();
+        }
         double told = pile.container().builtVolumeM3().orElse(USUAL_VOLUME);
         double volume = Math.max(0.02, Math.min(MOST_VOLUME, told));
         Matter matter = Matter.of(volume, 500, 0.56, 0.2, 0.4, 0.25, 30, 5);
-        Pile home = kilograms(pile, materials) > MOST_KG ? withoutStuff(pile) : pile;
-        return made(home, materials, matter, List.of(), List.of(), true);
+        return Optional.of(made(pile, materials, matter, List.of(), List.of(), true));
+    }
+
+    /** The pile from the day on which the first of its recipe went in: before that there was nothing to work. */
+    private static Pile begun(Pile pile) {
+        return pile.recipe().stream()
+                .map(Ingredient::date)
+                .min(Comparator.naturalOrder())
+                .filter(day -> day.isAfter(pile.built()))
+                .map(pile::builtOn)
+                .orElse(pile);
+    }
+
+    /** What went in on the first day. */
+    private static List<Portion> first(Pile pile, Materials materials) {
+        return pile.recipe().stream()
+                .filter(i -> !i.date().isAfter(pile.built()))
+                .map(i -> portion(i, materials))
+                .toList();
+    }
+
+    private static double firstKg(Pile pile, Materials materials) {
+        return first(pile, materials).stream()
+                .mapToDouble(p -> p.kgWet().likely())
+                .sum();
     }
 
     /** All that went in, as it is, kg. */
@@ -107,13 +158,6 @@ public record PileModel(
         return Stream.concat(pile.recipe().stream(), pile.log().stream().flatMap(e -> e.added().stream()))
                 .mapToDouble(i -> portion(i, materials).kgWet().likely())
                 .sum();
-    }
-
-    private static Pile withoutStuff(Pile pile) {
-        List<Entry> log = pile.log().stream()
-                .map(e -> new Entry(e.date(), e.seen(), e.notSeen(), e.measured(), e.done(), List.of(), e.note()))
-                .toList();
-        return pile.with(pile.name(), pile.asOf(), List.of(), log);
     }
 
     static Portion portion(Ingredient one, Materials materials) {

@@ -6,7 +6,7 @@ import java.util.Map;
 
 /**
  * Turns litres into the measures of the house: spoons for little, buckets for more, barrows for much. Half measures are
- * counted up to three, whole ones after that, fives above twenty.
+ * counted up to three, whole ones after that, fives above twenty, two digits above two hundred.
  */
 public final class Household {
 
@@ -91,7 +91,8 @@ public final class Household {
     }
 
     private static double round(double count, Rounding rounding) {
-        double step = count < 3 ? 0.5 : count <= 20 ? 1 : 5;
+        double step =
+                count < 3 ? 0.5 : count <= 20 ? 1 : count <= 200 ? 5 : Math.pow(10, Math.floor(Math.log10(count)) - 1);
         double steps = count / step;
         return step * (rounding == Rounding.DOWN ? Math.floor(steps + 1e-9) : Math.round(steps));
     }

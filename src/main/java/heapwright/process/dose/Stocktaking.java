@@ -20,7 +20,7 @@ public final class Stocktaking {
     public static PileStock of(Pile pile, Materials materials, MixtureCalculator calculator) {
         return PileMixture.of(pile, materials, calculator)
                 .map(PileStock::of)
-                .orElseGet(() -> withoutRecipe(pile.container(), PileMixture.observed(pile)));
+                .orElseGet(() -> withoutRecipe(pile.container(), PileMixture.observed(pile, materials)));
     }
 
     private static PileStock withoutRecipe(Container container, Observed observed) {

@@ -10,6 +10,11 @@ public final class Weather {
     /** Days over which the ground under a pile follows the air (judgement). */
     private static final double GROUND_DAYS = 45;
 
+    /** Daily means outside this span, °C, are refused: no garden has them (judgement). */
+    private static final double COLDEST = -70;
+
+    private static final double HOTTEST = 60;
+
     private static final double DAYS_A_YEAR = 365.25;
 
     private final double[] airC;
@@ -32,7 +37,7 @@ public final class Weather {
     public static Weather daily(double... airC) {
         Checks.above("days of weather", airC.length, 0);
         for (double c : airC) {
-            Checks.within("airC", c, -70, 60);
+            Checks.within("airC", c, COLDEST, HOTTEST);
         }
         double[] own = airC.clone();
         return new Weather(own, ground(own, own[0]), new double[own.length], filled(own.length, USUAL_WIND));
@@ -69,6 +74,8 @@ public final class Weather {
                 air[d] += a * Math.cos(angle) + b * Math.sin(angle);
             }
         }
+        // The harmonics swing a little beyond the means they go through.
+        Arrays.setAll(air, d -> Math.max(COLDEST, Math.min(HOTTEST, air[d])));
         return daily(air).startingOnGround((mean + air[0]) / 2);
     }
 

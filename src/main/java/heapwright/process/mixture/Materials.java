@@ -74,7 +74,10 @@ public final class Materials {
         return chemistry(named, own);
     }
 
-    /** C:N and carbon are the primary pair; nitrogen counts where it was stated and agrees with them. */
+    /**
+     * C:N and carbon are the primary pair; nitrogen counts where it was stated and agrees with them, and where it is
+     * none: no C:N can say that.
+     */
     private static Material chemistry(Material model, OwnMaterial own) {
         if (own.carbonToNitrogen().isEmpty()
                 && own.carbonPct().isEmpty()
@@ -99,7 +102,7 @@ public final class Materials {
                 ratio,
                 carbon,
                 nitrogen,
-                agree || (nitrogenGiven && ratio.typical() <= 0),
+                agree || (nitrogenGiven && (ratio.typical() <= 0 || nitrogen.typical() <= 0)),
                 model.moisturePct(),
                 model.densityKgM3());
     }

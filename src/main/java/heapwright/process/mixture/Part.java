@@ -62,7 +62,7 @@ record Part(
                 carbon,
                 Degradability.isWoody(material) ? degradable : carbon,
                 degradable,
-                dry * nitrogenPct(material, carbonPct, draw) / 100,
+                dry * Math.min(100, nitrogenPct(material, carbonPct, draw)) / 100,
                 dry * (1 - ashPct / 100),
                 looseM3,
                 wet / draw.of(DENSITY, Density.settled(material)));

@@ -34,13 +34,17 @@ public final class PileMixture {
 
     /**
      * The latest moisture and density, and the volume as it lies: footprint times the latest height. The size when
-     * built is not a volume of today, since a pile sinks.
+     * built is not a volume of today, since a pile sinks; a volume that cannot belong to what went in is left out, see
+     * {@link SizeDoubt}.
      */
-    public static Observed observed(Pile pile) {
+    public static Observed observed(Pile pile, Materials materials) {
         OptionalDouble height = latest(pile, Measured::heightM);
         OptionalDouble length = pile.container().lengthM();
         OptionalDouble width = pile.container().widthM();
-        OptionalDouble volume = height.isPresent() && length.isPresent() && width.isPresent()
+        OptionalDouble volume = height.isPresent()
+                        && length.isPresent()
+                        && width.isPresent()
+                        && SizeDoubt.of(pile, materials).isEmpty()
                 ? OptionalDouble.of(height.getAsDouble() * length.getAsDouble() * width.getAsDouble())
                 : OptionalDouble.empty();
         OptionalDouble moisture = latest(pile, Measured::moisturePct);
@@ -55,14 +59,14 @@ public final class PileMixture {
         List<Portion> portions = portions(pile, materials);
         return portions.stream().mapToDouble(PileMixture::dryKg).sum() < LEAST_DRY_KG
                 ? Optional.empty()
-                : Optional.of(calculator.mix(portions, observed(pile)));
+                : Optional.of(calculator.mix(portions, observed(pile, materials)));
     }
 
     private static double dryKg(Portion portion) {
         return portion.kgWet().likely() * (1 - portion.material().moisturePct().typical() / 100);
     }
 
-    private static OptionalDouble latest(Pile pile, Function<Measured, OptionalDouble> what) {
+    static OptionalDouble latest(Pile pile, Function<Measured, OptionalDouble> what) {
         OptionalDouble latest = OptionalDouble.empty();
         for (Entry entry : pile.log()) {
             OptionalDouble value = what.apply(entry.measured());

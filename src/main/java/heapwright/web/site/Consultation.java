@@ -69,7 +69,7 @@ final class Consultation {
         return AboutPile.PLACES.entrySet().stream()
                 .filter(e -> place.startsWith(e.getKey()))
                 .findFirst()
-                .map(e -> new Fault(e.getValue(), texts.of("fault.temperature", problem.found())))
+                .map(e -> new Fault(e.getValue(), texts.of("fault.temperature", problem.found(), problem.allowed())))
                 .orElseGet(() -> new Fault("", problem.message()));
     }
 }

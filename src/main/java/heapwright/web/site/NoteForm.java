@@ -143,7 +143,7 @@ final class NoteForm {
                 && field.filter(e -> Typed.number(typed.getOrDefault(e.getValue(), ""))
                                 .isEmpty())
                         .isPresent()) {
-            return new Fault(field.get().getValue(), texts.of("fault.temperature", problem.found()));
+            return new Fault(field.get().getValue(), texts.of("fault.temperature", problem.found(), problem.allowed()));
         }
         return field.map(e -> new Fault(
                         e.getValue(),

@@ -27,6 +27,7 @@ import heapwright.web.view.AdviceView.QuestionView;
 import heapwright.web.view.AdviceView.StepView;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -224,12 +225,13 @@ public final class AdviceViews {
     }
 
     private List<String> clashes(Advice advice) {
-        return advice.contradictions().stream()
-                .map(c -> words.text(
+        List<String> all = new ArrayList<>(words.toCheck(advice.pile()));
+        advice.contradictions()
+                .forEach(c -> all.add(words.text(
                         "contradiction.line",
                         words.says(c.one()),
                         words.says(c.other()),
-                        words.knowledge().signs().get(c.one()).how()))
-                .toList();
+                        words.knowledge().signs().get(c.one()).how())));
+        return all;
     }
 }

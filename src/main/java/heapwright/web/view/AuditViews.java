@@ -5,6 +5,8 @@ import heapwright.report.AuditReport;
 import heapwright.report.Words;
 import heapwright.web.view.BuildView.AuditView;
 import heapwright.web.view.BuildView.Share;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts an audit into words for a page. */
 public final class AuditViews {
@@ -21,7 +23,8 @@ public final class AuditViews {
     public AuditView view(Audit audit) {
         return new AuditView(
                 audit.mark().id(),
-                report.headline(audit),
+                Stream.concat(Stream.of(report.headline(audit)), words.toCheck(audit.pile()).stream())
+                        .collect(Collectors.joining(" ")),
                 report.sections(audit),
                 audit.readings().stream().flatMap(r -> words.fact(r).stream()).toList(),
                 new AdviceViews(words).cautions(AuditReport.cautions(audit)),

@@ -4,6 +4,8 @@ import heapwright.advice.winter.Ahead;
 import heapwright.report.OutlookReport;
 import heapwright.report.Words;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts the winter ahead into words for a page. */
 public final class OutlookViews {
@@ -18,11 +20,18 @@ public final class OutlookViews {
         this.report = new OutlookReport(words, false);
     }
 
+    private String headline(Ahead ahead) {
+        return Stream.concat(
+                        Stream.of(report.headline(ahead)),
+                        words.toCheck(ahead.model().pile()).stream())
+                .collect(Collectors.joining(" "));
+    }
+
     /** What lies ahead. */
     public OutlookView view(Ahead ahead) {
         String known = ahead.model().climate().known().name().toLowerCase(Locale.ROOT);
         return new OutlookView(
-                report.headline(ahead),
+                headline(ahead),
                 report.end(ahead),
                 report.figures(ahead),
                 report.plans(ahead),

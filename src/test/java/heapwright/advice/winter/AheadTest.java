@@ -68,7 +68,7 @@ class AheadTest {
     void typical() {
         Pile pile = WinterPiles.pile(WinterPiles.COLD_YEAR, WinterPiles.bin("none", "none"), "", "");
         assertTrue(FORECASTER.ahead(pile).isEmpty());
-        assertTrue(FORECASTER.aheadOfTypical(pile).model().typical());
+        assertTrue(FORECASTER.aheadOfTypical(pile).orElseThrow().model().typical());
     }
 
     @Test

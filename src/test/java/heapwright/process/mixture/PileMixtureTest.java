@@ -56,7 +56,7 @@ class PileMixtureTest {
                         false),
                 List.of(),
                 List.of(entry(BUILT, measured(70, 0.9)), entry(NOW, measured(62, 0.7))));
-        Observed observed = PileMixture.observed(pile);
+        Observed observed = PileMixture.observed(pile, MATERIALS);
         assertEquals(62, observed.moisturePct().orElseThrow());
         assertEquals(0.7, observed.volumeM3().orElseThrow(), 1e-12);
         assertTrue(PileMixture.of(pile, MATERIALS, new MixtureCalculator()).isEmpty());

@@ -1,0 +1,67 @@
+package heapwright.process.mixture;
+
+import heapwright.pile.Container;
+import heapwright.pile.Measured;
+import heapwright.pile.Pile;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * A size that cannot belong to what went in: one of the two figures, or its unit, is a slip. Until the person says which,
+ * the size is reckoned from what went in.
+ *
+ * @param toldM3 the size as told, cubic metres
+ * @param kilograms what went in, as it was, likely
+ * @param settledM3 what that fills once it has settled, cubic metres, at the least
+ * @param looseM3 what it fills as filled by hand, cubic metres, at the most
+ */
+public record SizeDoubt(double toldM3, double kilograms, double settledM3, double looseM3) {
+
+    /**
+     * A pile sinks to a third or a quarter of what went in over its life, and a container may stand three quarters
+     * empty; beyond this many times either way the figures do not belong together (judgement).
+     */
+    private static final double MOST_TIMES = 5;
+
+    /** Less than this is no pile to compare with: somebody is trying the program out, kg. */
+    private static final double LEAST_KG = 0.001;
+
+    /**
+     * The doubt about the size of a pile; empty where size and recipe may both be right, or one of them is not told:
+     * what was added later says nothing of what the pile was built from.
+     */
+    public static Optional<SizeDoubt> of(Pile pile, Materials materials) {
+        List<Portion> portions = PileMixture.portions(pile, materials);
+        double kilograms =
+                portions.stream().mapToDouble(p -> p.kgWet().likely()).sum();
+        if (pile.recipe().isEmpty() || kilograms < LEAST_KG) {
+            return Optional.empty();
+        }
+        double loose = portions.stream().mapToDouble(p -> p.litres().high()).sum() / Density.LITRES_PER_M3;
+        double settled = portions.stream()
+                .mapToDouble(
+                        p -> p.kgWet().low() / Density.settled(p.material()).high())
+                .sum();
+        return told(pile).stream()
+                .filter(m3 -> m3 > MOST_TIMES * loose || m3 * MOST_TIMES < settled)
+                .findFirst()
+                .map(m3 -> new SizeDoubt(m3, kilograms, settled, loose));
+    }
+
+    /** The sizes that a file tells: footprint times the latest height, and the volume. */
+    private static List<Double> told(Pile pile) {
+        Container container = pile.container();
+        OptionalDouble measured = PileMixture.latest(pile, Measured::heightM);
+        OptionalDouble height = measured.isPresent() ? measured : container.heightM();
+        Stream<Double> lengths = height.isPresent()
+                        && container.lengthM().isPresent()
+                        && container.widthM().isPresent()
+                ? Stream.of(height.getAsDouble()
+                        * container.lengthM().getAsDouble()
+                        * container.widthM().getAsDouble())
+                : Stream.empty();
+        return Stream.concat(lengths, container.volumeM3().stream().boxed()).toList();
+    }
+}
