@@ -1,0 +1,116 @@
+package heapwright.advice.observe;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import heapwright.advice.TestPile;
+import heapwright.advice.fact.Denied;
+import heapwright.advice.fact.Did;
+import heapwright.advice.fact.Fixture;
+import heapwright.advice.fact.Has;
+import heapwright.advice.fact.Seen;
+import heapwright.knowledge.Sign;
+import heapwright.pile.Action;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@DisplayName("The answers of a person")
+class AnswersTest {
+
+    private static final int FRESH = 14;
+
+    private static Answers answers(String fields) {
+        return new Answers(TestPile.of("'built': '2026-10-10', 'asOf': '2026-11-21', " + fields), FRESH);
+    }
+
+    private static List<Object> signs(String log) {
+        return answers("'log': [" + log + "]").signs();
+    }
+
+    @Test
+    @DisplayName("hold for their days, the last of them too, and no longer")
+    void fresh() {
+        assertEquals(List.of(new Seen(Sign.SOGGY, 14)), signs("{'date': '2026-11-07', 'seen': ['soggy']}"));
+        assertEquals(List.of(), signs("{'date': '2026-11-06', 'seen': ['soggy']}"));
+        assertEquals(List.of(new Seen(Sign.SOGGY, 0)), signs("{'date': '2026-11-21', 'seen': ['soggy']}"));
+    }
+
+    @Test
+    @DisplayName("are told by the latest: what was seen and then looked for in vain is gone")
+    void latest() {
+        assertEquals(
+                List.of(new Denied(Sign.SOGGY, 1)),
+                signs("{'date': '2026-11-18', 'seen': ['soggy']}, {'date': '2026-11-20', 'notSeen': ['soggy']}"));
+        assertEquals(
+                List.of(new Seen(Sign.SOGGY, 1)),
+                signs("{'date': '2026-11-18', 'notSeen': ['soggy']}, {'date': '2026-11-20', 'seen': ['soggy']}"));
+        assertEquals(
+                List.of(new Seen(Sign.SOGGY, 3)),
+                signs("{'date': '2026-11-18', 'seen': ['soggy']}, {'date': '2026-11-20', 'seen': []}"),
+                "not looked for is no answer");
+    }
+
+    @Test
+    @DisplayName("of signs seen leave out those denied")
+    void seen() {
+        List<Object> facts = List.of(new Seen(Sign.SOGGY, 1), new Denied(Sign.DUST_DRY, 1));
+        assertEquals(EnumSet.of(Sign.SOGGY), Answers.seen(facts));
+    }
+
+    @Test
+    @DisplayName("of work done count the last time, however long ago")
+    void actions() {
+        List<Object> done = answers("'log': [{'date': '2026-10-12', 'done': ['turned-fully', 'watered']},"
+                        + "{'date': '2026-11-21', 'done': ['turned-fully']}]")
+                .actions();
+        assertEquals(Set.of(new Did(Action.TURNED_FULLY, 0), new Did(Action.WATERED, 40)), Set.copyOf(done));
+        assertEquals(2, done.size());
+    }
+
+    /** What the rules are told of each word of a document, word by word. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'place': {'settings': ['closed-shed']} | CLOSED_SHED",
+                "'place': {'settings': ['near-water', 'windy']} | NEAR_WATER WINDY",
+                "'place': {'settings': ['low-wet-ground', 'keeps-animals']} | LOW_WET_GROUND KEEPS_ANIMALS",
+                "'place': {'settings': ['pets-about', 'rats-about']} | PETS_ABOUT RATS_ABOUT",
+                "'container': {'kind': 'closed-bin'} | CLOSED_BIN",
+                "'container': {'kind': 'insulated-bin'} | CLOSED_BIN INSULATED_BIN",
+                "'container': {'kind': 'tumbler'} | TUMBLER",
+                "'container': {'kind': 'pit'} | PIT",
+                "'container': {'kind': 'slatted-bin'} | ''",
+                "'container': {'cover': 'none'} | NO_COVER",
+                "'container': {'cover': 'sealed-plastic'} | SEALED_COVER",
+                "'container': {'cover': 'lid'} | RAIN_COVER",
+                "'container': {'cover': 'loose-tarp'} | RAIN_COVER",
+                "'container': {'cover': 'snow'} | INSULATION",
+                "'container': {'base': 'paving'} | HARD_BASE",
+                "'container': {'base': 'soil'} | ''",
+                "'container': {'insulation': 'straw'} | INSULATION",
+                "'container': {'insulation': 'none'} | ''",
+                "'container': {'rodentProof': true} | RODENT_PROOF",
+                "'container': {'rodentProof': false} | ''",
+                "'aim': {'use': 'vegetable-bed'} | FOR_FOOD",
+                "'aim': {'use': 'seedlings'} | FOR_SEEDLINGS",
+                "'aim': {'use': 'lawn'} | ''"
+            },
+            quoteCharacter = '"')
+    @DisplayName("on place, container and aim become what the rules know")
+    void fixtures(String fields, String expected) {
+        Set<Fixture> wanted = expected.equals("''")
+                ? Set.of()
+                : Arrays.stream(expected.split(" ")).map(Fixture::valueOf).collect(Collectors.toSet());
+        Set<Fixture> found = answers(fields).fixtures().stream()
+                .map(fact -> ((Has) fact).fixture())
+                .collect(Collectors.toSet());
+        assertEquals(wanted, found);
+    }
+}
