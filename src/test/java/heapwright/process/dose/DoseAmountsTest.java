@@ -56,6 +56,39 @@ class DoseAmountsTest {
         assertTrue(amount.cap().isEmpty());
     }
 
+    /** Where much of it is soil, the organic share decides: two cubic metres of 900 kg each, three tenths organic. */
+    @Test
+    void bulkingOfAnEarthyPileGoesByItsOrganicShare() {
+        PileStock earthy = new PileStock(
+                Band.exact(1800),
+                Band.exact(1260),
+                Band.exact(30),
+                Band.exact(200),
+                Band.exact(20),
+                1,
+                0.3,
+                Band.exact(2),
+                0,
+                30,
+                Basis.ESTIMATED,
+                Basis.MEASURED,
+                Basis.REPORTED,
+                Basis.MEASURED);
+        Limits limits = TestDoses.with(Limit.FAS_POOR, 45, Limit.CARBON_MAX_SHARE, 300);
+        DoseAmount amount = TestDoses.dose(Dose.BULKING, earthy, limits);
+        double m3 = amount.litres().likely() / 1000;
+        double kg = m3 * 130;
+        double dry = 1260 + kg * 0.55;
+        double organic = 1260 * 0.3 + kg * 0.55 * 0.882;
+        double density = (1800 + kg) / (2 + m3);
+        double air = 100
+                * FreeAirSpace.band(density, dry / (1800 + kg), organic / dry).likely();
+        assertEquals(50, air, 1e-3);
+        assertEquals(air, TestDoses.likely(amount, Key.AIR_AFTER), 1e-9);
+        assertTrue(air > 100 * FreeAirSpace.agnew(density) + 0.1, "the form without organic matter is not the middle");
+        assertEquals(6000, amount.litres().high(), 1e-9);
+    }
+
     @Test
     void bulkingStopsAtTheShareOfThePileAndSaysSo() {
         DoseAmount amount = TestDoses.dose(Dose.BULKING, dense(), TestDoses.with(Limit.CARBON_MAX_SHARE, 5));

@@ -1,0 +1,115 @@
+package heapwright.advice.audit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.advice.TestPile;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Material;
+import heapwright.process.dose.Limits;
+import heapwright.process.mixture.Density;
+import heapwright.process.mixture.Portion;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("Of a recipe")
+class PartsOfARecipeTest {
+
+    private static final Limits LIMITS = new Limits(TestPile.KNOWLEDGE.limits().entrySet().stream()
+            .collect(Collectors.toMap(Map.Entry::getKey, one -> one.getValue().value())));
+    private static final LocalDate BUILT = LocalDate.of(2026, 10, 31);
+
+    private static Material material(String id) {
+        return TestPile.KNOWLEDGE.materials().get(id);
+    }
+
+    private static Portion kg(String id, double kilograms) {
+        return Portion.ofKilograms(material(id), kilograms);
+    }
+
+    private static double kilograms(Trimming trimming, String id) {
+        return trimming.portions().stream()
+                .filter(one -> one.material().id().equals(id))
+                .mapToDouble(one -> one.kgWet().likely())
+                .sum();
+    }
+
+    @Test
+    @DisplayName("soil is cut back to its share of the weight of all but ash")
+    void soil() {
+        double share = LIMITS.share(Limit.SOIL_MAX_SHARE);
+        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 90), kg("soil", 60), kg("soil", 20)), LIMITS);
+        double kept = kilograms(cut, "soil");
+        assertEquals(share, kept / (kept + 90), 1e-9);
+        assertEquals(90, kilograms(cut, "leaves-mixed"), 1e-9);
+        assertEquals(2, cut.trimmed().size());
+        assertEquals(
+                kept * 1000 / Density.byHand(material("soil")).likely(),
+                cut.trimmed().stream().mapToDouble(Trimming.Trimmed::litres).sum(),
+                1e-6);
+        assertEquals(3.0, cut.trimmed().get(0).litres() / cut.trimmed().get(1).litres(), 1e-9);
+        double just = 90 * share / (1 - share);
+        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 90), kg("soil", just - 0.01)), LIMITS)
+                .trimmed()
+                .isEmpty());
+        assertTrue(Trimming.of(List.of(kg("soil", 60)), LIMITS).trimmed().isEmpty(), "soil alone is what is wanted");
+        double withAsh = kilograms(
+                Trimming.of(List.of(kg("leaves-mixed", 90), kg("soil", 80), kg("wood-ash", 40)), LIMITS), "soil");
+        assertEquals(kept, withAsh, 1e-9, "ash does not make room for soil");
+    }
+
+    @Test
+    @DisplayName("ash is cut back to its litres to a cubic metre of the rest as it settles")
+    void ash() {
+        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 90), kg("wood-ash", 20)), LIMITS);
+        double settled = 90 / Density.settled(material("leaves-mixed")).likely();
+        assertEquals(1, cut.trimmed().size());
+        assertEquals(LIMITS.of(Limit.ASH_MAX) * settled, cut.trimmed().get(0).litres(), 1e-9);
+        assertEquals("wood-ash", cut.trimmed().get(0).material().id());
+        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 90), kg("wood-ash", 0.01)), LIMITS)
+                .trimmed()
+                .isEmpty());
+        assertTrue(Trimming.of(List.of(kg("wood-ash", 20)), LIMITS).trimmed().isEmpty());
+    }
+
+    @Test
+    @DisplayName("fertiliser goes in as many doses as keep the nitrogen of a day within its limit")
+    void feeding() {
+        Material urea = material("urea");
+        double share = urea.typicalNitrogenPct() / 100;
+        double once = LIMITS.of(Limit.NITROGEN_MAX) / 1000 / share;
+        List<BuildPlan.Feed> feeds = Feeding.of(Map.of(urea, 5 * once), LIMITS, 2, BUILT);
+        assertEquals(1, feeds.size());
+        BuildPlan.Feed feed = feeds.get(0);
+        assertEquals(3, feed.parts(), "two cubic metres hold twice as much, and five halves are three");
+        assertEquals(5 * once / 3, feed.kgEach(), 1e-9);
+        assertEquals(feed.kgEach() * 1000 / Density.byHand(urea).likely(), feed.litresEach(), 1e-9);
+        assertEquals(feed.kgEach() * 1000 / LIMITS.solutionGramsPerLitre(), feed.waterLitres(), 1e-9);
+        long apart = Math.round(LIMITS.of(Limit.NITROGEN_DOSE_INTERVAL));
+        assertEquals(List.of(BUILT, BUILT.plusDays(apart), BUILT.plusDays(2 * apart)), feed.days());
+        assertEquals(
+                2, Feeding.of(Map.of(urea, 4 * once), LIMITS, 2, BUILT).get(0).parts(), "just as much as it may");
+        assertEquals(
+                1, Feeding.of(Map.of(urea, 0.1 * once), LIMITS, 2, BUILT).get(0).parts());
+    }
+
+    @Test
+    @DisplayName("two fertilisers share the limit, and only what dissolves comes in water")
+    void together() {
+        Material urea = material("urea");
+        Material sulphate = material("ammonium-sulphate");
+        double once = LIMITS.of(Limit.NITROGEN_MAX) / 1000;
+        Map<Material, Double> both = new LinkedHashMap<>();
+        both.put(urea, once / (urea.typicalNitrogenPct() / 100));
+        both.put(sulphate, once / (sulphate.typicalNitrogenPct() / 100));
+        assertTrue(Feeding.of(both, LIMITS, 1, BUILT).stream().allMatch(feed -> feed.parts() == 2));
+        assertTrue(Feeding.isFertiliser(urea));
+        assertFalse(Feeding.isFertiliser(material("leaves-mixed")));
+    }
+}
