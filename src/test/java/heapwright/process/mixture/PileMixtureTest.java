@@ -30,7 +30,7 @@ class PileMixtureTest {
     void additionsCountUpToTheDayOfAdvice() {
         Pile pile = pile(
                 Container.unknown(),
-                List.of(ingredient("leaves-mixed", 300, BUILT)),
+                List.of(ingredient("leaves-mixed", 300, BUILT), ingredient("twigs", 50, NOW.plusDays(1))),
                 List.of(
                         entry(NOW, Measured.nothing(), ingredient("kitchen-scraps", 20, NOW)),
                         entry(NOW.plusDays(5), Measured.nothing(), ingredient("urea", 5, NOW.plusDays(5)))));
@@ -46,8 +46,8 @@ class PileMixtureTest {
         Pile pile = pile(
                 new Container(
                         Container.Kind.SLATTED_BIN,
-                        OptionalDouble.of(1),
-                        OptionalDouble.of(1),
+                        OptionalDouble.of(2),
+                        OptionalDouble.of(1.5),
                         OptionalDouble.of(1),
                         NONE,
                         Container.Cover.NONE,
@@ -58,10 +58,10 @@ class PileMixtureTest {
                 List.of(entry(BUILT, measured(70, 0.9)), entry(NOW, measured(62, 0.7))));
         Observed observed = PileMixture.observed(pile, MATERIALS);
         assertEquals(62, observed.moisturePct().orElseThrow());
-        assertEquals(0.7, observed.volumeM3().orElseThrow(), 1e-12);
+        assertEquals(2.1, observed.volumeM3().orElseThrow(), 1e-12);
         assertTrue(PileMixture.of(pile, MATERIALS, new MixtureCalculator()).isEmpty());
         PileStock stock = Stocktaking.of(pile, MATERIALS, new MixtureCalculator());
-        assertEquals(0.7, stock.volumeM3().likely(), 1e-12);
+        assertEquals(2.1, stock.volumeM3().likely(), 1e-12);
         assertEquals(Basis.ASSUMED, stock.recipeBasis());
         assertEquals(Basis.MEASURED, stock.moistureBasis());
     }
