@@ -55,14 +55,26 @@ final class Folder {
     /** All that is named as a pile file is, in the order of the names. */
     List<Path> files() throws IOException {
         return all().stream()
-                .filter(file -> name(file).endsWith(ENDING) && !name(file).startsWith("."))
+                .filter(Folder::isPileFile)
                 .sorted(Comparator.comparing(Folder::name))
                 .toList();
     }
 
+    private static boolean isPileFile(Path file) {
+        return name(file).endsWith(ENDING) && !name(file).startsWith(".");
+    }
+
+    /** Whether a file stands in this folder, by its path. */
+    boolean holds(Path file) {
+        return path.equals(file.getParent());
+    }
+
     /** The file that the id stands for; nothing if there is none, or more than one that this system cannot tell apart. */
     Optional<Path> find(String id) throws IOException {
-        List<Path> found = files().stream().filter(file -> id(file).equals(id)).toList();
+        String name = id + ENDING;
+        List<Path> found = all().stream()
+                .filter(file -> name(file).equals(name) && isPileFile(file))
+                .toList();
         return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
     }
 

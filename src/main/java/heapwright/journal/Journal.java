@@ -10,8 +10,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +41,7 @@ public final class Journal {
 
     private final Path path;
     private final PileReader reader;
+    private final Listing listing;
     private final Clock clock;
     private final SafeFile files;
     private final FolderLock lock;
@@ -62,6 +61,7 @@ public final class Journal {
     Journal(Path folder, Vocabulary vocabulary, Clock clock, FileOps ops, Duration patience) {
         this.path = folder.toAbsolutePath();
         this.reader = new PileReader(vocabulary);
+        this.listing = new Listing(reader);
         this.clock = clock;
         this.files = new SafeFile(ops);
         this.lock = new FolderLock(patience);
@@ -78,14 +78,14 @@ public final class Journal {
     }
 
     /** All files, by name and then by id; none if the folder is not there yet. A broken file does not hide the others. */
-    public List<Shelf> list() throws IOException {
-        return shelves(new Folder(path));
+    public List<Listed> list() throws IOException {
+        return listing.of(new Folder(path));
     }
 
     /** All deleted files, in the same order; {@link #undoDelete} takes their ids. */
-    public List<Shelf> removed() throws IOException {
+    public List<Listed> removed() throws IOException {
         Optional<Folder> removed = new Folder(path).innerIfThere(REMOVED);
-        return removed.isPresent() ? shelves(removed.get()) : List.of();
+        return removed.isPresent() ? listing.of(removed.get()) : List.of();
     }
 
     /** The file as it is now; empty if there is none by that id. */
@@ -196,16 +196,6 @@ public final class Journal {
         }
         files.write(draft.file(), draft.bytes());
         return new Saving.Saved((Stored) draft.shelf());
-    }
-
-    private List<Shelf> shelves(Folder folder) throws IOException {
-        List<Shelf> shelves = new ArrayList<>();
-        for (Path file : folder.files()) {
-            Content.read(file, reader).map(Content::shelf).ifPresent(shelves::add);
-        }
-        shelves.sort(
-                Comparator.comparing(Shelf::name, String.CASE_INSENSITIVE_ORDER).thenComparing(Shelf::id));
-        return List.copyOf(shelves);
     }
 
     private Optional<Content> content(Folder folder, String id) throws IOException {

@@ -49,7 +49,7 @@ class CrashTest {
             boolean renamed = done || step > RENAME_OF_THE_FILE;
             assertEquals(renamed ? pile : old.pile(), left.pile(), "after step " + step);
             assertEquals(done, !ended, "step " + step);
-            assertEquals(List.of(left), sound.list());
+            assertEquals(List.of(Listed.of(left)), sound.list());
             if (!crash) {
                 assertFalse(Files.exists(folder.resolve(SafeFile.TEMPORARY)), "step " + step);
             }
@@ -91,9 +91,9 @@ class CrashTest {
         for (int step = 0; step < 3; step++) {
             Journal crashing = Samples.journal(folder, new FailingDisk(step, true, true));
             assertThrows(FailingDisk.Crash.class, () -> crashing.delete("heap"));
-            List<Shelf> both = new ArrayList<>(sound.list());
+            List<Listed> both = new ArrayList<>(sound.list());
             both.addAll(sound.removed());
-            assertEquals(List.of(stored), both, "after step " + step);
+            assertEquals(List.of(Listed.of(stored)), both, "after step " + step);
             sound.undoDelete("heap");
         }
     }

@@ -33,8 +33,8 @@ class JournalTest {
         journal = Samples.journal(folder);
     }
 
-    private static List<String> ids(List<Shelf> shelves) {
-        return shelves.stream().map(Shelf::id).toList();
+    private static List<String> ids(List<Listed> files) {
+        return files.stream().map(Listed::id).toList();
     }
 
     private String text(String file) throws IOException {
@@ -63,7 +63,7 @@ class JournalTest {
         assertEquals("heap-by-the-birches", created.id());
         assertEquals(pile, created.pile());
         assertEquals(created, Samples.stored(journal, created.id()));
-        assertEquals(List.of(created), journal.list());
+        assertEquals(List.of(Listed.of(created)), journal.list());
         assertTrue(Files.isRegularFile(folder.resolve("heap-by-the-birches.json")));
     }
 
@@ -144,7 +144,7 @@ class JournalTest {
         Saving.Conflict conflict =
                 Samples.conflict(journal.save("heap", opened.version(), Samples.noted(opened.pile(), "ours")));
         assertEquals(Optional.empty(), conflict.current());
-        assertEquals(List.of(conflict.kept()), journal.list());
+        assertEquals(List.of(Listed.of(conflict.kept())), journal.list());
     }
 
     @Test
@@ -162,9 +162,11 @@ class JournalTest {
         Stored opened = Samples.saved(journal.create(Samples.pile("Heap")));
         journal.create(Samples.pile("Other"));
         Files.writeString(folder.resolve("heap.json"), "{\"heapwright\": \"pile/1\", ");
-        List<Shelf> list = journal.list();
+        List<Listed> list = journal.list();
         assertEquals(List.of("heap", "other"), ids(list));
-        Broken broken = assertInstanceOf(Broken.class, list.get(0));
+        Broken broken =
+                assertInstanceOf(Broken.class, journal.open("heap").orElseThrow());
+        assertEquals(Listed.of(broken), list.get(0));
         assertEquals("heap.json", broken.name());
         assertEquals("heap.json", broken.problems().get(0).file());
         Saving.Conflict conflict =
@@ -181,9 +183,9 @@ class JournalTest {
         Files.write(folder.resolve("large.json"), new byte[PileReader.LARGEST + 1]);
         Files.write(folder.resolve("bytes.json"), new byte[] {(byte) 0xC3, 0x28});
         Files.createDirectory(folder.resolve("folder.json"));
-        List<Shelf> list = journal.list();
+        List<Listed> list = journal.list();
         assertEquals(List.of("bytes", "folder", "large"), ids(list));
-        assertTrue(list.stream().allMatch(Broken.class::isInstance), list::toString);
+        assertTrue(list.stream().allMatch(f -> f.pile().isEmpty() && !f.problems().isEmpty()), list::toString);
     }
 
     @Test
@@ -206,7 +208,7 @@ class JournalTest {
                 Noting.noted(opened.pile(), Samples.entry(opened.pile().built().minusDays(1), "too early"));
         assertInstanceOf(Saving.Refused.class, journal.save("heap", opened.version(), early));
         assertInstanceOf(Saving.Refused.class, journal.save("gone", opened.version(), early));
-        assertEquals(List.of(opened), journal.list());
+        assertEquals(List.of(Listed.of(opened)), journal.list());
         assertEquals(Optional.empty(), journal.before("heap"));
     }
 
@@ -229,7 +231,7 @@ class JournalTest {
         byte[] bytes = Files.readAllBytes(folder.resolve("heap.json"));
         assertEquals(Optional.of("heap"), journal.delete("heap"));
         assertEquals(List.of(), journal.list());
-        assertEquals(List.of(stored), journal.removed());
+        assertEquals(List.of(Listed.of(stored)), journal.removed());
         assertEquals(Optional.empty(), journal.delete("heap"));
         assertEquals(
                 "heap-2", Samples.saved(journal.create(Samples.pile("Heap"))).id());

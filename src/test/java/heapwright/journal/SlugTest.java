@@ -106,7 +106,7 @@ class SlugTest {
             Pile noted = Noting.noted(pile, Samples.entry(pile.asOf(), "noted"));
             Stored second = Samples.saved(journal.save(first.id(), first.version(), noted));
             assertEquals(noted, Samples.stored(journal, first.id()).pile());
-            assertEquals(List.of(second), journal.list());
+            assertEquals(List.of(Listed.of(second)), journal.list());
             Samples.conflict(journal.save(first.id(), first.version(), pile));
             assertEquals(first.id(), journal.delete(first.id()).orElseThrow());
             assertEquals(first.id(), journal.undoDelete(first.id()).orElseThrow());

@@ -67,8 +67,8 @@ class TwoWritersTest {
                 saved,
                 new TreeSet<>(Samples.notes(Samples.stored(journal, "heap").pile())));
         TreeSet<String> kept = new TreeSet<>();
-        for (Shelf shelf : journal.list()) {
-            Stored stored = Samples.stored(journal, shelf.id());
+        for (Listed file : journal.list()) {
+            Stored stored = Samples.stored(journal, file.id());
             if (!stored.id().equals("heap")) {
                 kept.addAll(Samples.notes(stored.pile()));
             }

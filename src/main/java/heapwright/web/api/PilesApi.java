@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.journal.Broken;
 import heapwright.journal.Journal;
+import heapwright.journal.Listed;
 import heapwright.journal.Noting;
 import heapwright.journal.Saving;
 import heapwright.journal.Shelf;
@@ -54,19 +55,20 @@ final class PilesApi {
         routes.post("/api/removed/{id}/fetch-back", this::fetchBack);
     }
 
-    private void list(Context ctx, List<Shelf> shelves) {
+    private void list(Context ctx, List<Listed> files) {
         ObjectNode root = JsonText.object("piles");
         ArrayNode rows = root.putArray("piles");
-        for (Shelf shelf : shelves) {
-            ObjectNode row = rows.addObject().put("id", shelf.id()).put("name", shelf.name());
-            if (shelf instanceof Stored stored) {
-                row.put("version", stored.version());
-                row.put("built", stored.pile().built().toString());
-                row.put("days", stored.pile().log().size());
-            } else if (shelf instanceof Broken broken) {
-                ArrayNode problems = row.putArray("problems");
-                broken.problems().forEach(p -> problems.add(p.message()));
-            }
+        for (Listed file : files) {
+            ObjectNode row = rows.addObject().put("id", file.id()).put("name", file.name());
+            file.pile()
+                    .ifPresentOrElse(
+                            about -> row.put("version", about.version())
+                                    .put("built", about.built().toString())
+                                    .put("days", about.entries()),
+                            () -> {
+                                ArrayNode problems = row.putArray("problems");
+                                file.problems().forEach(p -> problems.add(p.message()));
+                            });
         }
         AdviceApi.json(ctx, JsonText.write(root));
     }

@@ -1,20 +1,28 @@
 package heapwright.web.site;
 
-import heapwright.journal.Broken;
+import heapwright.journal.Listed;
 import heapwright.journal.Shelf;
 import heapwright.journal.Stored;
 import heapwright.pile.Problem;
 import heapwright.web.guard.Refusal;
 import heapwright.web.view.PileView.FileView;
+import heapwright.web.view.PileView.PartView;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Optional;
 
 /** Files of the folder as pages name and tell them. */
 final class Piles {
+
+    /** Where in a list a page begins, in its address. */
+    private static final String FROM = "from";
+
+    /** How many files a page shows: far more than a garden has piles, few enough for a page to stay small. */
+    private static final int PAGE = 100;
 
     private final Site site;
     private final Texts texts;
@@ -49,22 +57,47 @@ final class Piles {
         throw new Refusal(409, "broken");
     }
 
-    List<FileView> files(List<Shelf> shelves) {
-        return shelves.stream().map(this::file).toList();
+    /** The part of a list that its page shows; the address says with which file it begins. */
+    PartView part(Context ctx, List<Listed> all) {
+        int last = Math.max(0, (all.size() - 1) / PAGE * PAGE);
+        int from = Math.min(last, begin(ctx) / PAGE * PAGE);
+        int to = Math.min(all.size(), from + PAGE);
+        return new PartView(
+                files(all.subList(from, to)),
+                texts.of("piles.range", from + 1, to, all.size()),
+                from == 0 ? Optional.empty() : Optional.of(ctx.path() + "?" + FROM + "=" + (from - PAGE)),
+                to == all.size() ? Optional.empty() : Optional.of(ctx.path() + "?" + FROM + "=" + to));
+    }
+
+    private static int begin(Context ctx) {
+        String given = ctx.queryParam(FROM);
+        return given != null && given.matches("[0-9]{1,9}") ? Integer.parseInt(given) : 0;
+    }
+
+    private List<FileView> files(List<Listed> some) {
+        return some.stream().map(this::file).toList();
+    }
+
+    /** The first files of a list, as many as a page shows. */
+    List<FileView> first(List<Listed> all) {
+        return files(all.subList(0, Math.min(all.size(), PAGE)));
     }
 
     FileView file(Shelf shelf) {
-        if (shelf instanceof Broken broken) {
-            List<String> problems =
-                    broken.problems().stream().limit(3).map(Problem::message).toList();
-            return new FileView(broken.id(), address(broken.id()), broken.name(), texts.of("piles.broken"), problems);
-        }
-        Stored stored = (Stored) shelf;
-        int notes = stored.pile().log().size();
-        String about = stored.pile().builtAssumed()
-                ? texts.of("piles.about.assumed", notes)
-                : texts.of("piles.about", stored.pile().built().format(day), notes);
-        return new FileView(stored.id(), address(stored.id()), stored.name(), about, List.of());
+        return file(Listed.of(shelf));
+    }
+
+    FileView file(Listed file) {
+        String about = file.pile().map(this::about).orElseGet(() -> texts.of("piles.broken"));
+        List<String> problems =
+                file.problems().stream().limit(3).map(Problem::message).toList();
+        return new FileView(file.id(), address(file.id()), file.name(), about, problems);
+    }
+
+    private String about(Listed.About pile) {
+        return pile.builtAssumed()
+                ? texts.of("piles.about.assumed", pile.entries())
+                : texts.of("piles.about", pile.built().format(day), pile.entries());
     }
 
     String day(java.time.LocalDate date) {

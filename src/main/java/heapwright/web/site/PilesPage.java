@@ -2,8 +2,8 @@ package heapwright.web.site;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import heapwright.journal.Listed;
 import heapwright.journal.Saving;
-import heapwright.journal.Shelf;
 import heapwright.pile.PileReader;
 import heapwright.pile.ReadResult;
 import heapwright.report.JsonText;
@@ -45,7 +45,7 @@ final class PilesPage {
     }
 
     private void show(Context ctx, List<Fault> faults) throws IOException {
-        List<Shelf> removed = site.journal().removed();
+        List<Listed> removed = site.journal().removed();
         String gone = ctx.queryParam("removed");
         Optional<FileView> just =
                 removed.stream().filter(s -> s.id().equals(gone)).findFirst().map(piles::file);
@@ -56,8 +56,9 @@ final class PilesPage {
         }
         ShelfView view = new ShelfView(
                 site.journal().folder().toString(),
-                piles.files(site.journal().list()),
-                piles.files(removed),
+                piles.part(ctx, site.journal().list()),
+                piles.first(removed),
+                removed.size(),
                 just,
                 site.today().toString(),
                 faults,

@@ -70,7 +70,7 @@ final class WhyPage {
                 Page.Door.WHY,
                 "why-choose",
                 new WhyView.Choose(
-                        piles.files(site.journal().list()), site.today().toString()));
+                        piles.part(ctx, site.journal().list()), site.today().toString()));
     }
 
     private void show(Context ctx, Pile pile, Optional<String> address) {

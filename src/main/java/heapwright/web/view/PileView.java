@@ -72,7 +72,8 @@ public record PileView(
      *
      * @param folder where it is
      * @param piles what is in it
-     * @param removed what was deleted and can be fetched back
+     * @param removed what was deleted and can be fetched back, the first of it
+     * @param removedInAll how much that is in all
      * @param justRemoved the id of what was deleted just now
      * @param today today's date
      * @param faults what is wrong with what was typed
@@ -80,12 +81,23 @@ public record PileView(
      */
     public record ShelfView(
             String folder,
-            List<FileView> piles,
+            PartView piles,
             List<FileView> removed,
+            int removedInAll,
             Optional<FileView> justRemoved,
             String today,
             List<Fault> faults,
             Map<String, String> typed) {}
+
+    /**
+     * A page of a list that may be long.
+     *
+     * @param files those that it shows
+     * @param range which of how many they are
+     * @param before the address of the page before
+     * @param after the address of the next page
+     */
+    public record PartView(List<FileView> files, String range, Optional<String> before, Optional<String> after) {}
 
     /** A file: id, address, name, a line about it, and what is wrong if it is broken. */
     public record FileView(String id, String address, String name, String about, List<String> problems) {

@@ -1,6 +1,6 @@
 package heapwright.web.view;
 
-import heapwright.web.view.PileView.FileView;
+import heapwright.web.view.PileView.PartView;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,5 +27,5 @@ public record WhyView(
         Optional<TrialView> trial) {
 
     /** The choice of a pile, and today for a new one. */
-    public record Choose(List<FileView> piles, String today) {}
+    public record Choose(PartView piles, String today) {}
 }
