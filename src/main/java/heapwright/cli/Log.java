@@ -1,6 +1,7 @@
 package heapwright.cli;
 
 import java.io.PrintStream;
+import java.util.Arrays;
 import java.util.function.Consumer;
 import java.util.logging.Formatter;
 import java.util.logging.Handler;
@@ -18,6 +19,7 @@ final class Log extends Handler {
     static final String DEBUG = "--debug";
 
     private static final String OURS = "heapwright";
+    private static final String NOBODY = "org.slf4j.helpers.NOP_FallbackServiceProvider";
 
     private final PrintStream to;
     private final Consumer<Throwable> each;
@@ -31,9 +33,23 @@ final class Log extends Handler {
         this.each = each;
     }
 
-    /** Lets nothing through. */
-    static void silent() {
-        open(null, Level.OFF, Level.OFF);
+    /**
+     * Chooses who takes what is logged; to be called before anything is. A command that is to be silent has it taken by
+     * nobody: to look for the log of the platform and set it up would cost each start some ten milliseconds.
+     */
+    static void choose(String[] args) {
+        boolean server = args.length > 0 && args[0].equals(ServeCommand.NAME);
+        if (server || debugs(args)) {
+            System.setProperty("java.util.logging.config.class", QuietLog.class.getName());
+        } else {
+            System.setProperty("slf4j.provider", NOBODY);
+            System.setProperty("slf4j.internal.verbosity", "WARN");
+        }
+    }
+
+    /** Whether a command line asks for the log. */
+    static boolean debugs(String[] args) {
+        return Arrays.asList(args).contains(DEBUG);
     }
 
     /** Lets through what a person who looks for a fault wants to see. */
@@ -58,10 +74,8 @@ final class Log extends Handler {
             root.removeHandler(old);
         }
         root.setLevel(all);
-        if (log != null) {
-            log.ours.setLevel(ours);
-            root.addHandler(log);
-        }
+        log.ours.setLevel(ours);
+        root.addHandler(log);
     }
 
     @Override

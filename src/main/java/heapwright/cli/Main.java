@@ -7,7 +7,7 @@ public final class Main {
 
     /** Runs a command and ends with its exit code. */
     public static void main(String[] args) {
-        QuietLog.choose();
+        Log.choose(args);
         System.exit(new Program(Terminal.system()).run(args));
     }
 }

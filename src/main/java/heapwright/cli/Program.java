@@ -1,7 +1,6 @@
 package heapwright.cli;
 
 import java.time.Clock;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -38,11 +37,8 @@ public final class Program {
 
     /** Runs one command line and gives its exit code. */
     public int run(String... args) {
-        boolean debug = Arrays.asList(args).contains(Log.DEBUG);
-        if (debug) {
+        if (Log.debugs(args)) {
             Log.debug(terminal.err());
-        } else {
-            Log.silent();
         }
         Workshop workshop = new Workshop();
         String first = args.length == 0 ? "--help" : args[0];
