@@ -6,11 +6,9 @@ import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.fact.Precedes;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Replaces;
-import heapwright.advice.fact.Warns;
 import heapwright.advice.fact.Withholds;
 import heapwright.advice.winter.Effects;
 import heapwright.advice.winter.Gain;
-import heapwright.knowledge.Caution;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.RemedyInfo;
@@ -42,6 +40,7 @@ final class Arranger {
     private final LocalDate day;
     private final Function<Remedy, List<DoseAmount>> doses;
     private final Effects effects;
+    private final StepCautions cautions;
     private final Map<Remedy, List<RuleInfo>> heldBy = new EnumMap<>(Remedy.class);
     private final Map<Remedy, Remedy> undoneBy = new EnumMap<>(Remedy.class);
 
@@ -56,6 +55,7 @@ final class Arranger {
         this.day = day;
         this.doses = doses;
         this.effects = effects;
+        this.cautions = new StepCautions(knowledge, outcome);
     }
 
     /** The steps in order, and what was held back on the way. */
@@ -142,21 +142,7 @@ final class Arranger {
                 .orElse(info.effectDays().likely());
         double whole = Worth.of(info, why, days);
         double worth = Worth.needed(amounts) ? whole : Math.min(whole, whole * Worth.WITHOUT_NEED);
-        return new Option(remedy, why, worth, amounts, cautions(info), gain);
-    }
-
-    private List<Caution> cautions(RemedyInfo info) {
-        Set<Caution> all = EnumSet.noneOf(Caution.class);
-        all.addAll(info.cautions());
-        outcome.of(Warns.class).stream()
-                .map(f -> (Warns) f.result())
-                .filter(w -> w.remedy() == info.id())
-                .forEach(w -> all.add(w.caution()));
-        return knowledge.cautions().values().stream()
-                .filter(c -> all.contains(c.id()))
-                .sorted(Comparator.comparing(c -> c.severity()))
-                .map(c -> c.id())
-                .toList();
+        return new Option(remedy, why, worth, amounts, cautions.of(info, amounts), gain);
     }
 
     private List<Option> withoutUndoing(List<Option> ranked) {

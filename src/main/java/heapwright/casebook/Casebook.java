@@ -41,6 +41,7 @@ public final class Casebook {
             "notSteps",
             "withheld",
             "cautions",
+            "notCautions",
             "contradictions",
             "audit",
             "why");
@@ -117,6 +118,7 @@ public final class Casebook {
                 all(name, Remedy.values(), expect.path("notSteps")),
                 all(name, Remedy.values(), expect.path("withheld")),
                 all(name, Caution.values(), expect.path("cautions")),
+                all(name, Caution.values(), expect.path("notCautions")),
                 pairs,
                 expect.hasNonNull("audit")
                         ? Optional.of(new AuditReader(name, knowledge).read(expect.get("audit")))

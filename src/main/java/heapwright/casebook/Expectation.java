@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param notSteps remedies that must not be offered
  * @param withheld remedies that must be held back with a reason
  * @param cautions cautions that must be given, with a step or always
+ * @param notCautions cautions that must not be given
  * @param contradictions pairs of signs that must be named as contradictory
  * @param audit what the audit of the recipe must be, where the case asks
  * @param why what the answer to why must be
@@ -33,6 +34,7 @@ public record Expectation(
         List<Remedy> notSteps,
         List<Remedy> withheld,
         List<Caution> cautions,
+        List<Caution> notCautions,
         List<List<Sign>> contradictions,
         Optional<AuditExpectation> audit,
         Optional<WhyDemand> why) {}

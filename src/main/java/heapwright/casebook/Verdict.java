@@ -84,6 +84,7 @@ public record Verdict(Case tested, List<String> misses) {
         List<Remedy> held = advice.withheld().stream().map(Held::remedy).toList();
         lacking(misses, "is not held back; held back are " + ids(held), expect.withheld(), held);
         lacking(misses, "is not said", expect.cautions(), cautions);
+        expect.notCautions().stream().filter(cautions::contains).forEach(c -> misses.add(c.id() + " must not be said"));
         for (List<Sign> pair : expect.contradictions()) {
             if (advice.contradictions().stream().noneMatch(c -> same(c, pair))) {
                 misses.add(ids(pair) + " are not named as contradictory");

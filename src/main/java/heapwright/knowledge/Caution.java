@@ -14,6 +14,7 @@ public enum Caution implements Id {
     TETANUS,
     MANURE_HYGIENE,
     MANURE_AND_CHILDREN,
+    OPEN_TUBS,
     RAW_MANURE_WAIT,
     RODENT_URINE,
     NOT_SANITISED,
@@ -53,6 +54,7 @@ public enum Caution implements Id {
     // law and neighbours
     KITCHEN_WASTE_RULES,
     KEPT_ANIMALS,
+    DEAD_WILD_BIRDS,
     NOTIFIABLE_PESTS,
     INVASIVE_PLANTS,
     WATERCOURSE,

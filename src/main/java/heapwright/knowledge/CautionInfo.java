@@ -1,5 +1,6 @@
 package heapwright.knowledge;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -12,6 +13,7 @@ import java.util.function.UnaryOperator;
  * @param text what to do
  * @param why why
  * @param severity how much is at stake
+ * @param fits on which piles and days it is worth saying
  * @param localRules whose rules come first, if any may exist
  * @param sources keys of sources
  * @param known how it is known
@@ -22,6 +24,7 @@ public record CautionInfo(
         String text,
         String why,
         Severity severity,
+        Fits fits,
         Optional<String> localRules,
         List<String> sources,
         Known known) {
@@ -33,15 +36,40 @@ public record CautionInfo(
                 wording.apply(text),
                 wording.apply(why),
                 severity,
+                fits,
                 localRules.map(wording),
                 sources,
                 known);
     }
 
-    /** How much is at stake. */
+    /**
+     * How much is at stake, as ISO 3864 and ANSI Z535 define the words: danger will, warning could end in death or
+     * grave injury if it is not avoided; caution could end in a lesser injury; a notice is about animals, plants,
+     * ground or law, and about no injury.
+     */
     public enum Severity implements Id {
         DANGER,
         WARNING,
-        CARE
+        CAUTION,
+        NOTICE
+    }
+
+    /**
+     * When a caution that goes with a step is worth saying.
+     *
+     * @param onlyIf states of which one must hold; empty if none is needed
+     * @param neverIf states under which it has no point
+     */
+    public record Fits(List<Condition> onlyIf, List<Condition> neverIf) {
+        public Fits {
+            onlyIf = List.copyOf(onlyIf);
+            neverIf = List.copyOf(neverIf);
+        }
+
+        /** Whether it is worth saying while these states hold. */
+        public boolean under(Collection<Condition> holding) {
+            return (onlyIf.isEmpty() || onlyIf.stream().anyMatch(holding::contains))
+                    && neverIf.stream().noneMatch(holding::contains);
+        }
     }
 }

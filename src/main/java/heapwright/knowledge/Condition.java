@@ -15,6 +15,7 @@ public enum Condition implements Id {
     OVERHEATING,
     FIRE_SEEN,
     HAS_BEEN_HOT,
+    HEAT_PROVEN,
     FREEZING_OUTSIDE,
     DEEP_FROST,
     COLD_SEASON,

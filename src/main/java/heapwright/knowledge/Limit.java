@@ -49,6 +49,8 @@ public enum Limit implements Id {
     VOLUME_WINTER,
     HEIGHT_MIN,
     HEIGHT_MAX,
+    // turns
+    HEAT_PROOF_TURNS,
     // time, days
     AGE_YOUNG,
     AGE_HEATING,
@@ -58,6 +60,8 @@ public enum Limit implements Id {
     TURN_LONG_AGO,
     INPUT_RECENT,
     ALKALI_NITROGEN_APART,
+    HEAT_PROOF_DAYS,
+    CORE_READING_STILL_GOOD,
     ANSWER_FRESH,
     // doses
     UREA_MAX,

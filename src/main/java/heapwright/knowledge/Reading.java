@@ -20,10 +20,13 @@ public enum Reading implements Id {
     // measured
     PH,
     CORE_TEMPERATURE,
+    CORE_READING_AGE,
     OUTDOOR_TEMPERATURE,
     COLDEST_MONTH_AHEAD,
     CORE_EXCESS,
     PEAK_TEMPERATURE,
+    DAYS_AT_SANITISING_HEAT,
+    TURNS_AT_SANITISING_HEAT,
     HEIGHT,
     // size and time
     VOLUME,

@@ -23,6 +23,7 @@ final class Tables {
     private final Row.Ids<Material.Bar> bars = new Row.Ids<>(Material.Bar.values());
     private final Row.Ids<Trait> traits = new Row.Ids<>(Trait.values());
     private final Row.Ids<UsualDose> usualDoses = new Row.Ids<>(UsualDose.values());
+    private final Row.Ids<Condition> conditions = new Row.Ids<>(Condition.values());
     private final Row.Ids<Known> knowns = new Row.Ids<>(Known.values());
 
     SignInfo sign(Row row) {
@@ -84,6 +85,9 @@ final class Tables {
                 row.text("text"),
                 row.text("why"),
                 row.one("severity", severities),
+                row.row(
+                        "fits",
+                        f -> new CautionInfo.Fits(f.several("onlyIf", conditions), f.several("neverIf", conditions))),
                 row.textIfAny("localRules"),
                 row.texts("sources"),
                 known(row));

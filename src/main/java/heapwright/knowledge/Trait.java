@@ -26,6 +26,7 @@ public enum Trait implements Id {
     // handle with care
     COOKED,
     MEAT_OR_DAIRY,
+    CARCASS,
     FAT,
     BROTH,
     ALKALI,

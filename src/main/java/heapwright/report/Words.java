@@ -197,7 +197,8 @@ public final class Words {
                     SOIL_SHARE -> figures.number(value, 0);
             case ASH_VOLUME, FERTILISER_NITROGEN -> figures.round(value);
             case LONGEST_PIECE -> figures.length(value);
-            case AGE, DAYS_SINCE_TURN -> figures.number(value, 0);
+            case AGE, CORE_READING_AGE, DAYS_SINCE_TURN, DAYS_AT_SANITISING_HEAT, TURNS_AT_SANITISING_HEAT ->
+                figures.number(value, 0);
             case ASH_LOAD, PH -> figures.number(value, 1);
             case WET_DENSITY -> figures.density(value);
             case CORE_TEMPERATURE, OUTDOOR_TEMPERATURE, COLDEST_MONTH_AHEAD, PEAK_TEMPERATURE ->

@@ -165,6 +165,7 @@ public final class Quantities {
         OptionalDouble outdoor = outdoor();
         core.ifPresent(v -> readings.add(temperature(Reading.CORE_TEMPERATURE, v, TEMPERATURE_DOUBT)));
         outdoor.ifPresent(v -> readings.add(temperature(Reading.OUTDOOR_TEMPERATURE, v, TEMPERATURE_DOUBT)));
+        daysSinceCore().ifPresent(d -> readings.add(exact(Reading.CORE_READING_AGE, d)));
         if (core.isPresent() && outdoor.isPresent()) {
             readings.add(temperature(
                     Reading.CORE_EXCESS, core.getAsDouble() - outdoor.getAsDouble(), 2 * TEMPERATURE_DOUBT));
@@ -174,6 +175,9 @@ public final class Quantities {
                 .flatMapToDouble(e -> e.measured().coreC().stream())
                 .max()
                 .ifPresent(v -> readings.add(temperature(Reading.PEAK_TEMPERATURE, v, TEMPERATURE_DOUBT)));
+        HotPhase hot = HotPhase.longest(pile.log(), pile.asOf(), limit(Limit.CORE_SANITISING));
+        readings.add(exact(Reading.DAYS_AT_SANITISING_HEAT, hot.days()));
+        readings.add(exact(Reading.TURNS_AT_SANITISING_HEAT, hot.turns()));
         size(readings);
         readings.add(sinceBuilt(Reading.AGE));
         OptionalInt turned = daysSinceTurn();
@@ -245,6 +249,14 @@ public final class Quantities {
                         age() + Pile.MAY_BE_OLDER,
                         Basis.ESTIMATED)
                 : exact(reading, age());
+    }
+
+    private OptionalInt daysSinceCore() {
+        return pile.log().stream()
+                .filter(e -> e.measured().coreC().isPresent())
+                .mapToInt(this::daysAgo)
+                .filter(d -> d >= 0)
+                .min();
     }
 
     private OptionalInt daysSinceTurn() {

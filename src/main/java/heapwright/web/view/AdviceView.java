@@ -1,5 +1,6 @@
 package heapwright.web.view;
 
+import heapwright.knowledge.CautionInfo.Severity;
 import heapwright.report.DoseWords;
 import java.util.List;
 import java.util.Optional;
@@ -94,7 +95,12 @@ public record AdviceView(
             String id, String severity, String word, String title, String text, String why, Optional<String> rules) {
         /** Whether people, animals or buildings are at stake. */
         public boolean grave() {
-            return severity.equals("danger");
+            return severity.equals(Severity.DANGER.id());
+        }
+
+        /** Whether no grave injury is at stake, so that its title is enough at first sight. */
+        public boolean minor() {
+            return severity.equals(Severity.CAUTION.id()) || severity.equals(Severity.NOTICE.id());
         }
     }
 
