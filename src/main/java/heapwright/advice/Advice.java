@@ -6,6 +6,8 @@ import heapwright.advice.fact.Reads;
 import heapwright.advice.winter.Story;
 import heapwright.knowledge.Caution;
 import heapwright.pile.Pile;
+import heapwright.knowledge.Remedy;
+import heapwright.knowledge.RemedyInfo.Urgency;
 import java.util.List;
 import java.util.Optional;
 
@@ -70,5 +72,13 @@ public record Advice(
     /** Why the pile is as it is; empty where neither rules nor model can say. */
     public Optional<WhyAnswer> why() {
         return WhyAnswer.of(findings, story);
+    }
+
+    /** What to do first for somebody who is hurt or ill; it comes before the pile. */
+    public Optional<Remedy> firstAid() {
+        return steps.stream()
+                .filter(s -> s.urgency() == Urgency.FIRST_AID)
+                .map(s -> s.main().remedy())
+                .findFirst();
     }
 }

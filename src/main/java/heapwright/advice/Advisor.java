@@ -14,6 +14,7 @@ import heapwright.advice.fact.SetAside;
 import heapwright.advice.fact.WarnsAlways;
 import heapwright.advice.observe.Answers;
 import heapwright.advice.observe.Inputs;
+import heapwright.advice.observe.KeptOut;
 import heapwright.advice.observe.Quantities;
 import heapwright.advice.observe.Squeeze;
 import heapwright.advice.winter.Effects;
@@ -113,7 +114,7 @@ public final class Advisor {
         Materials materials = Materials.of(knowledge.materials(), pile.materials());
         Optional<Mixture> mixture = PileMixture.of(pile, materials, calculator);
         Quantities quantities = new Quantities(pile, knowledge, mixture);
-        Answers answers = new Answers(pile, (int) quantities.limit(Limit.ANSWER_FRESH));
+        Answers answers = new Answers(pile, knowledge.signs(), (int) quantities.limit(Limit.ANSWER_FRESH));
         List<Object> signs = answers.signs();
         List<Reads> readings = new Squeeze(knowledge).applied(quantities.readings(), signs);
         Optional<Story> story = story(pile, materials, readings, signs);
@@ -122,6 +123,7 @@ public final class Advisor {
         facts.addAll(answers.actions());
         facts.addAll(answers.fixtures());
         facts.addAll(new Inputs(pile, materials).facts());
+        facts.addAll(new KeptOut(pile, knowledge, materials).facts());
         facts.addAll(quantities.limits());
         readings.stream().filter(r -> !Squeeze.from(r)).forEach(facts::add);
         Outcome outcome = withoutOutdated(inference.run(facts));

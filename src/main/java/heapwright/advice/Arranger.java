@@ -86,7 +86,8 @@ final class Arranger {
                 }
             }
         });
-        ranked.sort(Comparator.comparing((Option o) -> !pressing.contains(o.remedy()))
+        ranked.sort(Comparator.comparing((Option o) -> !info(o).firstAid())
+                .thenComparing((Option o) -> !pressing.contains(o.remedy()))
                 .thenComparing(Comparator.comparingDouble(Option::worth).reversed())
                 .thenComparing(Option::remedy));
         List<Step> steps = steps(inSequence(withoutUndoing(ranked), before), pressing);
@@ -108,6 +109,9 @@ final class Arranger {
     }
 
     private void hold(Remedy remedy, RuleInfo rule) {
+        if (knowledge.remedies().get(remedy).firstAid()) {
+            return;
+        }
         List<RuleInfo> rules = heldBy.computeIfAbsent(remedy, r -> new ArrayList<>());
         if (!rules.contains(rule)) {
             rules.add(rule);
@@ -177,7 +181,7 @@ final class Arranger {
         Deque<Remedy> open = new ArrayDeque<>();
         proposed.stream()
                 .filter(r -> !heldBy.containsKey(r))
-                .filter(r -> knowledge.remedies().get(r).urgency() == Urgency.NOW)
+                .filter(r -> knowledge.remedies().get(r).urgency().compareTo(Urgency.NOW) <= 0)
                 .forEach(open::add);
         while (!open.isEmpty()) {
             Remedy remedy = open.remove();
@@ -233,7 +237,9 @@ final class Arranger {
             steps.add(new Step(
                     steps.size() + 1,
                     leader,
-                    pressing.contains(leader.remedy()) ? Urgency.NOW : info.urgency(),
+                    pressing.contains(leader.remedy()) && !info.firstAid()
+                            ? Urgency.NOW
+                            : info.urgency(),
                     day.plusDays(info.expectDays().from()),
                     day.plusDays(info.expectDays().to()),
                     others));

@@ -50,7 +50,7 @@ public final class Forecaster {
     private Optional<PileModel> modelled(Pile pile) {
         Materials materials = Materials.of(knowledge.materials(), pile.materials());
         Quantities quantities = new Quantities(pile, knowledge, Optional.empty());
-        List<Object> signs = new Answers(pile, (int) quantities.limit(Limit.ANSWER_FRESH)).signs();
+        List<Object> signs = new Answers(pile, knowledge.signs(), (int) quantities.limit(Limit.ANSWER_FRESH)).signs();
         List<Reads> readings = new Squeeze(knowledge).applied(List.of(), signs);
         return PileModel.of(pile, materials, readings, Answers.seen(signs));
     }

@@ -19,6 +19,7 @@ import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -126,6 +127,8 @@ final class Interview {
                 .map(SignInfo::id)
                 .findFirst()
                 .or(() -> words.knowledge().signs().values().stream()
+                        // "ash" is ash in the pile rather than ash in an eye
+                        .sorted(Comparator.comparing(s -> s.sense() == SignInfo.Sense.INCIDENT))
                         .filter(s -> names(s).stream().anyMatch(n -> n.contains(wanted) || wanted.contains(n)))
                         .map(SignInfo::id)
                         .findFirst());

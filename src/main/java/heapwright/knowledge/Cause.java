@@ -35,6 +35,9 @@ public enum Cause implements Id {
     TOO_LARGE,
     FIRE_RISK,
     GAS_IN_CLOSED_SPACE,
+    SOMEBODY_HURT,
+    HAZARDOUS_WASTE,
+    WASPS_NEST,
     // visitors and hygiene
     FOOD_EXPOSED,
     STANDING_WATER_BREEDS,

@@ -7,6 +7,7 @@ public enum Caution implements Id {
     // breathing
     DUST_AND_SPORES,
     PEOPLE_AT_RISK,
+    LET_OTHERS_OPEN,
     LEGIONELLA,
     FARMERS_LUNG,
     // infection
@@ -49,6 +50,7 @@ public enum Caution implements Id {
     AXE_AND_SAW,
     FORK_AND_FEET,
     LIFTING,
+    LET_OTHERS_LIFT,
     ICE_UNDERFOOT,
     COLD_HANDS,
     // law and neighbours

@@ -23,6 +23,7 @@ import java.util.function.UnaryOperator;
  * @param measures household measures by id
  * @param sources sources by key
  * @param usualDoses what is said of each home remedy
+ * @param keepOuts what is said of each class of stuff that stays out
  */
 public record Knowledge(
         Map<Sign, SignInfo> signs,
@@ -33,7 +34,8 @@ public record Knowledge(
         Map<String, Material> materials,
         Map<String, MeasureInfo> measures,
         Map<String, SourceInfo> sources,
-        Map<UsualDose, UsualDoseInfo> usualDoses) {
+        Map<UsualDose, UsualDoseInfo> usualDoses,
+        Map<KeepOutClass, KeepOutInfo> keepOuts) {
 
     public Knowledge {
         signs = Collections.unmodifiableMap(signs);
@@ -45,6 +47,7 @@ public record Knowledge(
         measures = Collections.unmodifiableMap(measures);
         sources = Collections.unmodifiableMap(sources);
         usualDoses = Collections.unmodifiableMap(usualDoses);
+        keepOuts = Collections.unmodifiableMap(keepOuts);
     }
 
     /**
@@ -63,7 +66,8 @@ public record Knowledge(
                 materials,
                 measures,
                 sources,
-                each(usualDoses, u -> u.reworded(wording)));
+                each(usualDoses, u -> u.reworded(wording)),
+                keepOuts);
     }
 
     private static <K, V> Map<K, V> each(Map<K, V> rows, UnaryOperator<V> change) {
@@ -84,6 +88,14 @@ public record Knowledge(
             return Optional.of(byId);
         }
         return materialNames().named(idOrAlias).map(materials::get);
+    }
+
+    /** A material that stays out, or one that a person named as such: itself, or the one it is called after. */
+    public Optional<Material> barred(Material material) {
+        if (material.keepOut().isPresent()) {
+            return Optional.of(material);
+        }
+        return material(material.name()).filter(named -> named.keepOut().isPresent());
     }
 
     /** The ids that a pile document may use. */

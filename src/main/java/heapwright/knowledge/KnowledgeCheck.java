@@ -29,6 +29,8 @@ final class KnowledgeCheck {
         whole("cautions.json", Caution.values(), knowledge.cautions());
         whole("limits.json", Limit.values(), knowledge.limits());
         whole("usual-doses.json", UsualDose.values(), knowledge.usualDoses());
+        whole("keep-out-classes.json", KeepOutClass.values(), knowledge.keepOuts());
+        knowledge.keepOuts().values().forEach(this::keepOut);
         knowledge.usualDoses().values().forEach(u -> sources("usual-doses.json " + u.id().id(), u.sources()));
         knowledge.causes().values().forEach(c -> {
             sources("causes.json " + c.id().id(), c.sources());
@@ -73,6 +75,20 @@ final class KnowledgeCheck {
         }
         if (remedy.expectDays().from() > remedy.expectDays().to()) {
             faults.add(where + ": expectDays run backwards");
+        }
+    }
+
+    private void keepOut(KeepOutInfo info) {
+        String where = "keep-out-classes.json " + info.id().id();
+        sources(where, info.sources());
+        if (info.nothingForkedThrough() && info.step().isEmpty()) {
+            faults.add(where + ": nothing is forked through, but no step says what to do");
+        }
+        for (Sign sign : info.signs()) {
+            if (knowledge.keepOuts().values().stream()
+                    .anyMatch(o -> o.id() != info.id() && o.signs().contains(sign))) {
+                faults.add(where + ": the sign " + sign.id() + " stands for another class too");
+            }
         }
     }
 

@@ -46,7 +46,8 @@ public final class KnowledgeReader {
                 table("materials", tables::material, Material::id),
                 table("measures", tables::measure, MeasureInfo::id),
                 table("sources", tables::source, SourceInfo::key),
-                table("usual-doses", tables::usualDose, UsualDoseInfo::id));
+                table("usual-doses", tables::usualDose, UsualDoseInfo::id),
+                table("keep-out-classes", tables::keepOut, KeepOutInfo::id));
         if (faults.isEmpty()) {
             faults.addAll(new KnowledgeCheck(knowledge).faults());
         }

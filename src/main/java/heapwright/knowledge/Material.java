@@ -80,10 +80,11 @@ public record Material(
      * Why a material must stay out.
      *
      * @param bar how firmly
+     * @param kind the class it belongs to
      * @param reason one sentence to the person
      * @param instead what to do with it instead
      */
-    public record KeepOut(Bar bar, String reason, String instead) {}
+    public record KeepOut(Bar bar, KeepOutClass kind, String reason, String instead) {}
 
     /** Nitrogen in percent of dry mass at the typical figures: measured where it belongs to the sample, else C divided by C:N. */
     public double typicalNitrogenPct() {

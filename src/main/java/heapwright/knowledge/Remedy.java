@@ -4,10 +4,40 @@ package heapwright.knowledge;
  * What a person can do. Words, labour, risk and dose stand in {@code rules/tables/remedies.json}.
  */
 public enum Remedy implements Id {
+    // somebody hurt or ill
+    AID_COLLAPSED,
+    AID_DIZZY,
+    AID_EYE,
+    AID_BURN,
+    AID_WOUND,
+    AID_NEEDLE,
+    AID_SWALLOWED,
+    AID_FEVER,
+    AID_STING,
+    AID_SAP,
+    AID_PET,
     // danger
     CALL_FIRE_SERVICE,
     SPREAD_AND_WET,
     LEAVE_AND_AIR_SHED,
+    // what must stay out and is in
+    CONTAIN_OIL,
+    LEAVE_CARCASS,
+    FENCE_OFF_SEWAGE,
+    LIFT_OUT_PET_WASTE,
+    REPORT_DISEASE,
+    PICK_OUT_ROOTS,
+    LEAVE_LISTED_PLANTS,
+    LEAVE_BURNING_SAP,
+    TAKE_OUT_TREATED_WOOD,
+    TAKE_OUT_COAL_ASH,
+    LEAVE_ASBESTOS,
+    LEAVE_NEEDLES,
+    LEAVE_RAT_BAIT,
+    WATCH_FOR_FIRE,
+    LEAVE_LIME_DRY,
+    LEAVE_WASPS,
+    CLEAR_THE_WALL,
     // water
     MIX_IN_DRY_CARBON,
     ADD_WATER,

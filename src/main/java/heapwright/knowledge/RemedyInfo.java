@@ -68,8 +68,15 @@ public record RemedyInfo(
                 known);
     }
 
+    /** Whether it helps somebody who is hurt or ill: nothing ever holds that back. */
+    public boolean firstAid() {
+        return urgency == Urgency.FIRST_AID;
+    }
+
     /** How soon a remedy is wanted. */
     public enum Urgency implements Id {
+        /** Before all else: somebody is hurt or ill. */
+        FIRST_AID,
         /** At once: danger. */
         NOW,
         /** Within a day or two. */

@@ -4,6 +4,18 @@ package heapwright.knowledge;
  * What a person can notice at a pile without an instrument. Words and how-to stand in {@code rules/tables/signs.json}.
  */
 public enum Sign implements Id {
+    // somebody hurt or ill
+    SOMEONE_COLLAPSED,
+    SOMEONE_DIZZY,
+    LYE_IN_EYE,
+    SOMEONE_BURNT,
+    STAB_WOUND,
+    NEEDLE_STICK,
+    SOMEONE_SWALLOWED,
+    FEVER_AFTER_DUST,
+    BAD_STING,
+    SAP_ON_SKIN,
+    DOG_IN_FITS,
     // nose
     SMELLS_SOUR,
     SMELLS_AMMONIA,
@@ -48,6 +60,7 @@ public enum Sign implements Id {
     SNOW_MELTS_ON_TOP,
     // eye
     SMOKE,
+    GLOW,
     CHARRED,
     ASH_GREY_ZONES,
     MOULD,
@@ -66,6 +79,9 @@ public enum Sign implements Id {
     LAYERS_INTACT,
     FOOD_AT_SURFACE,
     FOREIGN_BITS,
+    BROKEN_GLASS,
+    NEEDLES,
+    ASBESTOS_CEMENT,
     DARK_CRUMBLY,
     TEST_SEEDLINGS_STUNTED,
     TEST_LEAVES_CUPPED,
@@ -78,6 +94,8 @@ public enum Sign implements Id {
     ANTS,
     WORMS,
     RODENTS,
+    WASPS,
+    RAT_BAIT,
     LARGE_ANIMALS,
     // what went in lately
     MUCH_GRASS,
@@ -90,12 +108,23 @@ public enum Sign implements Id {
     ASH_OR_LIME,
     UREA_OR_FERTILISER,
     DISEASED_TOPS,
+    REPORTABLE_DISEASE,
     ROAD_SALTED_LEAVES,
     TREATED_WOOD,
+    OIL_OR_PAINT,
+    OILY_RAGS,
+    COAL_ASH,
+    ASH_WARM,
+    ASH_YOUNG,
     HERBICIDE_SUSPECT,
     BOUGHT_HAY_OR_MANURE,
     PET_WASTE,
+    SEWAGE,
+    DEAD_ANIMAL,
     WEEDS_WITH_SEED,
+    CREEPING_ROOTS,
+    LISTED_PLANTS,
+    BURNING_SAP,
     ONLY_BROWNS,
     FED_LITTLE_AND_OFTEN,
     // place and weather
@@ -103,10 +132,18 @@ public enum Sign implements Id {
     RAIN_GETS_IN,
     SEALED_UNDER_PLASTIC,
     CLOSED_SHED,
+    CO_ALARM,
+    AGAINST_WALL,
     LOW_WET_GROUND,
     WINDY_PLACE,
     NEAR_WATER,
     OPENED_OFTEN,
     NEVER_TURNED,
-    SNOW_MIXED_IN
+    SNOW_MIXED_IN,
+    // who does the work and who is about
+    CANNOT_LIFT,
+    LUNGS_OR_IMMUNITY,
+    PREGNANT,
+    SMALL_CHILDREN,
+    PETS_LOOSE
 }

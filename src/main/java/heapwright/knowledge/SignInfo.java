@@ -10,6 +10,7 @@ import java.util.function.UnaryOperator;
  * @param id the sign
  * @param sense the sense or topic under which it is asked
  * @param where where a person must go to answer it
+ * @param lasts how long an answer holds
  * @param met how often it is met at home piles, as far as nothing else is known
  * @param ask the question, answered yes, no or don't know
  * @param say the statement when the answer is yes
@@ -23,6 +24,7 @@ public record SignInfo(
         Sign id,
         Sense sense,
         Where where,
+        Lasts lasts,
         Met met,
         String ask,
         String say,
@@ -37,6 +39,7 @@ public record SignInfo(
                 id,
                 sense,
                 where,
+                lasts,
                 met,
                 wording.apply(ask),
                 wording.apply(say),
@@ -65,6 +68,16 @@ public record SignInfo(
         }
     }
 
+    /** How long an answer holds. */
+    public enum Lasts implements Id {
+        /** First aid is a matter of the first days. */
+        DAYS,
+        /** As long as the limit for answers says: a pile changes. */
+        WEEKS,
+        /** Until it is answered the other way. */
+        ALWAYS
+    }
+
     /** Where a person must go to answer a question. */
     public enum Where implements Id {
         /** From memory, from a distance and upwind, or by looking round: the pile is not touched and not come close to. */
@@ -77,12 +90,15 @@ public record SignInfo(
 
     /** The sense or topic under which a sign is asked. */
     public enum Sense implements Id {
+        /** Somebody is hurt or ill: asked before all else. */
+        INCIDENT,
         NOSE,
         HAND,
         WARMTH,
         EYE,
         VISITORS,
         INPUTS,
-        PLACE
+        PLACE,
+        PEOPLE
     }
 }

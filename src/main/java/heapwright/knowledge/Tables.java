@@ -9,6 +9,7 @@ final class Tables {
     private final Row.Ids<Sign> signs = new Row.Ids<>(Sign.values());
     private final Row.Ids<SignInfo.Sense> senses = new Row.Ids<>(SignInfo.Sense.values());
     private final Row.Ids<SignInfo.Where> wheres = new Row.Ids<>(SignInfo.Where.values());
+    private final Row.Ids<SignInfo.Lasts> lasts = new Row.Ids<>(SignInfo.Lasts.values());
     private final Row.Ids<SignInfo.Met> mets = new Row.Ids<>(SignInfo.Met.values());
     private final Row.Ids<Cause> causes = new Row.Ids<>(Cause.values());
     private final Row.Ids<CauseInfo.Kind> kinds = new Row.Ids<>(CauseInfo.Kind.values());
@@ -23,6 +24,7 @@ final class Tables {
     private final Row.Ids<Material.Bar> bars = new Row.Ids<>(Material.Bar.values());
     private final Row.Ids<Trait> traits = new Row.Ids<>(Trait.values());
     private final Row.Ids<UsualDose> usualDoses = new Row.Ids<>(UsualDose.values());
+    private final Row.Ids<KeepOutClass> keepOuts = new Row.Ids<>(KeepOutClass.values());
     private final Row.Ids<Condition> conditions = new Row.Ids<>(Condition.values());
     private final Row.Ids<Known> knowns = new Row.Ids<>(Known.values());
 
@@ -31,6 +33,7 @@ final class Tables {
                 row.one("id", signs),
                 row.one("sense", senses),
                 row.one("where", wheres),
+                row.one("lasts", lasts),
                 row.one("met", mets),
                 row.text("ask"),
                 row.text("say"),
@@ -124,7 +127,9 @@ final class Tables {
                 Set.copyOf(does),
                 row.several("cautions", cautions),
                 row.rowIfAny(
-                        "keepOut", k -> new Material.KeepOut(k.one("bar", bars), k.text("reason"), k.text("instead"))),
+                        "keepOut",
+                        k -> new Material.KeepOut(
+                                k.one("bar", bars), k.one("kind", keepOuts), k.text("reason"), k.text("instead"))),
                 row.text("note"));
     }
 
@@ -141,6 +146,18 @@ final class Tables {
 
     SourceInfo source(Row row) {
         return new SourceInfo(row.text("key"), row.text("what"), known(row), row.textIfAny("address"));
+    }
+
+    KeepOutInfo keepOut(Row row) {
+        return new KeepOutInfo(
+                row.one("id", keepOuts),
+                row.text("name"),
+                row.several("signs", signs),
+                row.oneIfAny("step", remedies),
+                row.flag("nothingForkedThrough"),
+                row.flag("staysTainted"),
+                row.texts("sources"),
+                known(row));
     }
 
     UsualDoseInfo usualDose(Row row) {

@@ -13,5 +13,7 @@ public enum Action implements Token {
     MOVED,
     SIEVED,
     SPLIT,
-    DRAINED
+    DRAINED,
+    /** What must stay out was taken out. */
+    TAKEN_OUT
 }

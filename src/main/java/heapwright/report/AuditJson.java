@@ -7,6 +7,7 @@ import heapwright.advice.audit.Judgement;
 import heapwright.advice.fact.LimitIs;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.LimitInfo;
+import heapwright.knowledge.Id;
 import heapwright.knowledge.Material;
 import heapwright.process.mixture.Mixture;
 import java.util.Locale;
@@ -72,7 +73,11 @@ public final class AuditJson {
                 .ifPresent(k -> node.put("material", material.id())
                         .put("bar", k.bar().id())
                         .put("reason", k.reason())
-                        .put("instead", k.instead()));
+                        .put("instead", k.instead())
+                        .put("kind", k.kind().id())
+                        .put(
+                                "alreadyIn",
+                                words.knowledge().keepOuts().get(k.kind()).step().map(Id::id).orElse(null)));
         ArrayNode rules = node.putArray("localRules");
         for (Caution caution : material.cautions()) {
             words.knowledge().cautions().get(caution).localRules().ifPresent(rules::add);

@@ -89,6 +89,14 @@ public final class AuditReport {
                 : told + " " + words.text("audit.reasons." + audit.mark().id(), reasons);
     }
 
+    /** The step for what is in a pile already, by the table that the checkup reads too. */
+    private String alreadyIn(Material.KeepOut bar) {
+        return words.knowledge().keepOuts().get(bar.kind()).step().stream()
+                .map(r -> " " + words.text("audit.already-in", words.remedy(r)))
+                .findFirst()
+                .orElse("");
+    }
+
     private void out(Sheet page, Audit audit) {
         List<Material> also = audit.proposal().map(Proposal::leftOut).orElse(List.of()).stream()
                 .filter(m -> !audit.barred().contains(m))
@@ -105,7 +113,7 @@ public final class AuditReport {
                     0,
                     INDENT,
                     "- " + words.word("bar", bar.bar()) + ": " + m.name() + ". " + bar.reason() + " " + bar.instead()
-                            + rules);
+                            + alreadyIn(bar) + rules);
         }
         if (!also.isEmpty()) {
             String names = also.stream().map(words::thing).collect(Collectors.joining("; "));

@@ -101,6 +101,10 @@ public final class TextReport {
 
     /** What stands, in one sentence. */
     public String headline(Advice advice) {
+        if (advice.firstAid().isPresent()) {
+            return words.text(
+                    "headline.first-aid", words.remedy(advice.firstAid().get()));
+        }
         List<Finding> dangers = of(advice, Kind.DANGER);
         if (!dangers.isEmpty()) {
             return words.text("headline.danger", names(dangers));

@@ -1,6 +1,7 @@
 package heapwright.report;
 
 import heapwright.advice.engine.RuleInfo;
+import heapwright.advice.fact.AlreadyIn;
 import heapwright.advice.fact.Concluded;
 import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Did;
@@ -140,6 +141,10 @@ public final class Words {
                     Double.isNaN(w.share())
                             ? text("fact.went-in", what, w.daysAgo())
                             : text("fact.went-in-share", what, w.daysAgo(), figures.round(w.share() * 100)));
+        }
+        if (fact instanceof AlreadyIn a) {
+            String what = knowledge.keepOuts().get(a.kind()).name();
+            return Optional.of(a.stillIn() ? text("fact.already-in", what, a.daysAgo()) : text("fact.was-in", what));
         }
         if (fact instanceof Did d) {
             return Optional.of(text("fact.did", text("action." + d.action().token()), d.daysAgo()));

@@ -6,6 +6,7 @@ import heapwright.advice.fact.Grade;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
+import heapwright.knowledge.SignInfo.Sense;
 import heapwright.pile.Pile;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -44,7 +45,7 @@ class DangerFirstTest {
     private static List<String> misses(List<String> danger, Cause cause, Remedy first) {
         List<String> misses = new ArrayList<>();
         for (Sign other : Sign.values()) {
-            if (!danger.contains(other.id())) {
+            if (!danger.contains(other.id()) && !hurts(other)) {
                 List<String> both = new ArrayList<>(danger);
                 both.add(other.id());
                 check(misses, "+" + other.id(), TestPile.seen(spaced(both), ""), cause, first);
@@ -59,9 +60,14 @@ class DangerFirstTest {
         return misses;
     }
 
+    /** Somebody hurt or ill outranks every danger: see {@link KeepOutPairsTest}. */
+    private static boolean hurts(Sign sign) {
+        return TestPile.KNOWLEDGE.signs().get(sign).sense() == Sense.INCIDENT;
+    }
+
     private static void check(List<String> misses, String what, Pile pile, Cause cause, Remedy first) {
         Advice advice = TestPile.ADVISOR.diagnose(pile);
-        boolean smokes = what.equals("+smoke") || what.equals("+charred");
+        boolean smokes = List.of("+smoke", "+charred", "+glow", "+ash-warm", "+oily-rags").contains(what);
         Set<Cause> dangers = smokes ? EnumSet.of(cause, Cause.FIRE_RISK) : EnumSet.of(cause);
         Set<Remedy> calls = smokes ? EnumSet.of(first, Remedy.CALL_FIRE_SERVICE) : EnumSet.of(first);
         boolean leads = !advice.findings().isEmpty()

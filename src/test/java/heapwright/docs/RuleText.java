@@ -39,16 +39,20 @@ record RuleText(String id, String words, String when, String then) {
     private static final Pattern BROAD = Pattern.compile("\\w+\\(\\)|not in|!=");
     private static final Knowledge KNOWLEDGE = KnowledgeReader.packed();
     private static final Map<String, Kind> KINDS = Map.of(
-            "digsIn()", new Kind("digs into the pile", RemedyInfo.Does::digsIn),
-            "disturbs()", new Kind("opens, turns, wets or feeds the pile", RemedyInfo.Does::disturbs),
-            "addsNitrogen()", new Kind("brings nitrogen", RemedyInfo.Does::addsNitrogen),
-            "addsAlkali()", new Kind("brings ash or lime", RemedyInfo.Does::addsAlkali),
-            "wets()", new Kind("brings water", RemedyInfo.Does::wets));
+            "digsIn()", new Kind("digs into the pile", r -> r.does().digsIn()),
+            "disturbs()",
+                    new Kind(
+                            "opens, turns, wets or feeds the pile",
+                            r -> r.does().disturbs()),
+            "addsNitrogen()", new Kind("brings nitrogen", r -> r.does().addsNitrogen()),
+            "addsAlkali()", new Kind("brings ash or lime", r -> r.does().addsAlkali()),
+            "wets()", new Kind("brings water", r -> r.does().wets()),
+            "heavy()", new Kind("is heavy work", r -> r.effort().heavy()));
     private static final Pattern EXCEPTED = Pattern.compile("(?s)(?:not in|!=) (\\([^)]*\\)|Remedy\\.\\w+)");
     private static final Pattern INSERTED = Pattern.compile("new (\\w+)\\( ([^)]*) \\)");
 
     /** What steps have in common, in words and by their column. */
-    private record Kind(String words, Predicate<RemedyInfo.Does> has) {}
+    private record Kind(String words, Predicate<RemedyInfo> has) {}
 
     /** Every rule below {@code rules/}. */
     static List<RuleText> all() {
@@ -143,7 +147,7 @@ record RuleText(String id, String words, String when, String then) {
         Set<Remedy> left = KNOWLEDGE.remedies().values().stream()
                 .filter(r -> KINDS.entrySet().stream()
                         .filter(k -> pattern.contains(k.getKey()))
-                        .allMatch(k -> k.getValue().has().test(r.does())))
+                        .allMatch(k -> k.getValue().has().test(r)))
                 .map(RemedyInfo::id)
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Remedy.class)));
         Matcher m = Pattern.compile("(?s)remedy (==|!=|in|not in) (\\([^)]*\\)|Remedy\\.\\w+)")

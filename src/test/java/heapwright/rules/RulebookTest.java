@@ -12,6 +12,7 @@ import heapwright.advice.fact.Fixture;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.Condition;
+import heapwright.knowledge.KeepOutInfo;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
 import heapwright.knowledge.Limit;
@@ -69,9 +70,11 @@ class RulebookTest {
     }
 
     @Test
-    @DisplayName("read every sign")
+    @DisplayName("or the table of what stays out read every sign")
     void signs() {
-        assertEquals(Set.of(), without(Sign.class, named("Sign", logic)));
+        Set<String> read = named("Sign", logic);
+        knowledge.keepOuts().values().forEach(k -> k.signs().forEach(s -> read.add(s.name())));
+        assertEquals(Set.of(), without(Sign.class, read));
     }
 
     @Test
@@ -84,6 +87,21 @@ class RulebookTest {
     @DisplayName("have a remedy for every cause")
     void mendedCauses() {
         assertEquals(Set.of(), without(Cause.class, given("new Proposes\\( Remedy\\.\\w+, Cause\\.(\\w+)")));
+    }
+
+    @Test
+    @DisplayName("propose the step that the table names for what is already in")
+    void alreadyIn() {
+        List<String> unproposed = knowledge.keepOuts().values().stream()
+                .filter(KeepOutInfo::nothingForkedThrough)
+                .filter(k -> DrlFile.allRules().stream()
+                        .noneMatch(r -> r.folder().equals("remedy")
+                                && r.body().contains("KeepOutClass." + k.id().name() + ",")
+                                && r.consequence()
+                                        .contains("Remedy." + k.step().orElseThrow().name() + ",")))
+                .map(k -> k.id().id())
+                .toList();
+        assertEquals(List.of(), unproposed);
     }
 
     @Test

@@ -25,21 +25,16 @@ final class KeepOuts {
     /** The barred materials of the portions, each once, the firmest bar first. */
     List<Material> of(List<Portion> portions) {
         return portions.stream()
-                .flatMap(p -> barred(p.material()).stream())
+                .flatMap(p -> knowledge.barred(p.material()).stream())
                 .distinct()
                 .sorted(Comparator.comparing(
                         m -> firmness(m.keepOut().orElseThrow().bar())))
                 .toList();
     }
 
-    /** A material that is barred itself, or that a person named as one that is. */
+    /** The barred material that it is or is called after. */
     Optional<Material> barred(Material material) {
-        if (material.keepOut().isPresent()) {
-            return Optional.of(material);
-        }
-        return knowledge
-                .material(material.name())
-                .filter(named -> named.keepOut().isPresent());
+        return knowledge.barred(material);
     }
 
     /**
@@ -49,7 +44,8 @@ final class KeepOuts {
      * @param beside all that goes in or may be added
      */
     boolean leftOut(Material material, List<Material> beside) {
-        return barred(material)
+        return knowledge
+                        .barred(material)
                         .filter(m ->
                                 NOT_BUILT_IN.contains(m.keepOut().orElseThrow().bar()))
                         .isPresent()

@@ -6,6 +6,7 @@ import heapwright.pile.Pile;
 import heapwright.process.mixture.Materials;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** What a recipe states beside its numbers: what went in, and where it is to stand. */
 final class RecipeFacts {
@@ -14,7 +15,7 @@ final class RecipeFacts {
 
     static List<Object> of(Pile pile, Materials materials) {
         List<Object> facts = new ArrayList<>(new Inputs(pile, materials).facts());
-        facts.addAll(new Answers(pile, 0).fixtures());
+        facts.addAll(new Answers(pile, Map.of(), 0).fixtures());
         return facts;
     }
 }

@@ -11,6 +11,7 @@ import heapwright.advice.fact.Withholds;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Remedy;
+import heapwright.knowledge.RemedyInfo;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
@@ -63,16 +64,23 @@ public final class Inference {
             recorder.results(Proposes.class).stream()
                     .map(Proposes::remedy)
                     .distinct()
-                    .forEach(r -> run.insert(
-                            new Planned(r, knowledge.remedies().get(r).does())));
+                    .forEach(r -> run.insert(planned(r)));
             run.fire(Pass.GUARD);
             Set<Remedy> offered = EnumSet.noneOf(Remedy.class);
             recorder.results(Proposes.class).forEach(p -> offered.add(p.remedy()));
-            recorder.results(Withholds.class).forEach(w -> offered.remove(w.remedy()));
+            recorder.results(Withholds.class).stream()
+                    .map(Withholds::remedy)
+                    .filter(r -> !knowledge.remedies().get(r).firstAid())
+                    .forEach(offered::remove);
             offered.forEach(r -> run.insert(new Offered(r)));
             run.fire(Pass.ARRANGE);
             return new Outcome(List.copyOf(facts), merged(recorder.firings()), weighed);
         }
+    }
+
+    private Planned planned(Remedy remedy) {
+        RemedyInfo info = knowledge.remedies().get(remedy);
+        return new Planned(remedy, info.does(), info.effort().heavy());
     }
 
     /**

@@ -4,7 +4,7 @@ import heapwright.knowledge.Remedy;
 import heapwright.knowledge.RemedyInfo;
 
 /** A proposed remedy with what doing it means, as the table of remedies has it; the guard rules read it. */
-public record Planned(Remedy remedy, RemedyInfo.Does does) {
+public record Planned(Remedy remedy, RemedyInfo.Does does, boolean heavy) {
 
     public boolean opens() {
         return does.opens();

@@ -6,6 +6,7 @@ import heapwright.advice.fact.Fixture;
 import heapwright.advice.fact.Has;
 import heapwright.advice.fact.Seen;
 import heapwright.knowledge.Sign;
+import heapwright.knowledge.SignInfo;
 import heapwright.pile.Action;
 import heapwright.pile.Container;
 import heapwright.pile.Entry;
@@ -20,21 +21,28 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Turns what a person saw, did and said of the place into facts. */
 public final class Answers {
 
+    /** First aid is for the day and the day after; later it is a matter for a doctor. Judgement. */
+    private static final int FIRST_DAYS = 1;
+
     private final Pile pile;
+    private final Map<Sign, SignInfo> infos;
     private final int freshDays;
 
     /**
      * Prepares.
      *
      * @param pile the pile
-     * @param freshDays for how many days an answer holds; older ones are out of date
+     * @param infos what is said of each sign
+     * @param freshDays for how many days an answer holds that lasts for weeks; older ones are out of date
      */
-    public Answers(Pile pile, int freshDays) {
+    public Answers(Pile pile, Map<Sign, SignInfo> infos, int freshDays) {
         this.pile = pile;
+        this.infos = infos;
         this.freshDays = freshDays;
     }
 
@@ -48,13 +56,26 @@ public final class Answers {
         Map<Sign, Object> latest = new EnumMap<>(Sign.class);
         for (Entry entry : pile.log()) {
             int days = daysAgo(entry);
-            if (days < 0 || days > freshDays) {
+            if (days < 0) {
                 continue;
             }
-            entry.notSeen().forEach(id -> sign(id).ifPresent(s -> latest.put(s, new Denied(s, days))));
-            entry.seen().forEach(id -> sign(id).ifPresent(s -> latest.put(s, new Seen(s, days))));
+            fresh(entry.notSeen(), days).forEach(s -> latest.put(s, new Denied(s, days)));
+            fresh(entry.seen(), days).forEach(s -> latest.put(s, new Seen(s, days)));
         }
         return new ArrayList<>(latest.values());
+    }
+
+    private Stream<Sign> fresh(List<String> ids, int days) {
+        return ids.stream().flatMap(id -> sign(id).stream()).filter(s -> days <= holds(s));
+    }
+
+    /** For how many days an answer to a sign holds. */
+    private int holds(Sign sign) {
+        return switch (infos.get(sign).lasts()) {
+            case DAYS -> FIRST_DAYS;
+            case WEEKS -> freshDays;
+            case ALWAYS -> Integer.MAX_VALUE;
+        };
     }
 
     private static Optional<Sign> sign(String id) {

@@ -112,7 +112,7 @@ final class Happenings {
                     all.add(new Event.Cover(day, Surroundings.round(Container.Insulation.STRAW, now)));
                 }
             }
-            case UNCOVERED, SPLIT, DRAINED -> {}
+            case UNCOVERED, SPLIT, DRAINED, TAKEN_OUT -> {}
         }
     }
 

@@ -99,7 +99,7 @@ public final class AdviceViews {
 
     /** A step that cannot wait stands for danger, even where other signs speak against the finding behind it. */
     private static Optional<Step> urgent(Advice advice) {
-        return advice.steps().stream().filter(s -> s.urgency() == Urgency.NOW).findFirst();
+        return advice.steps().stream().filter(s -> s.urgency().compareTo(Urgency.NOW) <= 0).findFirst();
     }
 
     private String headline(Advice advice) {

@@ -26,7 +26,10 @@ class AnswersTest {
     private static final int FRESH = 14;
 
     private static Answers answers(String fields) {
-        return new Answers(TestPile.of("'built': '2026-10-10', 'asOf': '2026-11-21', " + fields), FRESH);
+        return new Answers(
+                TestPile.of("'built': '2026-10-10', 'asOf': '2026-11-21', " + fields),
+                TestPile.KNOWLEDGE.signs(),
+                FRESH);
     }
 
     private static List<Object> signs(String log) {
@@ -39,6 +42,15 @@ class AnswersTest {
         assertEquals(List.of(new Seen(Sign.SOGGY, 14)), signs("{'date': '2026-11-07', 'seen': ['soggy']}"));
         assertEquals(List.of(), signs("{'date': '2026-11-06', 'seen': ['soggy']}"));
         assertEquals(List.of(new Seen(Sign.SOGGY, 0)), signs("{'date': '2026-11-21', 'seen': ['soggy']}"));
+    }
+
+    @Test
+    @DisplayName("of what a person is hold for good, and of somebody hurt for that day and the next")
+    void lasting() {
+        assertEquals(
+                List.of(new Seen(Sign.PREGNANT, 42)),
+                signs("{'date': '2026-10-10', 'seen': ['pregnant']}, {'date': '2026-11-19', 'seen': ['lye-in-eye']}"));
+        assertEquals(List.of(new Seen(Sign.LYE_IN_EYE, 1)), signs("{'date': '2026-11-20', 'seen': ['lye-in-eye']}"));
     }
 
     @Test

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.knowledge.Dose;
+import heapwright.knowledge.KeepOutClass;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
 import heapwright.pile.Amount;
@@ -309,7 +310,7 @@ class DoseCalculatorTest {
                 Optional.empty(),
                 TestMaterials.STRAW.traits(),
                 List.of(),
-                Optional.of(new Material.KeepOut(Material.Bar.NEVER, "x", "x")),
+                Optional.of(new Material.KeepOut(Material.Bar.NEVER, KeepOutClass.NEEDS_CARE, "x", "x")),
                 "");
         Materials materials = Materials.of(java.util.Map.of("spoilt-straw", barred, "leaves-mixed", LEAVES));
         DoseContext context = new DoseContext(
