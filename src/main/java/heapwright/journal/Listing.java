@@ -51,7 +51,8 @@ final class Listing {
             listed(file).ifPresent(all::add);
         }
         forget(folder, files);
-        all.sort(Comparator.comparing(Listed::name, String.CASE_INSENSITIVE_ORDER).thenComparing(Listed::id));
+        all.sort(Comparator.comparing(Listed::name, String.CASE_INSENSITIVE_ORDER)
+                .thenComparing(Listed::id));
         return List.copyOf(all);
     }
 

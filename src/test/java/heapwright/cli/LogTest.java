@@ -48,7 +48,8 @@ class LogTest {
         THEIRS.warn("A thing failed", fault);
         assertEquals(List.of(fault), seen);
         assertTrue(
-                told().matches("(?s)\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d:\\d\\d WARNING org.example.invented: A thing failed\\R.*"),
+                told().matches(
+                                "(?s)\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d:\\d\\d WARNING org.example.invented: A thing failed\\R.*"),
                 told());
         assertTrue(told().contains("IllegalStateException: broken"), told());
         assertTrue(told().contains("at heapwright.cli.LogTest.server(LogTest.java:"), told());

@@ -72,8 +72,8 @@ class OutOfMemoryIT {
     }
 
     private Process start(String... options) throws IOException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
         command.addAll(List.of(options));
         command.addAll(List.of(
                 "-cp",

@@ -164,8 +164,7 @@ class JournalTest {
         Files.writeString(folder.resolve("heap.json"), "{\"heapwright\": \"pile/1\", ");
         List<Listed> list = journal.list();
         assertEquals(List.of("heap", "other"), ids(list));
-        Broken broken =
-                assertInstanceOf(Broken.class, journal.open("heap").orElseThrow());
+        Broken broken = assertInstanceOf(Broken.class, journal.open("heap").orElseThrow());
         assertEquals(Listed.of(broken), list.get(0));
         assertEquals("heap.json", broken.name());
         assertEquals("heap.json", broken.problems().get(0).file());
@@ -185,7 +184,8 @@ class JournalTest {
         Files.createDirectory(folder.resolve("folder.json"));
         List<Listed> list = journal.list();
         assertEquals(List.of("bytes", "folder", "large"), ids(list));
-        assertTrue(list.stream().allMatch(f -> f.pile().isEmpty() && !f.problems().isEmpty()), list::toString);
+        assertTrue(
+                list.stream().allMatch(f -> f.pile().isEmpty() && !f.problems().isEmpty()), list::toString);
     }
 
     @Test

@@ -47,8 +47,7 @@ class BusyIT {
     }
 
     private int status(TestServer server, String path) throws IOException, InterruptedException {
-        return client.send(
-                        HttpRequest.newBuilder(URI.create(server.at(path))).build(), BodyHandlers.discarding())
+        return client.send(HttpRequest.newBuilder(URI.create(server.at(path))).build(), BodyHandlers.discarding())
                 .statusCode();
     }
 
@@ -73,13 +72,17 @@ class BusyIT {
             assertEquals(200, status(server, "/"));
             assertEquals(200, status(server, "/piles"));
             byte[] small = PileFiles.ofBytes(LARGE / 2, 2);
-            assertEquals(200, client.send(checkup(server, small), BodyHandlers.ofString()).statusCode());
+            assertEquals(
+                    200,
+                    client.send(checkup(server, small), BodyHandlers.ofString()).statusCode());
 
             slow.getOutputStream().write(document);
             byte[] rest = slow.getInputStream().readNBytes(200);
             assertTrue(new String(rest, StandardCharsets.ISO_8859_1).contains("HTTP/1.1 200"), "the first is served");
             assertEquals(
-                    200, client.send(checkup(server, document), BodyHandlers.ofString()).statusCode());
+                    200,
+                    client.send(checkup(server, document), BodyHandlers.ofString())
+                            .statusCode());
         }
     }
 

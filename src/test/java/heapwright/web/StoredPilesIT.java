@@ -34,8 +34,7 @@ class StoredPilesIT {
     private Path folder;
 
     private HttpResponse<String> get(TestServer server, String path) throws IOException, InterruptedException {
-        return client.send(
-                HttpRequest.newBuilder(URI.create(server.at(path))).build(), BodyHandlers.ofString());
+        return client.send(HttpRequest.newBuilder(URI.create(server.at(path))).build(), BodyHandlers.ofString());
     }
 
     private static void note(ObjectNode document, String sign, int core) {
@@ -61,7 +60,9 @@ class StoredPilesIT {
             HttpResponse<String> saved = client.send(
                     HttpRequest.newBuilder(URI.create(server.at("/api/piles/heap-1")))
                             .header("Content-Type", "application/json")
-                            .header("If-Match", stored.headers().firstValue("ETag").orElseThrow())
+                            .header(
+                                    "If-Match",
+                                    stored.headers().firstValue("ETag").orElseThrow())
                             .PUT(BodyPublishers.ofString(document.toString()))
                             .build(),
                     BodyHandlers.ofString());
@@ -91,7 +92,9 @@ class StoredPilesIT {
                 String last = get(server, list + "?from=200").body();
                 assertTrue(last.contains("Piles 201 to 250 of 250."), list);
                 assertFalse(last.contains("rel=\"next\""), list);
-                assertEquals(last.replaceAll("_seal.*", ""), get(server, list + "?from=999999").body().replaceAll("_seal.*", ""));
+                assertEquals(
+                        last.replaceAll("_seal.*", ""),
+                        get(server, list + "?from=999999").body().replaceAll("_seal.*", ""));
             }
             assertEquals(200, get(server, "/piles?from=-1").statusCode());
             assertEquals(
