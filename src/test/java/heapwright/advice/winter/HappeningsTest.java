@@ -1,0 +1,192 @@
+package heapwright.advice.winter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.advice.TestPile;
+import heapwright.advice.fact.Reads;
+import heapwright.knowledge.Reading;
+import heapwright.knowledge.Sign;
+import heapwright.pile.Pile;
+import heapwright.process.heat.CoreReading;
+import heapwright.process.heat.Envelope;
+import heapwright.process.heat.Event;
+import heapwright.process.heat.Matter;
+import heapwright.process.heat.PileState;
+import heapwright.process.heat.StateMark;
+import heapwright.process.heat.Weather;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** Built on 10 October, looked at 42 days later. */
+@DisplayName("To the model a record")
+class HappeningsTest {
+
+    private static final OptionalDouble NONE = OptionalDouble.empty();
+    private static final PileState START =
+            PileState.cube(Matter.of(1.5, 500, 0.6, 0.2, 0.3, 0.1, 30, 5), 12, Envelope.slatted());
+
+    private static Happenings of(String log, String more) {
+        Pile pile = TestPile.of("'built': '2026-10-10', 'asOf': '2026-11-21', 'log': [" + log + "]" + more);
+        return new Happenings(pile, WinterPiles.materials(pile), START, Weather.constant(-20, 50));
+    }
+
+    private static Happenings of(String log) {
+        return of(log, "");
+    }
+
+    private static String done(String date, String actions) {
+        return "{'date': '" + date + "', 'done': [" + actions + "]}";
+    }
+
+    private static String core(String date, double celsius) {
+        return "{'date': '" + date + "', 'measured': {'core': {'value': " + celsius + ", 'unit': 'C'}}}";
+    }
+
+    private static List<Event> events(String log) {
+        return of(log).events(Set.of());
+    }
+
+    @Test
+    @DisplayName("tells what was done on which day")
+    void done() {
+        assertEquals(List.of(new Event.Turn(20)), events(done("2026-10-30", "'turned-fully'")));
+        assertEquals(List.of(new Event.Turn(0)), events(done("2026-10-10", "'moved'")));
+        assertEquals(List.of(new Event.Loosen(42)), events(done("2026-11-21", "'loosened'")));
+        assertEquals(List.of(new Event.Loosen(1)), events(done("2026-10-11", "'holes-made'")));
+        assertEquals(
+                List.of(new Event.Water(2, 20 * 1.5, 10)),
+                events(done("2026-10-12", "'watered'")),
+                "twenty litres to the cubic metre from the tap");
+        assertEquals(List.of(), events(done("2026-10-12", "'uncovered', 'split', 'drained'")));
+    }
+
+    @Test
+    @DisplayName("covers and insulates once, not on top of what was there when it was built")
+    void covered() {
+        Event.Cover covered =
+                (Event.Cover) events(done("2026-10-12", "'covered'")).get(0);
+        assertEquals(2, covered.day());
+        assertTrue(covered.envelope().rainShare() < START.envelope().rainShare());
+        Event.Cover insulated =
+                (Event.Cover) events(done("2026-10-12", "'insulated'")).get(0);
+        assertTrue(insulated.envelope().sideResistance() > START.envelope().sideResistance());
+        assertEquals(
+                List.of(),
+                of(
+                                done("2026-10-12", "'covered', 'insulated'"),
+                                ", 'container': {'cover': 'lid', 'insulation': 'straw'}")
+                        .events(Set.of()));
+        assertEquals(
+                2,
+                of(
+                                done("2026-10-12", "'covered', 'insulated'"),
+                                ", 'container': {'cover': 'none', 'insulation': 'none'}")
+                        .events(Set.of())
+                        .size());
+    }
+
+    @Test
+    @DisplayName("adds what was added, mixed through where it was turned that day, no colder than stuff can be")
+    void added() {
+        String grass = "'added': [{'material': 'grass-clippings', 'amount': 20, 'unit': 'kg'}]";
+        Event.Add laid =
+                (Event.Add) events("{'date': '2026-10-20', " + grass + "}").get(0);
+        assertEquals(10, laid.day());
+        assertEquals(false, laid.mixed());
+        assertEquals(-10, laid.temperatureC());
+        assertEquals(20, laid.matter().dryKg() + laid.matter().waterKg(), 1e-9);
+        List<Event> turned = events("{'date': '2026-10-20', 'done': ['turned-fully'], " + grass + "}");
+        assertTrue(((Event.Add) turned.get(1)).mixed());
+        List<Event> other = events(done("2026-10-19", "'turned-fully'") + ",{'date': '2026-10-20', " + grass + "}");
+        assertEquals(false, ((Event.Add) other.get(1)).mixed());
+        assertEquals(1, events("{'date': '2026-10-10', " + grass + "}").size(), "also on the first day");
+        String dated = ", 'recipe': [{'material': 'leaves-mixed', 'amount': 50, 'unit': 'kg'},"
+                + "{'material': 'grass-clippings', 'amount': 20, 'unit': 'kg', 'date': '2026-10-13'}]";
+        List<Event> later = of("", dated).events(Set.of());
+        assertEquals(1, later.size(), "what went in by the recipe on the first day is the pile itself");
+        assertEquals(3, later.get(0).day());
+    }
+
+    @Test
+    @DisplayName("opened often is opened every three days, unless it tells so itself")
+    void often() {
+        List<Event> opened = of("").events(Set.of(Sign.OPENED_OFTEN));
+        assertEquals(14, opened.size());
+        assertEquals(new Event.Turn(3), opened.get(0));
+        assertEquals(new Event.Turn(42), opened.get(13));
+        String three = done("2026-10-12", "'opened'") + "," + done("2026-10-20", "'opened'") + ","
+                + done("2026-10-30", "'opened'");
+        assertEquals(3, of(three).events(Set.of(Sign.OPENED_OFTEN)).size());
+        assertEquals(
+                16,
+                of(three.substring(0, three.lastIndexOf(",{")))
+                        .events(Set.of(Sign.OPENED_OFTEN))
+                        .size());
+    }
+
+    @Test
+    @DisplayName("keeps the last temperature of a day, within what a pile can have")
+    void cores() {
+        assertEquals(
+                List.of(new CoreReading(10, 30), new CoreReading(20, 79)),
+                of(core("2026-10-20", 25) + "," + core("2026-10-20", 30) + "," + core("2026-10-30", 95))
+                        .cores());
+    }
+
+    private static String wet(String date, double moisture) {
+        return "{'date': '" + date + "', 'measured': {'moisture': {'value': " + moisture + ", 'unit': '%'}}}";
+    }
+
+    @Test
+    @DisplayName("of water counts from the start, or from the day after the pile was last hot")
+    void water() {
+        assertEquals(
+                List.of(new StateMark(0, OptionalDouble.of(0.7), NONE)),
+                of(wet("2026-10-30", 70)).marks(List.of(), Set.of()));
+        assertEquals(
+                List.of(new StateMark(6, OptionalDouble.of(0.7), NONE)),
+                of(core("2026-10-15", 40) + "," + wet("2026-10-30", 70)).marks(List.of(), Set.of()));
+        assertEquals(
+                List.of(new StateMark(0, OptionalDouble.of(0.7), NONE)),
+                of(core("2026-10-15", 39) + "," + wet("2026-10-30", 70)).marks(List.of(), Set.of()));
+        assertEquals(
+                List.of(new StateMark(0, OptionalDouble.of(0.7), NONE), new StateMark(1, OptionalDouble.of(0.6), NONE)),
+                of(wet("2026-10-20", 70) + "," + wet("2026-10-30", 60)).marks(List.of(), Set.of()));
+    }
+
+    /** pH 7.4 is no acid and 4.4 all of it; a sour smell is pH 5.7 at least. */
+    @Test
+    @DisplayName("of acid is read from the pH, else from the nose")
+    void acid() {
+        StateMark mark = of("{'date': '2026-10-30', 'measured': {'ph': {'value': 5.9, 'unit': 'pH'}}}")
+                .marks(List.of(), Set.of(Sign.SMELLS_SOUR))
+                .get(0);
+        assertEquals(0.5, mark.acidIndex().orElseThrow(), 1e-9);
+        assertEquals(
+                List.of(new StateMark(0, NONE, OptionalDouble.of(0.55))),
+                of("").marks(List.of(), Set.of(Sign.SMELLS_SOUR)));
+        assertEquals(
+                List.of(new StateMark(21, NONE, OptionalDouble.of(0.55))),
+                of("").marks(List.of(), Set.of(Sign.SMELLS_SOUR, Sign.HEATED_THEN_COOLED)),
+                "what is sour now was not yet sour while it was warm");
+        assertEquals(List.of(), of("").marks(List.of(), Set.of()));
+    }
+
+    @Test
+    @DisplayName("takes the hand where it does not agree with the recipe")
+    void hand() {
+        Reads wetter = new Reads(Reading.MOISTURE, 65, 70, 75, Reads.Basis.REPORTED);
+        Reads same = new Reads(Reading.MOISTURE, 55, 62, 65, Reads.Basis.REPORTED);
+        Reads worked = new Reads(Reading.MOISTURE, 65, 70, 75, Reads.Basis.ESTIMATED);
+        assertEquals(List.of(new StateMark(0, OptionalDouble.of(0.7), NONE)), of("").marks(List.of(wetter), Set.of()));
+        assertEquals(List.of(), of("").marks(List.of(same), Set.of()), "the recipe's 60 % lie within");
+        assertEquals(List.of(), of("").marks(List.of(worked), Set.of()));
+        assertEquals(
+                List.of(new StateMark(0, OptionalDouble.of(0.33), NONE)),
+                of("").marks(List.of(wetter), Set.of(Sign.DRY_UNDER_DAMP_SKIN)));
+    }
+}
