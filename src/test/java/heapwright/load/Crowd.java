@@ -43,10 +43,8 @@ final class Crowd {
         CountDownLatch done = new CountDownLatch(clients);
         for (int i = 0; i < clients; i++) {
             Visitor.Person person = new Visitor.Person(SEED + 1 + i);
-            clock.schedule(
-                    () -> next(person, end, done),
-                    (long) (person.random().nextDouble() * pauseMs),
-                    TimeUnit.MILLISECONDS);
+            // One after another within the first pause: drawn by lot from neighbouring seeds, they would all come at once.
+            clock.schedule(() -> next(person, end, done), pauseMs * i / clients, TimeUnit.MILLISECONDS);
         }
         done.await();
         clock.shutdown();
