@@ -16,9 +16,13 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** What a file of the journal holds. */
 final class Content {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Content.class);
 
     private final Path file;
     private final byte[] bytes;
@@ -48,7 +52,8 @@ final class Content {
         } catch (NoSuchFileException e) {
             return Optional.empty();
         } catch (IOException e) {
-            return Optional.of(unreadable(file, "a file that could not be read (" + e.getMessage() + ")"));
+            LOG.warn("The file {} could not be read.", file, e);
+            return Optional.of(unreadable(file, "a file that could not be read"));
         }
     }
 
@@ -83,7 +88,8 @@ final class Content {
         return Arrays.equals(bytes, other.bytes);
     }
 
-    private String version() {
+    /** Stands for the exact bytes. */
+    String version() {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {

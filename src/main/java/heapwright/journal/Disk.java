@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -23,6 +24,21 @@ final class Disk implements FileOps {
                 channel.write(rest);
             }
             channel.force(true);
+        }
+    }
+
+    @Override
+    public void append(Path file, byte[] content) throws IOException {
+        try (FileChannel channel = FileChannel.open(
+                file,
+                StandardOpenOption.CREATE,
+                StandardOpenOption.WRITE,
+                StandardOpenOption.APPEND,
+                LinkOption.NOFOLLOW_LINKS)) {
+            ByteBuffer rest = ByteBuffer.wrap(content);
+            while (rest.hasRemaining()) {
+                channel.write(rest);
+            }
         }
     }
 

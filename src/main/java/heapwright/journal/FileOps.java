@@ -9,6 +9,9 @@ interface FileOps {
     /** Writes a new file, and returns when its content is on the disk. Fails if there is one by that name. */
     void write(Path file, byte[] content) throws IOException;
 
+    /** Adds to the end of a file, which is made if it is not there; not forced to the disk. */
+    void append(Path file, byte[] content) throws IOException;
+
     /** Gives a file another name, in one step that is done whole or not at all; a file that had the name is gone. */
     void rename(Path from, Path to) throws IOException;
 

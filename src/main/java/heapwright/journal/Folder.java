@@ -29,6 +29,10 @@ final class Folder {
         this.path = path;
     }
 
+    Path path() {
+        return path;
+    }
+
     /** The folder of that name in this one, made if it is not there. */
     Folder inner(String name) throws IOException {
         Path inner = path.resolve(name);
@@ -38,16 +42,16 @@ final class Folder {
         return new Folder(inner).checked();
     }
 
-    /** The folder of that name in this one, or nothing. */
-    Optional<Folder> innerIfThere(String name) throws IOException {
+    /** The folder of that name in this one; nothing if there is none, or something else, such as a link, by the name. */
+    Optional<Folder> innerIfThere(String name) {
         Path inner = path.resolve(name);
-        boolean there = Files.exists(inner, LinkOption.NOFOLLOW_LINKS);
-        return there ? Optional.of(new Folder(inner).checked()) : Optional.empty();
+        boolean there = Files.isDirectory(inner, LinkOption.NOFOLLOW_LINKS);
+        return there ? Optional.of(new Folder(inner)) : Optional.empty();
     }
 
     private Folder checked() throws IOException {
         if (!Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)) {
-            throw new IOException("\"" + path + "\" is not a folder. Give it another name, then try again.");
+            throw JournalFault.obstructed(path, null);
         }
         return this;
     }
@@ -85,8 +89,8 @@ final class Folder {
 
     /** The names that are in use in the folder of that name in this one; none if there is no such folder. */
     Set<String> takenIn(String name) throws IOException {
-        Path inner = path.resolve(name);
-        return Files.isDirectory(inner, LinkOption.NOFOLLOW_LINKS) ? new Folder(inner).taken() : Set.of();
+        Optional<Folder> inner = innerIfThere(name);
+        return inner.isPresent() ? inner.get().taken() : Set.of();
     }
 
     /** Where a file of that slug would stand. */

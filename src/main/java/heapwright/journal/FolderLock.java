@@ -1,5 +1,6 @@
 package heapwright.journal;
 
+import heapwright.journal.JournalFault.Kind;
 import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.nio.channels.FileChannel;
@@ -7,8 +8,14 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.ReentrantLock;
 
-/** Lets one writer at a time into a folder, among the threads of this program and among programs. */
+/**
+ * Lets one writer at a time into a folder, among the threads of this program and among programs. Where another program
+ * does not let go, one thread waits for it; the others are told soon, so that a server has threads left to answer with.
+ */
 final class FolderLock {
 
     /** The file that is locked; it stays, empty. */
@@ -16,11 +23,18 @@ final class FolderLock {
 
     private static final Duration PAUSE = Duration.ofMillis(5);
 
-    private final Duration patience;
+    /** How long another program may write before threads behind the one that waits for it give up. Our judgement. */
+    private static final Duration GRACE = Duration.ofMillis(500);
 
-    /** @param patience how long to wait for another program */
+    private final long patience;
+    private final ReentrantLock threads = new ReentrantLock();
+
+    /** When the thread in front began to wait for another program; 0 while it does not. */
+    private final AtomicLong waitsSince = new AtomicLong();
+
+    /** @param patience how long to wait in all */
     FolderLock(Duration patience) {
-        this.patience = patience;
+        this.patience = patience.toNanos();
     }
 
     /** What is done under the lock. */
@@ -32,35 +46,74 @@ final class FolderLock {
      * Does some work alone.
      *
      * @param folder the folder as its real path
-     * @throws IOException when the work fails or another program does not let go
+     * @throws JournalFault when another program does not let go
+     * @throws IOException when the work fails
      */
     <T> T alone(Path folder, Work<T> work) throws IOException {
+        long begin = System.nanoTime();
+        queue(folder, begin);
+        try {
+            return alone(folder, begin, work);
+        } finally {
+            threads.unlock();
+        }
+    }
+
+    private void queue(Path folder, long begin) throws IOException {
+        try {
+            while (!threads.tryLock(PAUSE.toMillis(), TimeUnit.MILLISECONDS)) {
+                long since = waitsSince.get();
+                long now = System.nanoTime();
+                if (now - begin > patience || since != 0 && now - since > GRACE.toNanos()) {
+                    throw locked(folder);
+                }
+            }
+        } catch (InterruptedException e) {
+            throw interrupted(folder);
+        }
+    }
+
+    private <T> T alone(Path folder, long begin, Work<T> work) throws IOException {
         // Closing one channel may let go of every lock this JVM holds on the file, so only one thread may have it open.
-        // An interned string is the one monitor that all journals on a folder share.
+        // An interned string is the one monitor that all journals on a folder share; a program has one journal.
         synchronized (("heapwright.journal " + folder).intern()) {
             try (FileChannel channel = FileChannel.open(
                     folder.resolve(FILE),
                     StandardOpenOption.CREATE,
                     StandardOpenOption.WRITE,
                     LinkOption.NOFOLLOW_LINKS)) {
-                lock(channel, folder);
+                try {
+                    lock(channel, folder, begin);
+                } finally {
+                    waitsSince.set(0);
+                }
                 return work.run();
             }
         }
     }
 
-    private void lock(FileChannel channel, Path folder) throws IOException {
-        long deadline = System.nanoTime() + patience.toNanos();
+    private void lock(FileChannel channel, Path folder, long begin) throws IOException {
         while (channel.tryLock() == null) {
-            if (System.nanoTime() - deadline > 0) {
-                throw new IOException("Another program is writing in " + folder + ". Try again when it is done.");
+            long now = System.nanoTime();
+            waitsSince.compareAndSet(0, now);
+            if (now - begin > patience) {
+                throw locked(folder);
             }
             try {
                 Thread.sleep(PAUSE.toMillis());
             } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                throw new InterruptedIOException("interrupted while waiting for " + folder);
+                throw interrupted(folder);
             }
         }
+    }
+
+    private static JournalFault locked(Path folder) {
+        return new JournalFault(
+                Kind.LOCKED, "Another program is writing in " + folder + ". Try again when it is done.", null);
+    }
+
+    private static InterruptedIOException interrupted(Path folder) {
+        Thread.currentThread().interrupt();
+        return new InterruptedIOException("interrupted while waiting for " + folder);
     }
 }

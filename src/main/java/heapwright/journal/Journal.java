@@ -1,6 +1,5 @@
 package heapwright.journal;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
 import heapwright.pile.Vocabulary;
@@ -9,13 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.LocalDateTime;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /**
  * Pile files in a folder. Saving never loses anything: a file that changed since it was opened stays, and what was to
@@ -25,8 +19,8 @@ import org.slf4j.LoggerFactory;
  * <p>An id names a file by the listing of the folder only. It is safe to pass on an id from anywhere: one that is not
  * listed is not there. Links are shown as broken files and not followed. The folder is made by the first write.
  *
- * <p>Methods throw {@link IOException} when the disk fails, or when another program keeps the folder locked for more
- * than ten seconds; then nothing has been changed but, at most, the version before.
+ * <p>Methods throw {@link JournalFault} when the surroundings do not allow it: the disk is full, the folder is locked by
+ * another program for more than three seconds, and so on; then nothing has been changed but, at most, the version before.
  */
 public final class Journal {
 
@@ -36,16 +30,14 @@ public final class Journal {
     /** The folder in the journal with the version before the last save of each file. */
     public static final String BEFORE = "Version before";
 
-    private static final Logger LOG = LoggerFactory.getLogger(Journal.class);
-    private static final Duration PATIENCE = Duration.ofSeconds(10);
+    private static final Duration PATIENCE = Duration.ofSeconds(3);
 
     private final Path path;
     private final PileReader reader;
     private final Listing listing;
-    private final Clock clock;
     private final SafeFile files;
+    private final Writer writer;
     private final FolderLock lock;
-    private final Drafts drafts = new Drafts();
 
     /**
      * Opens a journal, without touching the disk.
@@ -62,8 +54,8 @@ public final class Journal {
         this.path = folder.toAbsolutePath();
         this.reader = new PileReader(vocabulary);
         this.listing = new Listing(reader);
-        this.clock = clock;
         this.files = new SafeFile(ops);
+        this.writer = new Writer(ops, reader, clock);
         this.lock = new FolderLock(patience);
     }
 
@@ -77,31 +69,58 @@ public final class Journal {
         return path;
     }
 
+    /** What will stand in the way of the next save, as far as can be seen without writing; empty if nothing does. */
+    public Optional<JournalFault> obstacle() {
+        return Diagnosis.obstacle(path);
+    }
+
     /** All files, by name and then by id; none if the folder is not there yet. A broken file does not hide the others. */
     public List<Listed> list() throws IOException {
-        return listing.of(new Folder(path));
+        return reading(listing::of);
     }
 
     /** All deleted files, in the same order; {@link #undoDelete} takes their ids. */
     public List<Listed> removed() throws IOException {
-        Optional<Folder> removed = new Folder(path).innerIfThere(REMOVED);
-        return removed.isPresent() ? listing.of(removed.get()) : List.of();
+        return reading(folder -> {
+            Optional<Folder> removed = folder.innerIfThere(REMOVED);
+            return removed.isPresent() ? listing.of(removed.get()) : List.of();
+        });
     }
 
     /** The file as it is now; empty if there is none by that id. */
     public Optional<Shelf> open(String id) throws IOException {
-        return content(new Folder(path), id).map(Content::shelf);
+        return reading(folder -> writer.content(folder, id).map(Content::shelf));
     }
 
     /** The file as it was before it was last saved; empty if it was not saved over yet. */
     public Optional<Shelf> before(String id) throws IOException {
-        Optional<Folder> before = new Folder(path).innerIfThere(BEFORE);
-        return before.isPresent() ? content(before.get(), id).map(Content::shelf) : Optional.empty();
+        return reading(folder -> {
+            Optional<Folder> before = folder.innerIfThere(BEFORE);
+            return before.isPresent() ? writer.content(before.get(), id).map(Content::shelf) : Optional.empty();
+        });
+    }
+
+    /** The file that a request wrote that was done before; empty if it was not. */
+    public Optional<String> done(RequestKey key) throws IOException {
+        return reading(folder -> writer.done(folder, key));
     }
 
     /** Puts a pile into a new file, named after the pile; {@code Saved} or {@code Refused}. */
     public Saving create(Pile pile) throws IOException {
-        return alone(folder -> put(folder, pile, Slug.of(pile.name()), Optional.empty()));
+        return create(pile, Optional.empty());
+    }
+
+    /**
+     * Does as {@link #create(Pile)}, and only once however often it is asked.
+     *
+     * @param key the request
+     */
+    public Saving create(Pile pile, RequestKey key) throws IOException {
+        return create(pile, Optional.of(key));
+    }
+
+    private Saving create(Pile pile, Optional<RequestKey> key) throws IOException {
+        return alone(folder -> writer.create(folder, pile, key));
     }
 
     /**
@@ -112,24 +131,20 @@ public final class Journal {
      * @param pile what the file is to hold
      */
     public Saving save(String id, String version, Pile pile) throws IOException {
-        return alone(folder -> {
-            Optional<Content> current = content(folder, id);
-            Optional<JsonNode> caseObject = current.flatMap(Content::caseObject);
-            if (current.isPresent() && current.get().shelf() instanceof Stored stored) {
-                Content old = current.get();
-                Content draft = Content.of(old.file(), drafts.bytes(pile, caseObject), reader);
-                if (draft.shelf() instanceof Broken broken) {
-                    return new Saving.Refused(broken.problems(), broken.further());
-                }
-                if (draft.sameBytes(old)) {
-                    return new Saving.Saved(stored);
-                }
-                if (stored.version().equals(version)) {
-                    return replace(folder, old, draft);
-                }
-            }
-            return keep(folder, pile, current, caseObject);
-        });
+        return save(id, version, pile, Optional.empty());
+    }
+
+    /**
+     * Does as {@link #save(String, String, Pile)}, and only once however often it is asked.
+     *
+     * @param key the request
+     */
+    public Saving save(String id, String version, Pile pile, RequestKey key) throws IOException {
+        return save(id, version, pile, Optional.of(key));
+    }
+
+    private Saving save(String id, String version, Pile pile, Optional<RequestKey> key) throws IOException {
+        return alone(folder -> writer.save(folder, id, version, pile, key));
     }
 
     /**
@@ -164,54 +179,28 @@ public final class Journal {
         return Folder.id(place);
     }
 
-    private Saving replace(Folder folder, Content old, Content draft) throws IOException {
-        files.write(folder.inner(BEFORE).same(old.file()), old.bytes());
-        files.write(draft.file(), draft.bytes());
-        return new Saving.Saved((Stored) draft.shelf());
-    }
-
-    private Saving keep(Folder folder, Pile pile, Optional<Content> current, Optional<JsonNode> caseObject)
-            throws IOException {
-        LocalDateTime now = LocalDateTime.now(clock);
-        Saving kept = put(folder, drafts.kept(pile, now), drafts.keptSlug(pile, now), caseObject);
-        if (kept instanceof Saving.Saved saved) {
-            LOG.info(
-                    "A file had changed since it was opened; what was to be saved is kept as {}.",
-                    saved.stored().id());
-            return new Saving.Conflict(current.map(Content::shelf), saved.stored());
-        }
-        return kept;
-    }
-
-    private Saving put(Folder folder, Pile pile, String slug, Optional<JsonNode> caseObject) throws IOException {
-        // A deleted file keeps its name, so that fetching it back brings the id it had.
-        Set<String> taken = new HashSet<>(folder.taken());
-        for (String inner : List.of(REMOVED, BEFORE)) {
-            taken.addAll(folder.takenIn(inner));
-        }
-        String id = Slug.free(slug, wanted -> taken.contains(wanted + Folder.ENDING));
-        Content draft = Content.of(folder.place(id), drafts.bytes(pile, caseObject), reader);
-        if (draft.shelf() instanceof Broken broken) {
-            return new Saving.Refused(broken.problems(), broken.further());
-        }
-        files.write(draft.file(), draft.bytes());
-        return new Saving.Saved((Stored) draft.shelf());
-    }
-
-    private Optional<Content> content(Folder folder, String id) throws IOException {
-        return folder.find(id).flatMap(file -> Content.read(file, reader));
-    }
-
-    /** What is done with the folder under the lock. */
+    /** What is done with the folder, for a save under the lock. */
     private interface Work<T> {
         T with(Folder folder) throws IOException;
     }
 
-    private <T> T alone(Work<T> work) throws IOException {
-        if (!Files.isDirectory(path)) {
-            Files.createDirectories(path);
+    private <T> T reading(Work<T> work) throws IOException {
+        try {
+            return work.with(new Folder(path));
+        } catch (IOException e) {
+            throw Diagnosis.of(path, e, false);
         }
-        Path real = path.toRealPath();
-        return lock.alone(real, () -> work.with(new Folder(real)));
+    }
+
+    private <T> T alone(Work<T> work) throws IOException {
+        try {
+            if (!Files.isDirectory(path)) {
+                Files.createDirectories(path);
+            }
+            Path real = path.toRealPath();
+            return lock.alone(real, () -> work.with(new Folder(real)));
+        } catch (IOException e) {
+            throw Diagnosis.of(path, e, true);
+        }
     }
 }

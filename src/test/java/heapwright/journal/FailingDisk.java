@@ -41,6 +41,15 @@ final class FailingDisk implements FileOps {
     }
 
     @Override
+    public void append(Path file, byte[] content) throws IOException {
+        if (steps == failing && half) {
+            disk.append(file, Arrays.copyOf(content, content.length / 2));
+        }
+        step();
+        disk.append(file, content);
+    }
+
+    @Override
     public void rename(Path from, Path to) throws IOException {
         step();
         disk.rename(from, to);

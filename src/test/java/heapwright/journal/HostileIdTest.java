@@ -12,10 +12,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -146,22 +149,38 @@ class HostileIdTest {
         Path elsewhere = Files.createDirectory(home.resolve("elsewhere"));
         Path other = home.resolve("b");
         Journal trapped = Samples.journal(other);
+        Samples.saved(Samples.journal(elsewhere).create(Samples.pile("Elsewhere")));
+        Set<String> there = names(elsewhere);
         Stored stored = Samples.saved(trapped.create(Samples.pile("Heap")));
         Files.createSymbolicLink(other.resolve(Journal.REMOVED), elsewhere);
         Files.createSymbolicLink(other.resolve(Journal.BEFORE), elsewhere);
         Files.createSymbolicLink(other.resolve(SafeFile.TEMPORARY), outside);
-        assertThrows(IOException.class, () -> trapped.delete("heap"));
-        assertThrows(IOException.class, trapped::removed);
-        assertThrows(
-                IOException.class, () -> trapped.save("heap", stored.version(), Samples.noted(stored.pile(), "one")));
+        obstructed(Journal.REMOVED, () -> trapped.delete("heap"));
+        assertEquals(List.of(), trapped.removed());
+        assertEquals(Optional.empty(), trapped.before("heap"));
+        obstructed(Journal.BEFORE, () -> trapped.save("heap", stored.version(), Samples.noted(stored.pile(), "one")));
+        assertEquals(List.of(Listed.of(stored)), trapped.list());
         Files.delete(other.resolve(Journal.BEFORE));
         Samples.saved(trapped.save("heap", stored.version(), Samples.noted(stored.pile(), "one")));
         Files.delete(other.resolve(FolderLock.FILE));
         Files.createSymbolicLink(other.resolve(FolderLock.FILE), outside);
-        assertThrows(IOException.class, () -> trapped.create(Samples.pile("Heap")));
+        obstructed(FolderLock.FILE, () -> trapped.create(Samples.pile("Heap")));
+        Files.delete(other.resolve(FolderLock.FILE));
+        Files.createSymbolicLink(other.resolve(Receipts.FILE), outside);
+        obstructed(Receipts.FILE, () -> trapped.create(Samples.pile("Heap"), RequestKey.of("a")));
         assertEquals("Outside", Samples.stored(Samples.journal(home), "outside").name());
-        try (Stream<Path> files = Files.list(elsewhere)) {
-            assertEquals(0, files.count());
+        assertEquals(there, names(elsewhere));
+    }
+
+    private static void obstructed(String name, Executable work) {
+        JournalFault fault = assertThrows(JournalFault.class, work);
+        assertEquals(JournalFault.Kind.OBSTRUCTED, fault.kind(), fault::getMessage);
+        assertEquals(name, fault.name());
+    }
+
+    private static Set<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());
         }
     }
 
