@@ -2,8 +2,6 @@ package heapwright.cli;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 
 /** Writes a picture to the file that a command names. */
 final class ChartFile {
@@ -21,8 +19,8 @@ final class ChartFile {
      */
     void write(String picture) {
         try {
-            Files.writeString(Path.of(name), picture);
-        } catch (IOException | InvalidPathException e) {
+            Files.writeString(FileNames.path(name), picture);
+        } catch (IOException e) {
             throw new UsageFault("heapwright: the chart cannot be written to \"" + name + "\": " + e.getMessage()
                     + ". Give a file in a folder that exists. Example: --chart course.svg");
         }

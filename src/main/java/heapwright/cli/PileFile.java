@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.stream.Collectors;
 
 /** Opens the pile document that a command names; "-" is standard input. */
@@ -42,13 +41,13 @@ final class PileFile {
     }
 
     private byte[] bytes(String name, boolean piped) {
-        try (InputStream in = piped ? terminal.in() : Files.newInputStream(Path.of(name))) {
+        try (InputStream in = piped ? terminal.in() : Files.newInputStream(FileNames.path(name))) {
             return in.readNBytes(PileReader.LARGEST + 1);
         } catch (NoSuchFileException e) {
             throw new UsageFault("heapwright: there is no file \"" + name
                     + "\". Give the path of a pile document, or - for standard input."
                     + " Example: heapwright checkup pile.json");
-        } catch (IOException | java.nio.file.InvalidPathException e) {
+        } catch (IOException e) {
             throw new UsageFault("heapwright: \"" + name + "\" cannot be read as a file: " + e.getMessage());
         }
     }

@@ -1,5 +1,6 @@
 package heapwright.cli;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -26,6 +27,9 @@ public final class Program {
 
     /** The program failed. */
     public static final int OUR_FAILURE = 3;
+
+    /** The answer was found and could not be written whole: the disk is full, or its reader has gone. */
+    public static final int UNWRITTEN = 4;
 
     private static final Logger LOG = LoggerFactory.getLogger(Program.class);
 
@@ -62,7 +66,25 @@ public final class Program {
         }
         line.setParameterExceptionHandler((fault, given) -> usage(fault));
         line.setExecutionExceptionHandler((fault, command, result) -> failed(fault));
-        return line.execute(args.length == 0 ? new String[] {first} : args);
+        line.registerConverter(Path.class, Program::path);
+        return written(line.execute(args.length == 0 ? new String[] {first} : args));
+    }
+
+    private static Path path(String name) {
+        try {
+            return FileNames.path(name);
+        } catch (UsageFault fault) {
+            throw new CommandLine.TypeConversionException(fault.getMessage());
+        }
+    }
+
+    /** A stream keeps quiet about what it could not write until it is asked. */
+    private int written(int code) {
+        if (code != OK || !terminal.out().checkError()) {
+            return code;
+        }
+        terminal.err().println("heapwright: not all of the answer could be written: its reader has gone, or the disk is full.");
+        return UNWRITTEN;
     }
 
     /** Every command takes it; it is read before the line is, as the log must be open by then. */

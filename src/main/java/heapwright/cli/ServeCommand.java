@@ -2,6 +2,7 @@ package heapwright.cli;
 
 import heapwright.advice.Advisor;
 import heapwright.journal.Journal;
+import heapwright.journal.JournalFault;
 import heapwright.report.Catalogue;
 import heapwright.web.PortTakenException;
 import heapwright.web.WebOptions;
@@ -82,9 +83,10 @@ final class ServeCommand implements Callable<Integer> {
             LOG.error("The thread {} ended", thread.getName(), fault);
         });
         Log.server(terminal.err(), spec.commandLine().getParseResult().hasMatchedOption(Log.DEBUG), exit);
-        Path folder = piles == null ? Journal.usualFolder() : piles;
+        Path folder = piles == null ? Journal.usualFolder(FileNames.path(System.getProperty("user.home"))) : piles;
         Clock clock = Clock.systemDefaultZone();
         Journal journal = new Journal(folder, workshop.knowledge().vocabulary(), clock);
+        journal.obstacle().ifPresent(ServeCommand::refuse);
         Advisor advisor = workshop.advisor();
         // Rules that cannot be loaded must fail here and not at the first question.
         advisor.rulebook();
@@ -105,6 +107,13 @@ final class ServeCommand implements Callable<Integer> {
                     + (taken.port() < 65_535 ? taken.port() + 1 : 0));
         }
         return Program.OK;
+    }
+
+    /** A folder in which no pile can be kept is told before anything is typed. */
+    private static void refuse(JournalFault obstacle) {
+        throw new UsageFault("heapwright: piles cannot be kept there: " + obstacle.getMessage()
+                + ". Name a folder that can be written; it is made if it is not there."
+                + " Example: heapwright serve --piles ~/piles");
     }
 
     private static void stop(WebServer server, CountDownLatch stopped) {

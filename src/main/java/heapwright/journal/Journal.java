@@ -60,8 +60,8 @@ public final class Journal {
     }
 
     /** The folder for people who name none: "Heapwright piles" in their home folder. */
-    public static Path usualFolder() {
-        return Path.of(System.getProperty("user.home"), "Heapwright piles");
+    public static Path usualFolder(Path home) {
+        return home.resolve("Heapwright piles");
     }
 
     /** The folder of this journal, an absolute path. */

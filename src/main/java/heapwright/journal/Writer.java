@@ -104,8 +104,7 @@ final class Writer {
         return kept;
     }
 
-    private Saving put(
-            Folder folder, Pile pile, String slug, Optional<JsonNode> caseObject, Optional<RequestKey> key)
+    private Saving put(Folder folder, Pile pile, String slug, Optional<JsonNode> caseObject, Optional<RequestKey> key)
             throws IOException {
         // A deleted file keeps its name, so that fetching it back brings the id it had.
         Set<String> taken = new HashSet<>(folder.taken());
@@ -121,8 +120,7 @@ final class Writer {
     }
 
     /** Writes, with a receipt begun before and closed after where the request has a key. */
-    private Saving written(Folder folder, Content draft, Optional<RequestKey> key, Writing writing)
-            throws IOException {
+    private Saving written(Folder folder, Content draft, Optional<RequestKey> key, Writing writing) throws IOException {
         if (key.isPresent()) {
             receipts(folder).begin(key.get(), Folder.id(draft.file()), draft.version());
         }

@@ -1,11 +1,13 @@
 package heapwright.web;
 
 import heapwright.web.api.Api;
+import heapwright.web.guard.Addresses;
 import heapwright.web.guard.Headers;
 import heapwright.web.guard.HostGuard;
 import heapwright.web.guard.OriginGuard;
 import heapwright.web.guard.PlainErrors;
 import heapwright.web.guard.SlowSenders;
+import heapwright.web.guard.SoundRequests;
 import heapwright.web.site.Routes;
 import heapwright.web.site.Site;
 import heapwright.web.work.Bounds;
@@ -13,6 +15,7 @@ import heapwright.web.work.Workload;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
 import java.net.InetSocketAddress;
@@ -82,7 +85,7 @@ public final class WebServer implements AutoCloseable {
 
     /** The address for a browser on this machine. */
     public String address() {
-        String host = options.host().equals("0.0.0.0") || options.host().equals(WebOptions.LOOPBACK)
+        String host = Addresses.everywhere(options.host()) || options.host().equals(WebOptions.LOOPBACK)
                 ? "localhost"
                 : options.host().contains(":") ? "[" + options.host() + "]" : options.host();
         return "http://" + host + ":" + port() + "/";
@@ -142,9 +145,14 @@ public final class WebServer implements AutoCloseable {
             LOG.error("A request failed", error);
             response.setStatus(HttpStatus.INTERNAL_SERVER_ERROR.getCode());
         });
+        config.jetty.multipartConfig.maxFileSize(LARGEST_BODY, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_BODY, SizeUnit.BYTES);
+        // Nothing that comes in is put on the disk on the way.
+        config.jetty.multipartConfig.maxInMemoryFileSize((int) LARGEST_BODY, SizeUnit.BYTES);
         config.routes.before(new Headers());
         config.routes.before(new HostGuard(options.host()));
         config.routes.before(new OriginGuard());
+        config.routes.before(SoundRequests::address);
         new Api(site).register(config.routes);
         new Routes(site).register(config.routes);
     }

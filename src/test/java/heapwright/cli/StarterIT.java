@@ -66,6 +66,37 @@ class StarterIT {
         assertFalse(said.err().contains("warning"), said.err());
     }
 
+    /** The archive of another Java is as good as none; what Java thinks of it is nobody's business. */
+    @Test
+    @DisplayName("says nothing of an archive that is not for this Java")
+    void anotherArchive() throws Exception {
+        Path there = Files.createDirectories(folder.resolve("other"));
+        Files.copy(JAR, there.resolve("heapwright.jar"));
+        Path copy = Files.copy(STARTER, there.resolve("heapwright"), java.nio.file.StandardCopyOption.COPY_ATTRIBUTES);
+        Files.write(there.resolve("heapwright.jsa"), new byte[100_000]);
+        Said said = run(Map.of(), copy.toString(), "audit", CASE);
+        assertEquals(0, said.code());
+        assertEquals("", said.err());
+    }
+
+    @Test
+    @DisplayName("reads and makes files whose names have letters that plain ASCII has not")
+    void lettersBeyondAscii() throws Exception {
+        Path script = folder.resolve("line.sh");
+        String name = "m\u00f6kki";
+        String line = "cd \"$1\" && cp \"$3\" " + name + ".json && LC_ALL=C exec \"$2\" why --chart " + name + ".svg " + name
+                + ".json > /dev/null";
+        Files.write(script, line.getBytes(StandardCharsets.UTF_8));
+        Said said = run(
+                Map.of(),
+                "sh",
+                script.toString(),
+                folder.toString(),
+                STARTER.toAbsolutePath().toString(),
+                Path.of("cases/demo/sour-soggy-cold-three-weeks-old.json").toAbsolutePath().toString());
+        assertEquals(0, said.code(), said.err());
+    }
+
     private record Said(int code, String out, String err) {}
 
     private Said run(Map<String, String> environment, String... command) throws IOException, InterruptedException {

@@ -22,8 +22,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * What the surroundings do to a save is told by its name, and nothing is changed. Disks that fail are played here; the
@@ -144,8 +144,7 @@ class JournalFaultTest {
             List<Callable<Kind>> saves = new ArrayList<>();
             for (int i = 0; i < 8; i++) {
                 saves.add(() -> {
-                    JournalFault fault =
-                            assertThrows(JournalFault.class, () -> journal.create(Samples.pile("Other")));
+                    JournalFault fault = assertThrows(JournalFault.class, () -> journal.create(Samples.pile("Other")));
                     if (System.nanoTime() - begin < patience.toNanos()) {
                         return fault.kind();
                     }

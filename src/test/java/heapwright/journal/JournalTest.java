@@ -52,7 +52,7 @@ class JournalTest {
 
     @Test
     void theUsualFolderIsInTheHomeFolder() {
-        assertEquals(Path.of(System.getProperty("user.home"), "Heapwright piles"), Journal.usualFolder());
+        assertEquals(home.resolve("Heapwright piles"), Journal.usualFolder(home));
         assertTrue(Samples.journal(Path.of("x")).folder().isAbsolute());
     }
 

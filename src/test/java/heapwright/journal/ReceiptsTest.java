@@ -40,7 +40,9 @@ class ReceiptsTest {
         assertEquals(Optional.of("heap"), journal().done(KEY));
         RequestKey other = RequestKey.of("once more", "heap");
         assertEquals(Optional.empty(), journal().done(other));
-        assertEquals("heap-2", Samples.saved(journal().create(Samples.pile("Heap"), other)).id());
+        assertEquals(
+                "heap-2",
+                Samples.saved(journal().create(Samples.pile("Heap"), other)).id());
     }
 
     @Test
@@ -81,7 +83,10 @@ class ReceiptsTest {
                 Optional<String> done = journal().done(key);
                 assertEquals(Samples.notes(left.pile()).contains(note), done.isPresent(), "after step " + step);
                 old = Samples.saved(journal().save("heap", version, Samples.noted(left.pile(), note), key));
-                assertEquals(1, Samples.notes(old.pile()).stream().filter(note::equals).count(), note);
+                assertEquals(
+                        1,
+                        Samples.notes(old.pile()).stream().filter(note::equals).count(),
+                        note);
                 assertEquals(1, journal().list().size(), note);
             }
         }
@@ -136,7 +141,9 @@ class ReceiptsTest {
         String strange = "my\nheap ö";
         receipts.begin(KEY, strange, "f".repeat(64));
         Files.writeString(folder.resolve(Receipts.FILE), "done " + KEY.value().substring(3), StandardOpenOption.APPEND);
-        assertEquals(new Receipts.Receipt(strange, "f".repeat(64), false), receipts.of(KEY).orElseThrow());
+        assertEquals(
+                new Receipts.Receipt(strange, "f".repeat(64), false),
+                receipts.of(KEY).orElseThrow());
         receipts.done(KEY);
         assertTrue(receipts.of(KEY).orElseThrow().done());
     }

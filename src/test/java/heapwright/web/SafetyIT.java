@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.web.site.Site;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -24,6 +25,10 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -279,11 +284,13 @@ class SafetyIT {
 
     @Test
     void ourOwnFailureIsOneSentence() throws IOException, InterruptedException {
-        Path file = Files.writeString(folder.resolve("not-a-folder"), "");
-        try (TestServer broken = TestServer.over(file)) {
-            for (String path : List.of("/piles", "/api/piles")) {
+        Clock broken = Clock.offset(Clock.fixed(Instant.MAX, ZoneOffset.UTC), Duration.ofDays(1));
+        Site site = server.site();
+        Site failing = Site.of(site.advisor(), site.journal(), site.catalogue(), broken, "test");
+        try (WebServer failed = WebServer.start(failing, WebOptions.loopback(0))) {
+            for (String path : List.of("checkup?y=soggy", "piles")) {
                 HttpResponse<String> answer = client.send(
-                        HttpRequest.newBuilder(URI.create(broken.at(path))).build(), BodyHandlers.ofString());
+                        HttpRequest.newBuilder(URI.create(failed.address() + path)).build(), BodyHandlers.ofString());
                 assertEquals(500, answer.statusCode(), path);
                 assertTrue(answer.body().contains("our fault"), answer.body());
                 assertFalse(answer.body().contains("Exception") || answer.body().contains(".java"), answer.body());

@@ -6,6 +6,7 @@ import heapwright.journal.Broken;
 import heapwright.journal.Journal;
 import heapwright.journal.Listed;
 import heapwright.journal.Noting;
+import heapwright.journal.RequestKey;
 import heapwright.journal.Saving;
 import heapwright.journal.Shelf;
 import heapwright.journal.Stored;
@@ -22,6 +23,7 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /** The folder of piles for programs. A file's ETag stands for its content; a write says which content it is to replace. */
 final class PilesApi {
@@ -74,7 +76,9 @@ final class PilesApi {
     }
 
     private void create(Context ctx) throws IOException {
-        Saving saving = journal.create(documents.pile(ctx));
+        Pile pile = documents.pile(ctx);
+        Optional<RequestKey> key = key(ctx);
+        Saving saving = key.isPresent() ? journal.create(pile, key.get()) : journal.create(pile);
         if (saving instanceof Saving.Saved saved) {
             ctx.status(201);
             ctx.header("Location", address(saved.stored().id()));
@@ -94,7 +98,11 @@ final class PilesApi {
             throw Trouble.of(428, texts.text("web.api.if-match"));
         }
         String id = stored(ctx).id();
-        Saving saving = journal.save(id, version.replace("\"", ""), documents.pile(ctx));
+        String replaced = version.replace("\"", "");
+        Pile pile = documents.pile(ctx);
+        Optional<RequestKey> key = key(ctx);
+        Saving saving =
+                key.isPresent() ? journal.save(id, replaced, pile, key.get()) : journal.save(id, replaced, pile);
         if (saving instanceof Saving.Saved saved) {
             send(ctx, saved.stored());
         } else if (saving instanceof Saving.Conflict conflict) {
@@ -103,6 +111,19 @@ final class PilesApi {
         } else {
             throw refused(saving);
         }
+    }
+
+    /** Stands for a request that the sender wants done once: its own key, and what it asks for. */
+    private static Optional<RequestKey> key(Context ctx) {
+        String given = ctx.header("Idempotency-Key");
+        return given == null || given.isBlank()
+                ? Optional.empty()
+                : Optional.of(RequestKey.of(
+                        given,
+                        ctx.req().getMethod(),
+                        ctx.path(),
+                        Optional.ofNullable(ctx.header("If-Match")).orElse(""),
+                        new String(ctx.bodyAsBytes(), StandardCharsets.ISO_8859_1)));
     }
 
     private void delete(Context ctx) throws IOException {

@@ -2,9 +2,6 @@ package heapwright.web.guard;
 
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import java.net.InetAddress;
-import java.net.NetworkInterface;
-import java.net.SocketException;
 import java.util.Locale;
 import java.util.Set;
 
@@ -15,13 +12,14 @@ import java.util.Set;
 public final class HostGuard implements Handler {
 
     private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
-    private static final String EVERYWHERE = "0.0.0.0";
 
     private final String host;
+    private final boolean everywhere;
 
     /** @param host the address that the server listens on */
     public HostGuard(String host) {
         this.host = host.toLowerCase(Locale.ROOT);
+        this.everywhere = Addresses.everywhere(host);
     }
 
     @Override
@@ -37,22 +35,7 @@ public final class HostGuard implements Handler {
         if (LOOPBACK.contains(name) || name.equals(host) || name.equals("[" + host + "]")) {
             return true;
         }
-        return host.equals(EVERYWHERE) && isOwnAddress(name, local);
-    }
-
-    /** A name that is an address in figures cannot be rebound; it must be one of ours. */
-    private static boolean isOwnAddress(String name, String local) {
-        if (name.equals(local)) {
-            return true;
-        }
-        if (!name.matches("[0-9.]+")) {
-            return false;
-        }
-        try {
-            return NetworkInterface.getByInetAddress(InetAddress.getByName(name)) != null;
-        } catch (SocketException | java.net.UnknownHostException e) {
-            return false;
-        }
+        return everywhere && (name.equals(local) || Addresses.own(name));
     }
 
     private static String name(String header) {

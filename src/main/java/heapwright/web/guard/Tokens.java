@@ -18,6 +18,9 @@ public final class Tokens {
     /** The field of a form that carries the seal. */
     public static final String FIELD = "_seal";
 
+    /** The field of a form that tells it from every other. */
+    public static final String ONCE = "_once";
+
     private static final String COOKIE = "heapwright-visit";
     private static final String ALGORITHM = "HmacSHA256";
     private static final int VISIT_BYTES = 16;
@@ -35,12 +38,17 @@ public final class Tokens {
     public String seal(Context ctx) {
         String visit = ctx.cookie(COOKIE);
         if (visit == null || !visit.matches("[0-9a-f]{32}")) {
-            byte[] fresh = new byte[VISIT_BYTES];
-            random.nextBytes(fresh);
-            visit = HexFormat.of().formatHex(fresh);
+            visit = once();
             ctx.res().addHeader("Set-Cookie", COOKIE + "=" + visit + "; Path=/; HttpOnly; SameSite=Strict");
         }
         return sealOf(visit);
+    }
+
+    /** Text that was never sent before, for a form to be known by. */
+    public String once() {
+        byte[] fresh = new byte[VISIT_BYTES];
+        random.nextBytes(fresh);
+        return HexFormat.of().formatHex(fresh);
     }
 
     /**

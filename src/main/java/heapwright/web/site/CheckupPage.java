@@ -84,7 +84,9 @@ final class CheckupPage {
 
     /** Notes the answers in the log of the pile that they are about. */
     private void note(Context ctx) throws IOException {
-        saver.check(ctx);
+        if (!saver.isNew(ctx)) {
+            return;
+        }
         Stored stored = piles.stored(ctx);
         String answers = Optional.ofNullable(ctx.formParam("answers")).orElse("");
         Said said = Said.ofQuery(answers, site.today());

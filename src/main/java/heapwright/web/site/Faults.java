@@ -1,5 +1,6 @@
 package heapwright.web.site;
 
+import heapwright.journal.JournalFault;
 import heapwright.web.guard.Refusal;
 import heapwright.web.guard.Trouble;
 import io.javalin.config.RoutesConfig;
@@ -8,11 +9,18 @@ import io.javalin.http.HttpResponseException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** Turns every way of failing into an answer a person or a program can use; a stack trace goes to the log only. */
+/**
+ * Turns every way of failing into an answer a person or a program can use; a stack trace goes to the log only. A form
+ * that was sound and could not be taken comes back with all that was typed, to be sent again.
+ */
 public final class Faults {
 
     private static final Logger LOG = LoggerFactory.getLogger(Faults.class);
     private static final int OURS = 500;
+    private static final int BUSY = 503;
+
+    /** When a program that was told to come back may do so, in seconds; another program's save takes far less. */
+    private static final String SOON = "2";
 
     private final Renderer renderer;
 
@@ -21,24 +29,55 @@ public final class Faults {
     }
 
     void register(RoutesConfig routes) {
-        routes.exception(Refusal.class, (refusal, ctx) -> tell(ctx, refusal));
+        routes.exception(Refusal.class, this::tell);
         routes.exception(
                 HttpResponseException.class,
-                (fault, ctx) -> tell(ctx, new Refusal(fault.getStatus(), key(fault.getStatus()))));
+                (fault, ctx) -> page(ctx, new Refusal(fault.getStatus(), key(fault.getStatus()))));
         routes.exception(Trouble.class, (trouble, ctx) -> trouble.send(ctx));
+        routes.exception(JournalFault.class, (fault, ctx) -> {
+            LOG.warn("The folder of piles: {}", fault.getMessage(), fault);
+            tell(surroundings(fault), ctx);
+        });
         routes.exception(Exception.class, (fault, ctx) -> {
             LOG.error("A request failed", fault);
-            tell(ctx, new Refusal(OURS, "ours"));
+            tell(new Refusal(OURS, "ours"), ctx);
         });
     }
 
-    private void tell(Context ctx, Refusal refusal) {
-        if (ctx.path().startsWith("/api/")) {
-            Trouble.of(refusal.status(), renderer.texts().of("refused." + refusal.key()))
-                    .send(ctx);
+    /** What stood in the way, for a person: the message of the fault itself names the folder, which is nobody's business. */
+    private static Refusal surroundings(JournalFault fault) {
+        return switch (fault.kind()) {
+            case FULL -> new Refusal(507, "full");
+            case READ_ONLY -> new Refusal(BUSY, "read-only");
+            case UNREADABLE -> new Refusal(BUSY, "unreadable");
+            case LOCKED -> new Refusal(BUSY, "locked");
+            case NO_FOLDER -> new Refusal(BUSY, "no-folder");
+            case OBSTRUCTED -> new Refusal(409, "obstructed", fault.name());
+            case FAILED -> new Refusal(BUSY, "disk");
+        };
+    }
+
+    private void tell(Refusal refusal, Context ctx) {
+        if (refusal.key().equals("locked")) {
+            ctx.header("Retry-After", SOON);
+        }
+        if (!api(ctx) && refusal.canBeSentAgain() && new SentForm(ctx).isOne()) {
+            renderer.again(ctx, refusal);
+        } else {
+            page(ctx, refusal);
+        }
+    }
+
+    private void page(Context ctx, Refusal refusal) {
+        if (api(ctx)) {
+            Trouble.of(refusal.status(), renderer.text(refusal)).send(ctx);
         } else {
             renderer.refusal(ctx, refusal);
         }
+    }
+
+    private static boolean api(Context ctx) {
+        return ctx.path().startsWith("/api/");
     }
 
     private static String key(int status) {

@@ -81,7 +81,9 @@ final class PilePage {
     }
 
     private void note(Context ctx) throws IOException {
-        saver.check(ctx);
+        if (!saver.isNew(ctx)) {
+            return;
+        }
         Stored stored = piles.stored(ctx);
         Map<String, String> typed = NoteForm.typed(ctx);
         NoteForm form = new NoteForm(site, renderer.words(ctx), renderer.texts());

@@ -50,7 +50,7 @@ final class Piles {
 
     /** The pile of that id; as {@link #stored(Context)}. */
     Stored stored(String id) throws IOException {
-        Shelf shelf = site.journal().open(id).orElseThrow(Refusal::missing);
+        Shelf shelf = site.journal().open(id).orElseThrow(() -> new Refusal(404, "gone"));
         if (shelf instanceof Stored stored) {
             return stored;
         }

@@ -4,9 +4,11 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.journal.Listed;
 import heapwright.journal.Saving;
+import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
 import heapwright.pile.ReadResult;
 import heapwright.report.JsonText;
+import heapwright.web.guard.Addresses;
 import heapwright.web.guard.Tokens;
 import heapwright.web.view.CheckupView.Fault;
 import heapwright.web.view.PileView.FileView;
@@ -17,6 +19,7 @@ import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +58,7 @@ final class PilesPage {
             typed.put(field, value == null ? "" : value);
         }
         ShelfView view = new ShelfView(
-                site.journal().folder().toString(),
+                folder(site.journal().folder(), ctx.req().getRemoteAddr()),
                 piles.part(ctx, site.journal().list()),
                 piles.first(removed),
                 removed.size(),
@@ -66,8 +69,19 @@ final class PilesPage {
         renderer.page(ctx, renderer.texts().of("piles.title"), Page.Door.PILES, "piles", view);
     }
 
+    /** Where the files are, for the person at this machine; nobody else can look there, nor needs to know. */
+    static Optional<String> folder(Path folder, String asker) {
+        return Addresses.own(asker) ? Optional.of(folder.toString()) : Optional.empty();
+    }
+
     private void create(Context ctx) throws IOException {
         tokens.check(ctx);
+        SentForm sent = new SentForm(ctx);
+        Optional<String> before = sent.isMarked() ? site.journal().done(sent.key()) : Optional.empty();
+        if (before.isPresent()) {
+            ctx.redirect(Piles.address(before.get()), HttpStatus.SEE_OTHER);
+            return;
+        }
         String name = Optional.ofNullable(ctx.formParam("name")).orElse("").strip();
         String answers = ctx.formParam("answers");
         ReadResult read = answers == null ? fresh(ctx, name) : answered(ctx, name, answers);
@@ -76,7 +90,10 @@ final class PilesPage {
             show(ctx, List.of(name.isEmpty() ? fault("name", "fault.name") : fault("built", "fault.built")));
             return;
         }
-        Saving saving = site.journal().create(read.pile().get());
+        Pile pile = read.pile().get();
+        Saving saving = sent.isMarked()
+                ? site.journal().create(pile, sent.key())
+                : site.journal().create(pile);
         if (saving instanceof Saving.Saved saved) {
             ctx.redirect(Piles.address(saved.stored().id()), HttpStatus.SEE_OTHER);
         } else {

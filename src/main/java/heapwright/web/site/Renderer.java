@@ -7,6 +7,7 @@ import heapwright.report.Units;
 import heapwright.report.Words;
 import heapwright.web.guard.Refusal;
 import heapwright.web.guard.Tokens;
+import heapwright.web.view.SendAgainView;
 import io.javalin.http.Context;
 import java.util.Map;
 
@@ -51,6 +52,7 @@ final class Renderer {
                 texts,
                 Look.of(ctx),
                 tokens.seal(ctx),
+                tokens.once(),
                 assets,
                 site.version(),
                 site.advisor().rulebook().rules().size());
@@ -62,10 +64,22 @@ final class Renderer {
         send(ctx, template, Map.of("t", texts, "view", view));
     }
 
+    /** Why a request is not served, and what to do. */
+    String text(Refusal refusal) {
+        return texts.of("refused." + refusal.key(), refusal.places().toArray());
+    }
+
     /** Sends the page that tells why a request is not served. */
     void refusal(Context ctx, Refusal refusal) {
         ctx.status(refusal.status());
-        page(ctx, texts.of("refused.title"), Page.Door.START, "refused", texts.of("refused." + refusal.key()));
+        page(ctx, texts.of("refused.title"), Page.Door.START, "refused", text(refusal));
+    }
+
+    /** Sends a form back that could not be taken, with all that was typed. */
+    void again(Context ctx, Refusal refusal) {
+        ctx.status(refusal.status());
+        SendAgainView view = new SentForm(ctx).again(text(refusal), words(ctx), texts);
+        page(ctx, texts.of("again.title"), Page.Door.PILES, "sendagain", view);
     }
 
     private void send(Context ctx, String template, Map<String, Object> places) {

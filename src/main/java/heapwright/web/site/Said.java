@@ -2,6 +2,7 @@ package heapwright.web.site;
 
 import heapwright.knowledge.Id;
 import heapwright.knowledge.Sign;
+import heapwright.web.guard.Refusal;
 import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -57,14 +58,26 @@ record Said(Set<Sign> yes, Set<Sign> no, Set<Sign> passed, Map<String, String> a
                 day(parameter.apply("on"), today));
     }
 
-    /** Reads the query of an address, as {@link #query()} writes it. */
+    /**
+     * Reads the query of an address, as {@link #query()} writes it.
+     *
+     * @throws Refusal when it does not decode
+     */
     static Said ofQuery(String query, LocalDate today) {
         Map<String, String> parameters = new LinkedHashMap<>();
         Arrays.stream(query.split("&"))
                 .map(p -> p.split("=", 2))
                 .filter(p -> p.length == 2)
-                .forEach(p -> parameters.put(p[0], URLDecoder.decode(p[1], StandardCharsets.UTF_8)));
+                .forEach(p -> parameters.put(p[0], decoded(p[1])));
         return ofAddress(parameters::get, today);
+    }
+
+    private static String decoded(String text) {
+        try {
+            return URLDecoder.decode(text, StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException broken) {
+            throw new Refusal(400, "request");
+        }
     }
 
     /** Reads a form: a field for each sign, and those about the pile. */

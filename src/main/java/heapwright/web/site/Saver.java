@@ -32,9 +32,20 @@ final class Saver {
         void show(List<Fault> faults) throws IOException;
     }
 
-    /** Checks the seal of a form that changes something. */
-    void check(Context ctx) {
+    /**
+     * Checks the seal of a form that changes something, and shows what came of it where it is one that was taken before.
+     *
+     * @return whether it is a new one, still to be done
+     */
+    boolean isNew(Context ctx) throws IOException {
         tokens.check(ctx);
+        Optional<String> before = site.journal().done(new SentForm(ctx).key());
+        before.ifPresent(id -> noted(ctx, id));
+        return before.isEmpty();
+    }
+
+    private static void noted(Context ctx, String id) {
+        ctx.redirect(Piles.address(id) + "?noted=1", HttpStatus.SEE_OTHER);
     }
 
     /**
@@ -46,9 +57,9 @@ final class Saver {
      */
     void save(Context ctx, Stored stored, Pile changed, Refused refused) throws IOException {
         String version = Optional.ofNullable(ctx.formParam("version")).orElse("");
-        Saving saving = site.journal().save(stored.id(), version, changed);
-        if (saving instanceof Saving.Saved) {
-            ctx.redirect(Piles.address(stored.id()) + "?noted=1", HttpStatus.SEE_OTHER);
+        Saving saving = site.journal().save(stored.id(), version, changed, new SentForm(ctx).key());
+        if (saving instanceof Saving.Saved saved) {
+            noted(ctx, saved.stored().id());
         } else if (saving instanceof Saving.Conflict conflict) {
             ctx.status(HttpStatus.CONFLICT);
             ConflictView view =

@@ -70,7 +70,7 @@ public record PileView(
     /**
      * The folder.
      *
-     * @param folder where it is
+     * @param folder where it is; left out for other machines
      * @param piles what is in it
      * @param removed what was deleted and can be fetched back, the first of it
      * @param removedInAll how much that is in all
@@ -80,7 +80,7 @@ public record PileView(
      * @param typed what was typed
      */
     public record ShelfView(
-            String folder,
+            Optional<String> folder,
             PartView piles,
             List<FileView> removed,
             int removedInAll,

@@ -1,5 +1,6 @@
 package heapwright.web.work;
 
+import heapwright.web.guard.SoundRequests;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
@@ -42,7 +43,7 @@ public final class Workload implements HandlerWrapper, AutoCloseable {
 
     @Override
     public Handler wrap(Endpoint endpoint) {
-        Handler handler = endpoint.handler;
+        Handler handler = SoundRequests.read(endpoint.handler);
         if (!REQUESTS.contains(endpoint.method)) {
             return handler;
         }
@@ -68,14 +69,14 @@ public final class Workload implements HandlerWrapper, AutoCloseable {
 
     private void work(Context ctx, Handler handler) throws IOException {
         if (!intake.large(ctx)) {
-            hearOut(ctx);
+            SoundRequests.hearOut(ctx);
             ctx.future(() -> usual.submit(() -> handler.handle(ctx), () -> Busy.refusal(ctx)));
             return;
         }
         intake.enter(ctx);
         CompletableFuture<Void> done;
         try {
-            hearOut(ctx);
+            SoundRequests.hearOut(ctx);
             done = large.submit(() -> handler.handle(ctx), () -> Busy.refusal(ctx));
         } catch (RuntimeException fault) {
             intake.leave();
@@ -83,14 +84,6 @@ public final class Workload implements HandlerWrapper, AutoCloseable {
         }
         CompletableFuture<Void> left = done.whenComplete((nothing, fault) -> intake.leave());
         ctx.future(() -> left);
-    }
-
-    /** Takes the body in before its turn comes, so that no slow sender holds up who works. Parts are taken one by one. */
-    private static void hearOut(Context ctx) {
-        String type = ctx.contentType();
-        if (type == null || !type.startsWith("multipart/")) {
-            ctx.bodyAsBytes();
-        }
     }
 
     @Override
