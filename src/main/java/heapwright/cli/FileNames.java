@@ -47,9 +47,10 @@ final class FileNames {
             if (alike.size() == 1) {
                 return alike.get(0);
             }
-            throw new UsageFault("heapwright: \"" + name + "\" cannot be told from other names, or there is no such file:"
-                    + " the system is set to plain ASCII, which has not all of its letters. Set LC_ALL to a UTF-8"
-                    + " alphabet, then try again. Example: LC_ALL=C.UTF-8 heapwright checkup pile.json");
+            throw new UsageFault(
+                    "heapwright: \"" + name + "\" cannot be told from other names, or there is no such file:"
+                            + " the system is set to plain ASCII, which has not all of its letters. Set LC_ALL to a UTF-8"
+                            + " alphabet, then try again. Example: LC_ALL=C.UTF-8 heapwright checkup pile.json");
         }
     }
 

@@ -83,7 +83,9 @@ public final class Program {
         if (code != OK || !terminal.out().checkError()) {
             return code;
         }
-        terminal.err().println("heapwright: not all of the answer could be written: its reader has gone, or the disk is full.");
+        terminal.err()
+                .println(
+                        "heapwright: not all of the answer could be written: its reader has gone, or the disk is full.");
         return UNWRITTEN;
     }
 

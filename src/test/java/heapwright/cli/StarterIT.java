@@ -84,8 +84,8 @@ class StarterIT {
     void lettersBeyondAscii() throws Exception {
         Path script = folder.resolve("line.sh");
         String name = "m\u00f6kki";
-        String line = "cd \"$1\" && cp \"$3\" " + name + ".json && LC_ALL=C exec \"$2\" why --chart " + name + ".svg " + name
-                + ".json > /dev/null";
+        String line = "cd \"$1\" && cp \"$3\" " + name + ".json && LC_ALL=C exec \"$2\" why --chart " + name + ".svg "
+                + name + ".json > /dev/null";
         Files.write(script, line.getBytes(StandardCharsets.UTF_8));
         Said said = run(
                 Map.of(),
@@ -93,7 +93,9 @@ class StarterIT {
                 script.toString(),
                 folder.toString(),
                 STARTER.toAbsolutePath().toString(),
-                Path.of("cases/demo/sour-soggy-cold-three-weeks-old.json").toAbsolutePath().toString());
+                Path.of("cases/demo/sour-soggy-cold-three-weeks-old.json")
+                        .toAbsolutePath()
+                        .toString());
         assertEquals(0, said.code(), said.err());
     }
 

@@ -47,7 +47,8 @@ class SurroundingsTest {
     @Test
     @DisplayName("does not pass off an answer that could not be written as given")
     void unwritten() {
-        for (String[] args : List.of(new String[] {"signs"}, new String[] {"--help"}, new String[] {"rules", "--json"})) {
+        for (String[] args :
+                List.of(new String[] {"signs"}, new String[] {"--help"}, new String[] {"rules", "--json"})) {
             ByteArrayOutputStream err = new ByteArrayOutputStream();
             assertEquals(Program.UNWRITTEN, run(new FullDisk(), err, args), args[0]);
             assertTrue(err.toString(StandardCharsets.UTF_8).contains("could be written"), err::toString);
@@ -59,7 +60,9 @@ class SurroundingsTest {
     @Test
     @DisplayName("opens a file whose name has letters that plain ASCII has not")
     void lettersBeyondAscii() throws IOException, InterruptedException {
-        assumeTrue(System.getProperty("os.name").equals("Linux"), "elsewhere names of files have an alphabet of their own");
+        assumeTrue(
+                System.getProperty("os.name").equals("Linux"),
+                "elsewhere names of files have an alphabet of their own");
         String name = new String(new byte[] {'m', (byte) 0xC3, (byte) 0xB6, 'k', 'k', 'i'}, StandardCharsets.UTF_8);
         Files.createDirectory(folder.resolve("plain"));
         // The shell makes the names, since this test may run under plain ASCII itself.
@@ -80,11 +83,14 @@ class SurroundingsTest {
     /** Runs a line of the shell in the folder, given as bytes of UTF-8; $1 is the case, $2 Java, $3 the class path. */
     private Said shell(String line) throws IOException, InterruptedException {
         Path script = Files.write(folder.resolve("plain/line.sh"), line.getBytes(StandardCharsets.UTF_8));
-        List<String> command = new ArrayList<>(List.of("sh", script.toString(), CASE.toAbsolutePath().toString()));
+        List<String> command = new ArrayList<>(
+                List.of("sh", script.toString(), CASE.toAbsolutePath().toString()));
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.add(System.getProperty("java.class.path"));
-        Process process =
-                new ProcessBuilder(command).directory(folder.toFile()).redirectErrorStream(true).start();
+        Process process = new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .start();
         String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         return new Said(process.waitFor(), text);
     }
@@ -97,7 +103,15 @@ class SurroundingsTest {
             ByteArrayOutputStream err = new ByteArrayOutputStream();
             assertEquals(
                     Program.BAD_INPUT,
-                    run(new ByteArrayOutputStream(), err, "serve", "--no-browser", "--port", "0", "--piles", piles.toString()));
+                    run(
+                            new ByteArrayOutputStream(),
+                            err,
+                            "serve",
+                            "--no-browser",
+                            "--port",
+                            "0",
+                            "--piles",
+                            piles.toString()));
             String said = err.toString(StandardCharsets.UTF_8);
             assertTrue(said.contains("\"" + file + "\" is not a folder") && said.contains("Example:"), said);
         }

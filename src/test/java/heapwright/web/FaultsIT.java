@@ -135,7 +135,9 @@ class FaultsIT {
         assertEquals(303, again.statusCode());
         assertEquals(List.of(WORDS, "another"), notes("heap"));
         assertEquals(1, piles());
-        assertEquals(409, person.send(form.with("note", "changed on the page of before")).statusCode());
+        assertEquals(
+                409,
+                person.send(form.with("note", "changed on the page of before")).statusCode());
         assertEquals(2, piles(), "another content is another note, and both are kept");
     }
 
@@ -275,13 +277,15 @@ class FaultsIT {
 
     @Test
     void aProgramWithAKeyIsServedOnce() throws Exception {
-        String document = "{\"heapwright\":\"pile/1\",\"name\":\"Heap\",\"built\":\"2026-11-01\",\"asOf\":\"2026-11-20\"}";
+        String document =
+                "{\"heapwright\":\"pile/1\",\"name\":\"Heap\",\"built\":\"2026-11-01\",\"asOf\":\"2026-11-20\"}";
         HttpResponse<String> first = person.send(program("POST", "/api/piles", document, "a"));
         HttpResponse<String> again = person.send(program("POST", "/api/piles", document, "a"));
         assertEquals(201, again.statusCode());
         assertEquals(first.headers().firstValue("Location"), again.headers().firstValue("Location"));
         assertEquals(1, piles());
-        assertEquals(201, person.send(program("POST", "/api/piles", document, "b")).statusCode());
+        assertEquals(
+                201, person.send(program("POST", "/api/piles", document, "b")).statusCode());
         assertEquals(2, piles());
         String version = first.headers().firstValue("ETag").orElseThrow();
         String noted = document.replace("}", ",\"log\":[{\"date\":\"2026-11-20\",\"note\":\"one\"}]}");
@@ -291,10 +295,12 @@ class FaultsIT {
         String next = put.headers().firstValue("ETag").orElseThrow();
         assertEquals(
                 200,
-                person.send(program("PUT", "/api/piles/heap", other, "d", "If-Match", next)).statusCode());
+                person.send(program("PUT", "/api/piles/heap", other, "d", "If-Match", next))
+                        .statusCode());
         assertEquals(
                 200,
-                person.send(program("PUT", "/api/piles/heap", noted, "c", "If-Match", version)).statusCode());
+                person.send(program("PUT", "/api/piles/heap", noted, "c", "If-Match", version))
+                        .statusCode());
         assertEquals(List.of("two"), notes("heap"), "the later save stands");
         assertEquals(2, piles());
     }

@@ -90,8 +90,12 @@ class RubbishIT {
                 post("parts of nothing", "400", "/checkup", PARTS, ""),
                 post("a part without a head", "400", "/checkup", PARTS, "--XX\r\nfoo\r\n\r\nbar" + END),
                 post("garbage for settings", "400", "/settings", PARTS, "garbage"),
-                post("parts in an alphabet nobody knows", "400", "/checkup", PARTS, PART.replace("core", "_charset_")
-                        + "nonesuch\r\n" + PART + "1" + END),
+                post(
+                        "parts in an alphabet nobody knows",
+                        "400",
+                        "/checkup",
+                        PARTS,
+                        PART.replace("core", "_charset_") + "nonesuch\r\n" + PART + "1" + END),
                 post("parts larger than allowed", "413", "/checkup", PARTS, PART + large + END),
                 post("a field larger than forms have", "413", "/checkup", PARTS, PART + field + END),
                 post("too many parts", "413", "/checkup", PARTS, (PART + "1\r\n").repeat(5_000) + END),
@@ -145,7 +149,17 @@ class RubbishIT {
                 }
                 assertEquals(200, new FormClient(own).get("/settings").statusCode(), own);
             }
-            for (Map.Entry<String, String> host : Map.of("[::]", "200", "[::1]", "200", "heap.example", "421", "192.0.2.1", "421", "[2001:db8::1]", "421")
+            for (Map.Entry<String, String> host : Map.of(
+                            "[::]",
+                            "200",
+                            "[::1]",
+                            "200",
+                            "heap.example",
+                            "421",
+                            "192.0.2.1",
+                            "421",
+                            "[2001:db8::1]",
+                            "421")
                     .entrySet()) {
                 try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), open.port())) {
                     String request = "GET / HTTP/1.1\r\nConnection: close\r\nHost: " + host.getKey() + "\r\n\r\n";

@@ -290,7 +290,9 @@ class SafetyIT {
         try (WebServer failed = WebServer.start(failing, WebOptions.loopback(0))) {
             for (String path : List.of("checkup?y=soggy", "piles")) {
                 HttpResponse<String> answer = client.send(
-                        HttpRequest.newBuilder(URI.create(failed.address() + path)).build(), BodyHandlers.ofString());
+                        HttpRequest.newBuilder(URI.create(failed.address() + path))
+                                .build(),
+                        BodyHandlers.ofString());
                 assertEquals(500, answer.statusCode(), path);
                 assertTrue(answer.body().contains("our fault"), answer.body());
                 assertFalse(answer.body().contains("Exception") || answer.body().contains(".java"), answer.body());

@@ -24,7 +24,8 @@ class AddressesTest {
         for (String host : List.of("127.0.0.1", "::1", "[::1]", "0:0:0:0:0:0:0:1")) {
             assertTrue(Addresses.own(host), host);
         }
-        for (String host : List.of("192.0.2.1", "2001:db8::1", "[2001:db8::1]", "localhost", "heap.example", "1:x", "")) {
+        for (String host :
+                List.of("192.0.2.1", "2001:db8::1", "[2001:db8::1]", "localhost", "heap.example", "1:x", "")) {
             assertFalse(Addresses.own(host), host);
         }
     }
