@@ -31,7 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The surroundings fail while a person writes: it is told what failed, what was typed stands on the page, and sent again
- * it is there once. Full and read-only disks are tried on real ones by the fault harness.
+ * it is there once. Full and read-only disks are tried on real ones by {@link FaultHarness}.
  */
 @Timeout(300)
 class FaultsIT {

@@ -141,7 +141,7 @@ class RubbishIT {
 
     @Test
     void aServerToldToListenOnEveryAddressOfBothKindsAnswersItsOwn() throws IOException, InterruptedException {
-        try (WebServer open = WebServer.start(server.site(), new WebOptions("::", 0))) {
+        try (WebServer open = WebServer.start(server.site(), new WebOptions("::", 0), fault -> {})) {
             assertEquals("http://localhost:" + open.port() + "/", open.address());
             for (String own : List.of("http://127.0.0.1:" + open.port(), "http://[::1]:" + open.port())) {
                 if (own.contains("[") && !reachable("::1", open.port())) {

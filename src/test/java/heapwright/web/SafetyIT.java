@@ -287,7 +287,7 @@ class SafetyIT {
         Clock broken = Clock.offset(Clock.fixed(Instant.MAX, ZoneOffset.UTC), Duration.ofDays(1));
         Site site = server.site();
         Site failing = Site.of(site.advisor(), site.journal(), site.catalogue(), broken, "test");
-        try (WebServer failed = WebServer.start(failing, WebOptions.loopback(0))) {
+        try (WebServer failed = WebServer.start(failing, WebOptions.loopback(0), fault -> {})) {
             for (String path : List.of("checkup?y=soggy", "piles")) {
                 HttpResponse<String> answer = client.send(
                         HttpRequest.newBuilder(URI.create(failed.address() + path))
