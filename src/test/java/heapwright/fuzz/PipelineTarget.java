@@ -34,6 +34,11 @@ public final class PipelineTarget {
 
     private PipelineTarget() {}
 
+    /** What the fuzzer calls once before: rules and classes are loaded outside of the time that one input may take. */
+    public static void fuzzerInitialize() {
+        fuzzerTestOneInput(new byte[0]);
+    }
+
     /** What the fuzzer calls, by its convention; the bytes are read by {@link EditScript}. */
     public static void fuzzerTestOneInput(byte[] script) {
         answer(EditScript.documentOf(script));
