@@ -95,6 +95,12 @@ public record Knowledge(
         if (material.keepOut().isPresent()) {
             return Optional.of(material);
         }
+        // To look a name up takes a while, and a record may name thousands: one of the tables is not called after
+        // another.
+        Material known = materials.get(material.id());
+        if (known != null && known.name().equals(material.name())) {
+            return Optional.empty();
+        }
         return material(material.name()).filter(named -> named.keepOut().isPresent());
     }
 

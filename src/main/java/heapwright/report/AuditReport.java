@@ -168,12 +168,15 @@ public final class AuditReport {
                         + audit.pile()
                                 .aim()
                                 .readyBy()
-                                .map(d -> " " + wanted(d, proposal))
+                                .map(d -> " " + wanted(d, audit.pile().asOf(), proposal))
                                 .orElse(""));
     }
 
-    private String wanted(LocalDate day, Proposal proposal) {
+    private String wanted(LocalDate day, LocalDate asOf, Proposal proposal) {
         String told = new Days(words).of(day);
+        if (day.isBefore(asOf)) {
+            return words.text("audit.wanted.past", told);
+        }
         if (day.isBefore(proposal.ready().earliest())) {
             return words.text("audit.wanted.too-soon", told);
         }

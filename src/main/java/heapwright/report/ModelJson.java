@@ -57,6 +57,11 @@ public final class ModelJson {
                             .id());
         }
         figures(root.putObject("figures"), ahead, first);
+        ahead.wish()
+                .ifPresent(wish -> root.putObject("readyBy")
+                        .put("date", wish.day().toString())
+                        .put("answer", wish.answer().id())
+                        .put("chance", fine(wish.chance())));
         ArrayNode plans = root.putArray("plans");
         for (Ahead.PlanOutcome plan : ahead.plans()) {
             ObjectNode node = plans.addObject();

@@ -1,6 +1,7 @@
 package heapwright.report;
 
 import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.Wish;
 import heapwright.process.heat.Bands;
 import heapwright.process.heat.Outlook;
 import heapwright.process.heat.Range;
@@ -48,7 +49,7 @@ public final class OutlookReport {
         return ahead.model().date(ahead.fresh() ? 0 : ahead.model().age());
     }
 
-    /** What lies ahead, in two sentences. */
+    /** What lies ahead, in two or three sentences. */
     public String headline(Ahead ahead) {
         Outlook f = ahead.figures();
         String warm = words.text(
@@ -56,7 +57,16 @@ public final class OutlookReport {
                 model.days(f.daysAbove40()),
                 words.figures().temperature(40),
                 words.figures().number(100 * f.freezesThrough(), 0));
-        return warm + " " + ready(ahead, first(ahead));
+        return warm + ahead.wish().map(wish -> " " + wish(wish, ahead)).orElse("") + " " + ready(ahead, first(ahead));
+    }
+
+    /** The answer to the day on which it is wanted. */
+    private String wish(Wish wish, Ahead ahead) {
+        return words.text(
+                "outlook.wish." + wish.answer().id(),
+                model.date(wish.day()),
+                words.figures().number(100 * wish.chance(), 0),
+                model.date(first(ahead).plusDays(ahead.lookedDays())));
     }
 
     private String ready(Ahead ahead, LocalDate first) {
@@ -119,7 +129,7 @@ public final class OutlookReport {
         figures(ahead).forEach(l -> page.paragraph(0, 2, "- " + l));
     }
 
-    /** The figures to the wanted day, a sentence each. */
+    /** The figures to the end of the look ahead, a sentence each. */
     public List<String> figures(Ahead ahead) {
         Outlook f = ahead.figures();
         return List.of(

@@ -25,7 +25,9 @@ final class KeepOuts {
     /** The barred materials of the portions, each once, the firmest bar first. */
     List<Material> of(List<Portion> portions) {
         return portions.stream()
-                .flatMap(p -> knowledge.barred(p.material()).stream())
+                .map(Portion::material)
+                .distinct()
+                .flatMap(m -> knowledge.barred(m).stream())
                 .distinct()
                 .sorted(Comparator.comparing(
                         m -> firmness(m.keepOut().orElseThrow().bar())))

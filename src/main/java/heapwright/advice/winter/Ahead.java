@@ -14,6 +14,7 @@ import heapwright.process.heat.Spread;
 import heapwright.process.heat.Weather;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What lies ahead of a pile, from the day of advice. A planning aid: reviewed models of this kind missed measured peaks
@@ -21,13 +22,14 @@ import java.util.List;
  *
  * @param model the pile
  * @param fresh whether it is only planned or just built, so that it can still be built otherwise
- * @param core core by day to the wanted day, 10th to 90th percentile; day 0 is the day of advice
+ * @param core core by day to the end of the look ahead, 10th to 90th percentile; day 0 is the day of advice
  * @param mid mean over the pile, the same
  * @param skin outermost layer, the same
  * @param outdoor outdoors, the same
- * @param likely the course at the likely figures, to the wanted day
- * @param figures its figures at the wanted day; the day ready counts from the day of advice and may lie later
+ * @param likely the course at the likely figures, to the end of the look ahead
+ * @param figures its figures at the end of the look ahead; the day ready counts from the day of advice and may lie later
  * @param lookedDays days looked ahead for the day ready
+ * @param wish the answer to the day on which it is wanted, if there is one
  * @param plans other ways, each against this pile as it is
  */
 public record Ahead(
@@ -40,6 +42,7 @@ public record Ahead(
         Course likely,
         Outlook figures,
         int lookedDays,
+        Optional<Wish> wish,
         List<PlanOutcome> plans) {
 
     private static final int SAMPLES = 32;
@@ -92,6 +95,7 @@ public record Ahead(
                 likely,
                 figures,
                 look,
+                Wish.of(model, model.date(fresh ? 0 : model.age()), base.alone(), look),
                 plans(model, now, sky, few, fresh, wanted));
     }
 
@@ -172,8 +176,8 @@ public record Ahead(
      * @param day day on which it is done, counted from the day of advice; days earlier for an earlier build
      * @param readySooner days by which the pile is ready sooner; a pile not ready within the time looked at counts as
      *     ready at its end, so the true gain may be larger
-     * @param moreWarmDays more days with the core at 40 °C or above to the wanted day
-     * @param warmerC kelvin by which the core is warmer on average to the wanted day
+     * @param moreWarmDays more days with the core at 40 °C or above to the end of the look ahead
+     * @param warmerC kelvin by which the core is warmer on average to the end of the look ahead
      * @param freezesThrough chance that it freezes through so, 0–1
      */
     public record PlanOutcome(

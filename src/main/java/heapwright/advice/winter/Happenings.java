@@ -53,6 +53,8 @@ final class Happenings {
     private final PileState start;
     private final Weather weather;
     private final int age;
+    private final List<Entry> entries;
+    private final List<CoreReading> cores;
 
     Happenings(Pile pile, Materials materials, PileState start, Weather weather) {
         this.pile = pile;
@@ -60,21 +62,19 @@ final class Happenings {
         this.start = start;
         this.weather = weather;
         this.age = PileModel.age(pile);
+        this.entries = pile.log().stream()
+                .filter(e -> day(e.date()) >= 0 && day(e.date()) <= age)
+                .toList();
+        this.cores = measuredCores();
     }
 
     private int day(LocalDate date) {
         return (int) Math.max(-1, Math.min(100_000, ChronoUnit.DAYS.between(pile.built(), date)));
     }
 
-    private List<Entry> entries() {
-        return pile.log().stream()
-                .filter(e -> day(e.date()) >= 0 && day(e.date()) <= age)
-                .toList();
-    }
-
     List<Event> events(Collection<Sign> seen) {
         List<Event> all = new ArrayList<>();
-        for (Entry entry : entries()) {
+        for (Entry entry : entries) {
             entry.done().forEach(a -> event(a, day(entry.date()), all));
         }
         additions().forEach((day, portions) -> {
@@ -132,9 +132,14 @@ final class Happenings {
         }
     }
 
+    /** The core temperatures measured, the last of each day. */
     List<CoreReading> cores() {
+        return cores;
+    }
+
+    private List<CoreReading> measuredCores() {
         TreeMap<Integer, Double> byDay = new TreeMap<>();
-        for (Entry entry : entries()) {
+        for (Entry entry : entries) {
             entry.measured().coreC().ifPresent(c -> byDay.put(day(entry.date()), Math.max(-39, Math.min(79, c))));
         }
         List<CoreReading> all = new ArrayList<>();
@@ -149,7 +154,7 @@ final class Happenings {
     List<StateMark> marks(Collection<Reads> readings, Collection<Sign> seen) {
         TreeMap<Integer, Double> water = new TreeMap<>();
         TreeMap<Integer, Double> acid = new TreeMap<>();
-        for (Entry entry : entries()) {
+        for (Entry entry : entries) {
             int day = since(day(entry.date()), water);
             entry.measured().moisturePct().ifPresent(m -> water.put(day, m / 100));
             int sour = since(day(entry.date()), acid);
@@ -189,7 +194,7 @@ final class Happenings {
 
     private int since(int day, TreeMap<Integer, Double> earlier) {
         int from = earlier.isEmpty() ? 0 : Math.min(day, earlier.lastKey() + 1);
-        for (CoreReading core : cores()) {
+        for (CoreReading core : cores) {
             if (core.celsius() >= HOT_C && core.day() < day) {
                 from = Math.max(from, core.day() + 1);
             }

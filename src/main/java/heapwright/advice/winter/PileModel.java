@@ -28,12 +28,12 @@ import java.util.stream.Stream;
  *
  * @param pile the file
  * @param start the pile as built
- * @param climate the weather from day 0 to the wanted day
+ * @param climate the weather from day 0 to the end of the look ahead
  * @param events what was done up to the day of advice
  * @param cores core temperatures measured up to then
  * @param marks what was measured or felt of its water and acid
  * @param age days from building to the day of advice, 0 or more
- * @param ahead days from the day of advice to the wanted day, 30 or more
+ * @param ahead days from the day of advice to the end of the look ahead, 30 or more
  * @param typical whether a typical mix stands in for a recipe that is not told
  */
 public record PileModel(
@@ -52,7 +52,7 @@ public record PileModel(
 
     private static final int LEAST_AHEAD = 30;
     private static final int MOST_AHEAD = 420;
-    /** Where no day is wanted: the first of this month of the next spring. */
+    /** A look ahead reaches to the first of this month of the next spring. */
     private static final int SPRING_MONTH = 5;
 
     private static final int SPRING_MONTH_SOUTH = 11;
@@ -210,10 +210,9 @@ public record PileModel(
         return (int) Math.max(0, Math.min(100_000, ChronoUnit.DAYS.between(pile.built(), pile.asOf())));
     }
 
+    /** How far ahead a pile is looked at does not depend on when somebody wants it: the wish is answered, see {@link Wish}. */
     private static int ahead(Pile pile) {
-        LocalDate wanted =
-                pile.aim().readyBy().filter(d -> d.isAfter(pile.asOf())).orElse(spring(pile));
-        return (int) Math.max(LEAST_AHEAD, Math.min(MOST_AHEAD, ChronoUnit.DAYS.between(pile.asOf(), wanted)));
+        return (int) Math.max(LEAST_AHEAD, Math.min(MOST_AHEAD, ChronoUnit.DAYS.between(pile.asOf(), spring(pile))));
     }
 
     private static LocalDate spring(Pile pile) {

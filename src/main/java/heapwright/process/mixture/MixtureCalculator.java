@@ -53,8 +53,9 @@ public final class MixtureCalculator {
         if (portions.stream().mapToDouble(portion -> portion.kgWet().likely()).sum() <= 0) {
             throw new IllegalArgumentException("A mixture needs at least one portion with an amount above zero.");
         }
-        Part typical = typical(portions).as(observed);
-        Part[] drawn = drawn(portions, observed);
+        List<Portion> alike = Alike.of(portions);
+        Part typical = typical(alike).as(observed);
+        Part[] drawn = drawn(alike, observed);
         Spread spread = new Spread(typical, drawn, observed);
         return new Mixture(
                 spread.masses(),

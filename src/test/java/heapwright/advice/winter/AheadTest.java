@@ -29,7 +29,7 @@ class AheadTest {
     }
 
     @Test
-    @DisplayName("reaches to the wanted day, with bands in order")
+    @DisplayName("reaches to the next spring, with bands in order")
     void bands() {
         Ahead ahead = fresh("[-9,-9,-3,4,11,15,18,16,10,4,-2,-7]", "none");
         assertEquals(203, ahead.core().likely().length);
