@@ -37,6 +37,21 @@ class WholeBucketsTest {
         assertEquals(least, MENDER.mend(soggy, List.of(straw)).effort(), 1e-4);
     }
 
+    /** Leaves at 38 % want 600 × 10 / 22 = 273 kg, but these are 237 buckets of 1.15 kg; the straw is 266 of 0.47. */
+    @Test
+    @DisplayName("counted in buckets the least buckets are found, though they weigh more")
+    void byTheBucket() {
+        Heap soggy = new Heap(600, 420, 80, 3.3, 1.2);
+        Offer leaves = Offer.of(LEAVES, PLENTY).byTheBucket(BUCKET);
+        Offer straw = Offer.of(STRAW, PLENTY).byTheBucket(BUCKET);
+        for (List<Offer> offers : List.of(List.of(leaves, straw), List.of(straw, leaves))) {
+            Plan plan = MENDER.mend(soggy, offers);
+            assertEquals(600.0 * 10 / 22 / 1.15, plan.effort(), 1e-3);
+            assertEquals("leaves-mixed", plan.additions().get(0).material());
+            assertEquals(1, plan.additions().size());
+        }
+    }
+
     @Test
     @DisplayName("no other number of buckets is less work")
     void againstAll() {
