@@ -43,7 +43,7 @@ final class Crowd {
         CountDownLatch done = new CountDownLatch(clients);
         for (int i = 0; i < clients; i++) {
             Visitor.Person person = new Visitor.Person(SEED + 1 + i);
-            // One after another within the first pause: drawn by lot from neighbouring seeds, they would all come at once.
+            // One after another within the first pause: drawn by lot from neighbouring seeds, they would come at once.
             clock.schedule(() -> next(person, end, done), pauseMs * i / clients, TimeUnit.MILLISECONDS);
         }
         done.await();
