@@ -26,6 +26,8 @@ final class KillTrial {
     /** Kills until the piles are laid aside for new ones, so that the files stay as long as those of a winter. */
     private static final int KILLS_PER_PILE = 25;
 
+    private static final int BUSY = 503;
+
     private static final int LONGEST_WAIT_MS = 120;
 
     private final Path starter;
@@ -50,6 +52,9 @@ final class KillTrial {
         Path folder = scratch.resolve("killed");
         List<Sent> open = List.of();
         for (int kill = 0; kill < kills; kill++) {
+            if (kill > 0 && kill % KILLS_PER_PILE == 0) {
+                System.err.println("so far, " + outcome(kill, saves + acknowledged.size()));
+            }
             if (kill % KILLS_PER_PILE == 0) {
                 saves += acknowledged.size();
                 acknowledged.clear();
@@ -67,7 +72,11 @@ final class KillTrial {
             }
         }
         saves += acknowledged.size();
-        faults.stream().limit(5).forEach(System.out::println);
+        return outcome(kills, saves);
+    }
+
+    private Outcome outcome(int kills, int saves) {
+        faults.stream().limit(5).forEach(System.err::println);
         return new Outcome(
                 "killed while saving",
                 faults.isEmpty(),
@@ -114,6 +123,10 @@ final class KillTrial {
                 HttpResponse<String> answer = person.client().send(form);
                 if (answer.statusCode() == 303) {
                     acknowledged.add(words);
+                } else if (answer.statusCode() == BUSY) {
+                    // On a busy machine a save may wait too long for its turn; it is sent again like one without
+                    // answer.
+                    unsure.add(sent);
                 } else {
                     faults.add(words + " was answered with " + answer.statusCode());
                 }
