@@ -1,5 +1,6 @@
 package heapwright.advice;
 
+import heapwright.advice.danger.Alarm;
 import heapwright.advice.engine.Outcome;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Reads;
@@ -15,7 +16,9 @@ import java.util.Optional;
  * What Heapwright says of a pile on a day.
  *
  * @param pile the pile as it was read
- * @param findings what stands, danger first, then the likeliest
+ * @param alarm the danger that stands and what to say of it; then the steps, cautions and questions are its own
+ * @param findings what stands, the likeliest first; while a danger stands only the dangers
+ * @param whenSafe what else was found and waits until the danger is over
  * @param setAside what would be possible but is explained by another finding
  * @param steps what to do, in order; no two undo each other
  * @param withheld what is held back, with the reason
@@ -29,7 +32,9 @@ import java.util.Optional;
  */
 public record Advice(
         Pile pile,
+        Optional<Alarm> alarm,
         List<Finding> findings,
+        List<Finding> whenSafe,
         List<Finding> setAside,
         List<Step> steps,
         List<Held> withheld,
@@ -42,6 +47,7 @@ public record Advice(
         Optional<Story> story) {
     public Advice {
         findings = List.copyOf(findings);
+        whenSafe = List.copyOf(whenSafe);
         setAside = List.copyOf(setAside);
         steps = List.copyOf(steps);
         withheld = List.copyOf(withheld);
@@ -56,7 +62,9 @@ public record Advice(
     Advice asking(List<Question> asked) {
         return new Advice(
                 pile,
+                alarm,
                 findings,
+                whenSafe,
                 setAside,
                 steps,
                 withheld,
@@ -69,9 +77,9 @@ public record Advice(
                 story);
     }
 
-    /** Why the pile is as it is; empty where neither rules nor model can say. */
+    /** Why the pile is as it is; empty where neither rules nor model can say, and while a danger stands. */
     public Optional<WhyAnswer> why() {
-        return WhyAnswer.of(findings, story);
+        return alarm.isPresent() ? Optional.empty() : WhyAnswer.of(findings, story);
     }
 
     /** What to do first for somebody who is hurt or ill; it comes before the pile. */

@@ -2,6 +2,9 @@ package heapwright.advice;
 
 import heapwright.advice.audit.Audit;
 import heapwright.advice.audit.Auditor;
+import heapwright.advice.danger.Alarm;
+import heapwright.advice.danger.DangerGate;
+import heapwright.advice.danger.DangerWatch;
 import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.Inference;
 import heapwright.advice.engine.Outcome;
@@ -13,28 +16,25 @@ import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
 import heapwright.advice.fact.WarnsAlways;
 import heapwright.advice.observe.Answers;
-import heapwright.advice.observe.Inputs;
-import heapwright.advice.observe.KeptOut;
+import heapwright.advice.observe.PileFacts;
 import heapwright.advice.observe.Quantities;
-import heapwright.advice.observe.Squeeze;
 import heapwright.advice.winter.Effects;
 import heapwright.advice.winter.ModelFacts;
 import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.StepTrials;
 import heapwright.advice.winter.Story;
 import heapwright.knowledge.Cause;
-import heapwright.knowledge.CauseInfo.Kind;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Sign;
+import heapwright.knowledge.SignInfo;
 import heapwright.pile.Pile;
 import heapwright.process.mixture.Materials;
-import heapwright.process.mixture.Mixture;
 import heapwright.process.mixture.MixtureCalculator;
-import heapwright.process.mixture.PileMixture;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -56,6 +56,7 @@ public final class Advisor {
     private final Supplier<Rulebook> rulebook;
     private final Inference inference;
     private final MixtureCalculator calculator;
+    private final DangerGate gate;
     private final Auditor auditor;
 
     public Advisor(Knowledge knowledge, Rulebook rulebook) {
@@ -72,7 +73,8 @@ public final class Advisor {
         this.rulebook = rulebook;
         this.inference = new Inference(rulebook, knowledge);
         this.calculator = new MixtureCalculator();
-        this.auditor = new Auditor(knowledge, inference, calculator);
+        this.gate = new DangerGate(knowledge);
+        this.auditor = new Auditor(knowledge, inference, new DangerWatch(knowledge, inference), calculator);
     }
 
     /** An advisor with the rules packed with the program. */
@@ -99,36 +101,53 @@ public final class Advisor {
         return auditor.audit(pile, ownRatio);
     }
 
+    /** What to say first and alone of a pile; empty while no danger stands. */
+    public Optional<Alarm> alarm(Pile pile) {
+        return new DangerWatch(knowledge, inference).of(pile);
+    }
+
     /**
      * Advice on a pile for its day, with the questions that would settle the rest. The same pile gets the same advice,
      * whatever the order of its entries within a day.
      */
     public Advice advise(Pile pile) {
         Advice advice = diagnose(pile);
-        return advice.asking(
-                new NextQuestions(inference, knowledge.signs()).after(advice.outcome(), List.of(Sign.values())));
+        return advice.alarm().isPresent()
+                ? advice.asking(GatedAdvice.questions(advice.alarm().get()))
+                : advice.asking(
+                        new NextQuestions(inference, knowledge.signs()).after(advice.outcome(), askable(advice)));
+    }
+
+    /** A frozen pile is not opened to answer a question. */
+    private List<Sign> askable(Advice advice) {
+        boolean frozen = advice.outcome().facts().stream()
+                        .anyMatch(f -> f instanceof Seen s && s.sign() == Sign.FROZEN_THROUGH)
+                || advice.findings().stream()
+                        .anyMatch(f -> f.cause() == Cause.FROZEN_IN && f.grade().atLeast(Grade.LIKELY));
+        return Arrays.stream(Sign.values())
+                .filter(s -> !frozen || knowledge.signs().get(s).where() != SignInfo.Where.INSIDE)
+                .toList();
     }
 
     /** The same without questions, which are most of the work: enough for cases and for many piles at once. */
     public Advice diagnose(Pile pile) {
-        Materials materials = Materials.of(knowledge.materials(), pile.materials());
-        Optional<Mixture> mixture = PileMixture.of(pile, materials, calculator);
-        Quantities quantities = new Quantities(pile, knowledge, mixture);
-        Answers answers = new Answers(pile, knowledge.signs(), (int) quantities.limit(Limit.ANSWER_FRESH));
-        List<Object> signs = answers.signs();
-        List<Reads> readings = new Squeeze(knowledge).applied(quantities.readings(), signs);
-        Optional<Story> story = story(pile, materials, readings, signs);
-        List<Object> facts = new ArrayList<>(signs);
+        PileFacts known = PileFacts.of(pile, knowledge);
+        Optional<Story> story = story(pile, known.materials(), known.readings(), known.signs());
+        List<Object> facts = new ArrayList<>(known.facts());
         story.map(ModelFacts::of).ifPresent(facts::addAll);
-        facts.addAll(answers.actions());
-        facts.addAll(answers.fixtures());
-        facts.addAll(new Inputs(pile, materials).facts());
-        facts.addAll(new KeptOut(pile, knowledge, materials).facts());
-        facts.addAll(quantities.limits());
-        readings.stream().filter(r -> !Squeeze.from(r)).forEach(facts::add);
-        Outcome outcome = withoutOutdated(inference.run(facts));
-        Doses doses =
-                new Doses(pile, knowledge, materials, calculator, readings, coldSeason(quantities, readings, signs));
+        Outcome told = inference.run(facts);
+        Optional<Alarm> alarm = gate.alarm(facts, told.firings());
+        if (alarm.isPresent()) {
+            return new GatedAdvice(knowledge).of(pile, alarm.get(), told, findings(told, false), known.readings());
+        }
+        Outcome outcome = withoutOutdated(told);
+        Doses doses = new Doses(
+                pile,
+                knowledge,
+                known.materials(),
+                calculator,
+                known.readings(),
+                coldSeason(known.quantities(), known.readings(), known.signs()));
         Arranger.Arranged arranged = new Arranger(
                         knowledge,
                         outcome,
@@ -140,13 +159,15 @@ public final class Advisor {
         Set<Cause> standing = findings.stream().map(Finding::cause).collect(Collectors.toSet());
         return new Advice(
                 pile,
+                Optional.empty(),
                 findings,
+                List.of(),
                 findings(outcome, true),
                 arranged.steps(),
                 arranged.withheld(),
                 cautions(outcome),
                 List.of(),
-                readings,
+                known.readings(),
                 contradictions(outcome),
                 doses.usual(standing),
                 outcome,
@@ -205,10 +226,8 @@ public final class Advisor {
                 .filter(w -> w.grade().atLeast(Grade.POSSIBLE))
                 .filter(w -> explained.containsKey(w.cause()) == aside)
                 .map(w -> new Finding(w, Optional.ofNullable(explained.get(w.cause()))))
-                .sorted(Comparator.comparing(
-                                (Finding f) -> knowledge.causes().get(f.cause()).kind() != Kind.DANGER)
-                        .thenComparing(
-                                Comparator.comparingDouble(Finding::likelihood).reversed())
+                .sorted(Comparator.comparingDouble(Finding::likelihood)
+                        .reversed()
                         .thenComparing(Finding::cause))
                 .toList();
     }

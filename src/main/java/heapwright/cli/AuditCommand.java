@@ -71,7 +71,7 @@ final class AuditCommand implements Callable<Integer> {
                                         + " Example: \"recipe\": [{\"material\": \"leaves-mixed\", \"amount\": 6, \"unit\": \"bucket\"}]"));
         if (output.json) {
             terminal.out().println(new AuditJson(words, Workshop.version()).write(audit));
-        } else if (table) {
+        } else if (table && audit.alarm().isEmpty()) {
             terminal.out().print(new AuditTable(words).write(audit));
         } else {
             terminal.out().print(new AuditReport(words, terminal.bold()).write(audit));

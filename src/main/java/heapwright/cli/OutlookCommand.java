@@ -1,6 +1,7 @@
 package heapwright.cli;
 
 import heapwright.advice.Forecaster;
+import heapwright.advice.danger.Alarm;
 import heapwright.advice.winter.Ahead;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Pile;
@@ -57,6 +58,15 @@ final class OutlookCommand implements Callable<Integer> {
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);
+        Optional<Alarm> alarm = workshop.watch().of(pile);
+        if (alarm.isPresent()) {
+            terminal.out()
+                    .print(
+                            output.json
+                                    ? new ModelJson(words, Workshop.version()).alarmed(pile, alarm.get()) + "\n"
+                                    : new OutlookReport(words, terminal.bold()).alarmed(pile, alarm.get()));
+            return Program.OK;
+        }
         Forecaster forecaster = new Forecaster(knowledge);
         Ahead ahead = forecaster
                 .ahead(pile)

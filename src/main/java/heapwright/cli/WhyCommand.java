@@ -55,7 +55,7 @@ final class WhyCommand implements Callable<Integer> {
         Advisor advisor = workshop.advisor();
         Advice advice = output.json ? advisor.advise(pile) : advisor.diagnose(pile);
         List<Hindsight> hindsights = advice.story().map(Hindsight::of).orElse(List.of());
-        if (chart != null) {
+        if (chart != null && advice.alarm().isEmpty()) {
             Story story = advice.story()
                     .orElseThrow(() -> new UsageFault("heapwright: " + file
                             + ": there is no course to draw. A chart needs a recipe and a measured core temperature."

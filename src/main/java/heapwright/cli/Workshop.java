@@ -2,6 +2,7 @@ package heapwright.cli;
 
 import heapwright.advice.Advisor;
 import heapwright.advice.audit.Auditor;
+import heapwright.advice.danger.DangerWatch;
 import heapwright.advice.engine.Inference;
 import heapwright.advice.engine.Pass;
 import heapwright.advice.engine.Rulebook;
@@ -52,7 +53,12 @@ final class Workshop {
 
     /** What audits recipes; it needs no other rules. */
     Auditor auditor() {
-        return new Auditor(knowledge(), new Inference(this::rules, knowledge()), new MixtureCalculator());
+        return new Auditor(knowledge(), new Inference(this::rules, knowledge()), watch(), new MixtureCalculator());
+    }
+
+    /** What looks for dangers alone; its rules load only where a record gives it something to look at. */
+    DangerWatch watch() {
+        return new DangerWatch(knowledge(), new Inference(() -> Rulebook.packed(Pass.gate()), knowledge()));
     }
 
     Advisor advisor() {

@@ -16,6 +16,7 @@ import java.util.function.UnaryOperator;
  *
  * @param signs what is said of each sign
  * @param causes what is said of each cause
+ * @param dangers what is said of each danger
  * @param remedies what is said of each remedy
  * @param cautions what is said of each caution
  * @param limits what is said of each limit
@@ -28,6 +29,7 @@ import java.util.function.UnaryOperator;
 public record Knowledge(
         Map<Sign, SignInfo> signs,
         Map<Cause, CauseInfo> causes,
+        Map<Danger, DangerInfo> dangers,
         Map<Remedy, RemedyInfo> remedies,
         Map<Caution, CautionInfo> cautions,
         Map<Limit, LimitInfo> limits,
@@ -40,6 +42,7 @@ public record Knowledge(
     public Knowledge {
         signs = Collections.unmodifiableMap(signs);
         causes = Collections.unmodifiableMap(causes);
+        dangers = Collections.unmodifiableMap(dangers);
         remedies = Collections.unmodifiableMap(remedies);
         cautions = Collections.unmodifiableMap(cautions);
         limits = Collections.unmodifiableMap(limits);
@@ -60,6 +63,7 @@ public record Knowledge(
         return new Knowledge(
                 each(signs, s -> s.reworded(wording)),
                 each(causes, c -> c.reworded(wording)),
+                each(dangers, d -> d.reworded(wording)),
                 each(remedies, r -> r.reworded(wording)),
                 each(cautions, c -> c.reworded(wording)),
                 limits,

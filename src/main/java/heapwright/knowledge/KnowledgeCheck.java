@@ -25,6 +25,7 @@ final class KnowledgeCheck {
     List<String> faults() {
         whole("signs.json", Sign.values(), knowledge.signs());
         whole("causes.json", Cause.values(), knowledge.causes());
+        whole("dangers.json", Danger.values(), knowledge.dangers());
         whole("remedies.json", Remedy.values(), knowledge.remedies());
         whole("cautions.json", Caution.values(), knowledge.cautions());
         whole("limits.json", Limit.values(), knowledge.limits());
@@ -40,6 +41,7 @@ final class KnowledgeCheck {
         });
         knowledge.cautions().values().forEach(c -> sources("cautions.json " + c.id().id(), c.sources()));
         knowledge.measures().values().forEach(m -> sources("measures.json " + m.id(), m.sources()));
+        knowledge.dangers().values().forEach(this::danger);
         knowledge.remedies().values().forEach(this::remedy);
         knowledge.limits().values().forEach(this::limit);
         aliases();
@@ -63,6 +65,25 @@ final class KnowledgeCheck {
         keys.stream()
                 .filter(k -> !knowledge.sources().containsKey(k))
                 .forEach(k -> faults.add(where + ": source " + k + " is not in sources.json"));
+    }
+
+    private void danger(DangerInfo danger) {
+        String where = "dangers.json " + danger.id().id();
+        sources(where, danger.sources());
+        if (knowledge.causes().get(danger.cause()).kind() != CauseInfo.Kind.DANGER) {
+            faults.add(where + ": " + danger.cause().id() + " is not of kind danger");
+        }
+        if (danger.steps().isEmpty()) {
+            faults.add(where + ": has no steps");
+        }
+        danger.steps().stream()
+                .filter(r ->
+                        danger.closes() && knowledge.remedies().get(r).does().disturbs())
+                .forEach(r -> faults.add(
+                        where + ": closes the pile, yet its step " + r.id() + " opens, turns, wets or feeds it"));
+        danger.asks().stream()
+                .filter(s -> knowledge.signs().get(s).where() != SignInfo.Where.OUTSIDE)
+                .forEach(s -> faults.add(where + ": asks " + s.id() + ", which cannot be answered from outside"));
     }
 
     private void remedy(RemedyInfo remedy) {

@@ -40,6 +40,7 @@ public final class KnowledgeReader {
         Knowledge knowledge = new Knowledge(
                 table("signs", tables::sign, SignInfo::id),
                 table("causes", tables::cause, CauseInfo::id),
+                table("dangers", tables::danger, DangerInfo::id),
                 table("remedies", tables::remedy, RemedyInfo::id),
                 table("cautions", tables::caution, CautionInfo::id),
                 table("limits", tables::limit, LimitInfo::id),

@@ -38,6 +38,7 @@ public enum Limit implements Id {
     CORE_ACTIVE,
     CORE_SANITISING,
     CORE_OVERHEATED,
+    CORE_FIRE_EARLY,
     CORE_FIRE_WATCH,
     CORE_FIRE_ACT,
     EXCESS_COLD,
@@ -49,6 +50,8 @@ public enum Limit implements Id {
     VOLUME_WINTER,
     HEIGHT_MIN,
     HEIGHT_MAX,
+    HAND_VOLUME,
+    HAND_HEIGHT,
     // turns
     HEAT_PROOF_TURNS,
     // time, days
@@ -63,6 +66,7 @@ public enum Limit implements Id {
     HEAT_PROOF_DAYS,
     CORE_READING_STILL_GOOD,
     ANSWER_FRESH,
+    EMBERS_LIVE,
     // doses
     UREA_MAX,
     NITROGEN_MAX,

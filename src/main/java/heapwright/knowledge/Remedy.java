@@ -18,6 +18,7 @@ public enum Remedy implements Id {
     AID_PET,
     // danger
     CALL_FIRE_SERVICE,
+    ASK_ABOUT_ASH,
     SPREAD_AND_WET,
     LEAVE_AND_AIR_SHED,
     // what must stay out and is in

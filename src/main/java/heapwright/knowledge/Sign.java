@@ -133,6 +133,7 @@ public enum Sign implements Id {
     SEALED_UNDER_PLASTIC,
     CLOSED_SHED,
     CO_ALARM,
+    AIRED,
     AGAINST_WALL,
     LOW_WET_GROUND,
     WINDY_PLACE,

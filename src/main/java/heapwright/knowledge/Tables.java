@@ -13,6 +13,7 @@ final class Tables {
     private final Row.Ids<SignInfo.Met> mets = new Row.Ids<>(SignInfo.Met.values());
     private final Row.Ids<Cause> causes = new Row.Ids<>(Cause.values());
     private final Row.Ids<CauseInfo.Kind> kinds = new Row.Ids<>(CauseInfo.Kind.values());
+    private final Row.Ids<Danger> dangers = new Row.Ids<>(Danger.values());
     private final Row.Ids<Remedy> remedies = new Row.Ids<>(Remedy.values());
     private final Row.Ids<RemedyInfo.Urgency> urgencies = new Row.Ids<>(RemedyInfo.Urgency.values());
     private final Row.Ids<RemedyInfo.Risk> risks = new Row.Ids<>(RemedyInfo.Risk.values());
@@ -53,6 +54,22 @@ final class Tables {
                 row.text("why"),
                 row.number("baseRate"),
                 row.text("tellApart"),
+                row.texts("sources"),
+                known(row));
+    }
+
+    DangerInfo danger(Row row) {
+        return new DangerInfo(
+                row.one("id", dangers),
+                row.text("name"),
+                row.one("cause", causes),
+                row.text("summary"),
+                row.flag("closes"),
+                row.several("steps", remedies),
+                row.several("overrules", dangers),
+                row.several("cautions", cautions),
+                row.several("asks", signs),
+                row.text("over"),
                 row.texts("sources"),
                 known(row));
     }

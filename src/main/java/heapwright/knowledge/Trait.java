@@ -30,6 +30,7 @@ public enum Trait implements Id {
     FAT,
     BROTH,
     ALKALI,
+    ASH,
     FAST_NITROGEN,
     NITRATE,
     SODIUM,

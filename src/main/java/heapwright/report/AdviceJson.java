@@ -68,9 +68,15 @@ public final class AdviceJson {
         root.put("built", advice.pile().built().toString());
         root.put("builtAssumed", advice.pile().builtAssumed());
         root.put("headline", new TextReport(words, false).headline(advice));
-        words.toCheck(advice.pile()).forEach(root.putArray("toCheck")::add);
+        ArrayNode toCheck = root.putArray("toCheck");
+        if (advice.alarm().isEmpty()) {
+            words.toCheck(advice.pile()).forEach(toCheck::add);
+        }
+        new AlarmJson(words).write(root, advice.alarm());
         ArrayNode findings = root.putArray("findings");
         advice.findings().forEach(f -> finding(findings.addObject(), f));
+        ArrayNode waiting = root.putArray("whenSafe");
+        advice.whenSafe().forEach(f -> finding(waiting.addObject(), f));
         ArrayNode aside = root.putArray("setAside");
         advice.setAside().forEach(f -> finding(aside.addObject(), f));
         ArrayNode steps = root.putArray("steps");

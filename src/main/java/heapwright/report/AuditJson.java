@@ -43,8 +43,16 @@ public final class AuditJson {
         root.put("version", version);
         root.put("pile", audit.pile().name());
         root.put("mark", audit.mark().id());
-        root.put("headline", words.text("audit.mark." + audit.mark().id()));
-        words.toCheck(audit.pile()).forEach(root.putArray("toCheck")::add);
+        root.put(
+                "headline",
+                audit.alarm()
+                        .map(new AlarmText(words)::headline)
+                        .orElseGet(() -> words.text("audit.mark." + audit.mark().id())));
+        ArrayNode toCheck = root.putArray("toCheck");
+        if (audit.alarm().isEmpty()) {
+            words.toCheck(audit.pile()).forEach(toCheck::add);
+        }
+        new AlarmJson(words).write(root, audit.alarm());
         ArrayNode barred = root.putArray("keepOut");
         audit.barred().forEach(m -> barred(barred.addObject(), m));
         ArrayNode judgements = root.putArray("judgements");

@@ -45,6 +45,12 @@ public final class AuditReport {
     public String write(Audit audit) {
         Layout page = new Layout(marked);
         page.title(words.text("audit.title", audit.pile().name()));
+        if (audit.alarm().isPresent()) {
+            new AlarmText(words).write(page, audit.alarm().get());
+            page.blank();
+            page.paragraph(0, 0, words.text("footer.limits"));
+            return page.toString();
+        }
         page.paragraph(0, 0, headline(audit));
         words.toCheck(audit.pile()).forEach(told -> page.paragraph(0, 0, told));
         words.assumed(audit.pile()).ifPresent(told -> page.paragraph(0, 0, told));
@@ -61,6 +67,10 @@ public final class AuditReport {
     /** What it comes to, in sections for a page that sets them in its own way; without the cautions. */
     public List<Sections.Section> sections(Audit audit) {
         Sections sections = new Sections();
+        if (audit.alarm().isPresent()) {
+            new AlarmText(words).body(sections, audit.alarm().get());
+            return sections.all();
+        }
         plan(sections, audit);
         new JudgementText(words).write(sections, audit);
         return sections.all();
@@ -77,6 +87,9 @@ public final class AuditReport {
 
     /** The verdict in a sentence, with the first reasons. */
     public String headline(Audit audit) {
+        if (audit.alarm().isPresent()) {
+            return new AlarmText(words).headline(audit.alarm().get());
+        }
         String told = words.text("audit.mark." + audit.mark().id());
         String reasons = audit.judgements().stream()
                 .filter(j -> j.mark() == audit.mark())
@@ -191,6 +204,7 @@ public final class AuditReport {
     /** What to beware of while building. */
     public static Set<Caution> cautions(Audit audit) {
         Set<Caution> all = EnumSet.noneOf(Caution.class);
+        audit.alarm().ifPresent(a -> all.addAll(a.cautions()));
         audit.proposal().ifPresent(p -> all.addAll(p.plan().cautions()));
         audit.barred().forEach(m -> all.addAll(m.cautions()));
         return all;

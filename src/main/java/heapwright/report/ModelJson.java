@@ -3,12 +3,14 @@ package heapwright.report;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.advice.Advice;
+import heapwright.advice.danger.Alarm;
 import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Factor;
 import heapwright.advice.winter.Gain;
 import heapwright.advice.winter.Hindsight;
 import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.Story;
+import heapwright.pile.Pile;
 import heapwright.process.heat.Bands;
 import heapwright.process.heat.Outlook;
 import heapwright.process.heat.Range;
@@ -16,6 +18,7 @@ import heapwright.process.heat.Stretch;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Writes what the process model says as JSON. Temperatures in °C, always. */
 public final class ModelJson {
@@ -42,6 +45,7 @@ public final class ModelJson {
         root.put("to", first.plusDays(ahead.core().likely().length - 1L).toString());
         root.put("headline", new OutlookReport(words, false).headline(ahead));
         words.toCheck(ahead.model().pile()).forEach(root.putArray("toCheck")::add);
+        new AlarmJson(words).write(root, Optional.empty());
         premises(root, ahead.model());
         ArrayNode days = root.putArray("days");
         for (int d = 0; d < ahead.core().likely().length; d++) {
@@ -73,6 +77,16 @@ public final class ModelJson {
             range(node.putObject("warmerC"), plan.warmerC());
             node.put("freezesThrough", fine(plan.freezesThrough()));
         }
+        return JsonText.write(root);
+    }
+
+    /** The document in place of an outlook while a danger stands. */
+    public String alarmed(Pile pile, Alarm alarm) {
+        ObjectNode root = JsonText.object("outlook");
+        root.put("version", version);
+        root.put("pile", pile.name());
+        root.put("headline", new AlarmText(words).headline(alarm));
+        new AlarmJson(words).write(root, Optional.of(alarm));
         return JsonText.write(root);
     }
 

@@ -1,7 +1,9 @@
 package heapwright.report;
 
+import heapwright.advice.danger.Alarm;
 import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Wish;
+import heapwright.pile.Pile;
 import heapwright.process.heat.Bands;
 import heapwright.process.heat.Outlook;
 import heapwright.process.heat.Range;
@@ -42,6 +44,16 @@ public final class OutlookReport {
         plans(page, ahead);
         page.heading(words.text("outlook.premises"));
         model.premises(ahead.model()).forEach(l -> page.paragraph(0, 0, l));
+        return page.toString();
+    }
+
+    /** What is said in place of the report while a danger stands: nothing lies ahead of a pile that may burn. */
+    public String alarmed(Pile pile, Alarm alarm) {
+        Layout page = new Layout(marked);
+        page.title(pile.name());
+        new AlarmText(words).write(page, alarm);
+        page.blank();
+        page.paragraph(0, 0, words.text("footer.limits"));
         return page.toString();
     }
 

@@ -3,6 +3,7 @@ package heapwright.report;
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
 import heapwright.advice.Ground;
+import heapwright.advice.Headline;
 import heapwright.advice.Held;
 import heapwright.advice.HomeRemedy;
 import heapwright.advice.Option;
@@ -83,6 +84,10 @@ public final class TextReport {
                 0,
                 page.strong(advice.pile().name() + ", " + advice.pile().asOf().format(longDay)));
         page.paragraph(0, 0, headline(advice));
+        if (advice.alarm().isPresent()) {
+            alarmed(page, advice);
+            return page.toString();
+        }
         words.toCheck(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
         words.assumed(advice.pile()).ifPresent(told -> page.paragraph(0, 0, told));
         contradictions(page, advice);
@@ -99,37 +104,29 @@ public final class TextReport {
         return page.toString();
     }
 
-    /** What stands, in one sentence. */
-    public String headline(Advice advice) {
-        if (advice.firstAid().isPresent()) {
-            return words.text(
-                    "headline.first-aid", words.remedy(advice.firstAid().get()));
-        }
-        List<Finding> dangers = of(advice, Kind.DANGER);
-        if (!dangers.isEmpty()) {
-            return words.text("headline.danger", names(dangers));
-        }
-        if (!advice.contradictions().isEmpty()) {
-            return words.text("headline.contradiction");
-        }
-        List<Finding> troubles = of(advice, Kind.TROUBLE);
-        List<Finding> well = of(advice, Kind.WELL);
-        if (!well.isEmpty()
-                && (troubles.isEmpty()
-                        || troubles.get(0).likelihood() < well.get(0).likelihood())
-                && well.get(0).grade().atLeast(Grade.LIKELY)) {
-            return words.text("headline.well", names(well.subList(0, 1)));
-        }
-        if (troubles.isEmpty()) {
-            return well.isEmpty()
-                    ? words.text("headline.unclear")
-                    : words.text("headline.well", names(well.subList(0, 1)));
-        }
-        return words.text("headline.trouble", names(troubles.subList(0, Math.min(3, troubles.size()))));
+    /** While a danger stands: its steps, its cautions, what to find out from outside, and what waits. */
+    private void alarmed(Layout page, Advice advice) {
+        AlarmText text = new AlarmText(words);
+        steps(page, advice);
+        text.because(page, advice.alarm().orElseThrow());
+        careful(page, advice);
+        text.questions(page, advice.alarm().orElseThrow());
+        text.whenSafe(page, advice);
+        page.blank();
+        page.paragraph(0, 0, words.text("footer.limits"));
     }
 
-    private List<Finding> of(Advice advice, Kind kind) {
-        return advice.findings().stream().filter(f -> info(f).kind() == kind).toList();
+    /** What stands, in one sentence. */
+    public String headline(Advice advice) {
+        Headline headline = Headline.of(advice, words.knowledge());
+        return switch (headline.kind()) {
+            case DANGER -> new AlarmText(words).headline(advice.alarm().orElseThrow());
+            case MUST_NOT_BE_USED -> words.text("headline.must-not-be-used", names(headline.findings()));
+            case CONTRADICTION -> words.text("headline.contradiction");
+            case TROUBLE -> words.text("headline.trouble", names(headline.findings()));
+            case WELL -> words.text("headline.well", names(headline.findings()));
+            case UNCLEAR -> words.text("headline.unclear");
+        };
     }
 
     private String names(List<Finding> findings) {

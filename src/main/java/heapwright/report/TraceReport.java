@@ -13,6 +13,7 @@ import heapwright.advice.fact.Precedes;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Replaces;
 import heapwright.advice.fact.SetAside;
+import heapwright.advice.fact.Stands;
 import heapwright.advice.fact.Supports;
 import heapwright.advice.fact.Warns;
 import heapwright.advice.fact.WarnsAlways;
@@ -114,6 +115,9 @@ public final class TraceReport {
     static String result(Object fact) {
         if (fact instanceof Holds h) {
             return h.condition().id();
+        }
+        if (fact instanceof Stands s) {
+            return "danger " + s.danger().id();
         }
         if (fact instanceof Supports s) {
             return "for " + s.cause().id();

@@ -40,8 +40,14 @@ public final class WhyReport {
         TextReport summary = new TextReport(words, marked);
         page.line(0, page.strong(advice.pile().name()));
         page.paragraph(0, 0, summary.headline(advice));
-        words.toCheck(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
         words.assumed(advice.pile()).ifPresent(told -> page.paragraph(0, 0, told));
+        if (advice.alarm().isPresent()) {
+            new AlarmText(words).body(page, advice.alarm().get());
+            new AlarmText(words).waiting(advice).ifPresent(l -> page.paragraph(0, 3, "- " + l));
+            course(page, advice.pile());
+            return page.toString();
+        }
+        words.toCheck(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
         advice.why().ifPresent(answer -> {
             page.heading(words.text("why.answer"));
             page.paragraph(0, 0, model.answer(answer));

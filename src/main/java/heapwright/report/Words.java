@@ -14,6 +14,7 @@ import heapwright.advice.fact.Planned;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Seen;
+import heapwright.advice.fact.Stands;
 import heapwright.advice.fact.Suspected;
 import heapwright.advice.fact.WentIn;
 import heapwright.advice.observe.MoistureDoubt;
@@ -161,6 +162,10 @@ public final class Words {
     private Optional<String> inferred(Object fact) {
         if (fact instanceof Holds h) {
             return Optional.of(word("condition", h.condition()));
+        }
+        if (fact instanceof Stands s) {
+            return Optional.of(
+                    text("fact.danger", knowledge.dangers().get(s.danger()).name()));
         }
         if (fact instanceof Suspected s) {
             return Optional.of(text("fact.cause", cause(s.cause()), chance(s.likelihood())));

@@ -22,6 +22,7 @@ final class KnowledgePages {
     Map<String, String> all() {
         Map<String, String> pages = new LinkedHashMap<>();
         pages.put("README.md", index());
+        pages.put("dangers.md", new DangerPage(doctrine).write());
         pages.put("causes.md", new CausePage(doctrine).write());
         pages.put("remedies.md", new RemedyPage(doctrine).write());
         pages.put("home-remedies.md", new HomeRemedyPage(doctrine).write());
@@ -38,6 +39,8 @@ final class KnowledgePages {
         page.paragraph("These pages are made from `rules/` and change only with it. To write them anew: `"
                 + Papers.REFRESH + "`.");
         page.bullets(List.of(
+                counted(
+                        "dangers.md", doctrine.knowledge.dangers().size(), "dangers", "what comes before all else"),
                 counted("causes.md", doctrine.knowledge.causes().size(), "causes", "what may be wrong, or right"),
                 counted("remedies.md", doctrine.knowledge.remedies().size(), "remedies", "what can be done"),
                 counted(

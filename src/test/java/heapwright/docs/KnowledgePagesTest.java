@@ -43,7 +43,7 @@ class KnowledgePagesTest {
         String all = String.join("\n", new KnowledgePages().all().values());
         List<String> lost = Rulebook.packed().rules().stream()
                 .filter(r -> switch (r.pass()) {
-                    case WEIGH, REMEDY, GUARD, ARRANGE -> true;
+                    case DANGER, WEIGH, REMEDY, GUARD, ARRANGE -> true;
                     case DERIVE, CONCLUDE, AUDIT -> false;
                 })
                 .map(RuleInfo::id)

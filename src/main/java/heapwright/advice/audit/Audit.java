@@ -1,5 +1,6 @@
 package heapwright.advice.audit;
 
+import heapwright.advice.danger.Alarm;
 import heapwright.advice.fact.Mark;
 import heapwright.advice.fact.Reads;
 import heapwright.knowledge.Material;
@@ -13,6 +14,7 @@ import java.util.Optional;
  * What Heapwright says of a recipe before it is built.
  *
  * @param pile the pile document it stands in
+ * @param alarm the danger that stands at the pile, if it is built already; then there is no proposal
  * @param mixture its numbers, with everything in it
  * @param readings the quantities the rules read
  * @param mark the worst judgement: what the recipe as a whole is
@@ -24,6 +26,7 @@ import java.util.Optional;
  */
 public record Audit(
         Pile pile,
+        Optional<Alarm> alarm,
         Mixture mixture,
         List<Reads> readings,
         Mark mark,

@@ -1,5 +1,7 @@
 package heapwright.advice.audit;
 
+import heapwright.advice.danger.Alarm;
+import heapwright.advice.danger.DangerWatch;
 import heapwright.advice.engine.Inference;
 import heapwright.advice.fact.Barred;
 import heapwright.advice.fact.Mark;
@@ -44,8 +46,17 @@ public final class Auditor {
     private final Inference inference;
     private final MixtureCalculator calculator;
     private final KeepOuts keepOuts;
+    private final DangerWatch watch;
 
-    public Auditor(Knowledge knowledge, Inference inference, MixtureCalculator calculator) {
+    /**
+     * Prepares.
+     *
+     * @param knowledge the tables
+     * @param inference with the audit rules
+     * @param watch looks for a danger at a pile that is built already
+     */
+    public Auditor(Knowledge knowledge, Inference inference, DangerWatch watch, MixtureCalculator calculator) {
+        this.watch = watch;
         this.knowledge = knowledge;
         this.inference = inference;
         this.calculator = calculator;
@@ -65,6 +76,7 @@ public final class Auditor {
     }
 
     private Audit audit(Pile pile, Materials materials, Mixture mixture, OptionalDouble ownRatio) {
+        Optional<Alarm> alarm = watch.of(pile);
         List<Portion> portions = PileMixture.portions(pile, materials);
         Quantities quantities = new Quantities(pile, knowledge, Optional.of(mixture));
         List<Reads> readings = RecipeReadings.of(pile, quantities, mixture);
@@ -82,6 +94,7 @@ public final class Auditor {
                 .toList();
         return new Audit(
                 pile,
+                alarm,
                 mixture,
                 readings,
                 judgements.stream()
@@ -91,7 +104,9 @@ public final class Auditor {
                 judgements,
                 barred,
                 OwnPair.doubtful(pile, knowledge.materials(), materials),
-                proposal(pile, materials, portions, mixture, cold(quantities, readings)),
+                alarm.isPresent()
+                        ? Optional.empty()
+                        : proposal(pile, materials, portions, mixture, cold(quantities, readings)),
                 ownRatio.isPresent() ? Averaging.explain(ownRatio.getAsDouble(), portions) : Optional.empty());
     }
 

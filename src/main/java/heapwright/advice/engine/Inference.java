@@ -21,7 +21,7 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 
 /**
- * Runs the rules on a set of facts in six passes. Between the passes it does the sums that rules are bad at: weighing
+ * Runs the rules on a set of facts in seven passes. Between the passes it does the sums that rules are bad at: weighing
  * evidence, and dropping what was set aside or withheld. One short session a run; no clock and no chance inside, and
  * the order of the facts makes no difference.
  */
@@ -84,7 +84,7 @@ public final class Inference {
     }
 
     /**
-     * Runs only the first three passes: enough to see what an answer would change.
+     * Runs only the first four passes: enough to see what an answer would change.
      *
      * @param facts what is known of the pile, with the answer
      */
@@ -96,16 +96,31 @@ public final class Inference {
     }
 
     /**
-     * What the rules of the first three passes say of facts, without adding it up.
+     * What the rules of the first four passes say of facts, without adding it up.
      *
      * @param facts what is known of the pile, or might be
      */
     public List<Firing> unweighed(Collection<?> facts) {
         try (Run run = on(facts)) {
             run.fire(Pass.DERIVE);
+            run.fire(Pass.DANGER);
             run.fire(Pass.WEIGH);
             run.fire(Pass.CONCLUDE);
             return List.copyOf(run.recorder().firings());
+        }
+    }
+
+    /**
+     * Runs only the passes that tell whether a danger stands.
+     *
+     * @param facts what is known of the pile
+     * @return what they said, in order of pass and rule
+     */
+    public List<Firing> dangers(Collection<?> facts) {
+        try (Run run = on(facts)) {
+            run.fire(Pass.DERIVE);
+            run.fire(Pass.DANGER);
+            return merged(run.recorder().firings());
         }
     }
 
@@ -127,6 +142,7 @@ public final class Inference {
 
     private Map<Cause, Weighed> conclude(Run run) {
         run.fire(Pass.DERIVE);
+        run.fire(Pass.DANGER);
         run.fire(Pass.WEIGH);
         Map<Cause, Weighed> weighed = scales.weigh(run.recorder().firings());
         weighed.values().stream()

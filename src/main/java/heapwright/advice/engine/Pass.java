@@ -10,6 +10,7 @@ import java.util.Set;
  */
 public enum Pass implements Id {
     DERIVE,
+    DANGER,
     WEIGH,
     CONCLUDE,
     REMEDY,
@@ -20,5 +21,10 @@ public enum Pass implements Id {
     /** The passes of a checkup. */
     public static Set<Pass> checkup() {
         return EnumSet.complementOf(EnumSet.of(AUDIT));
+    }
+
+    /** The passes that tell whether a danger stands. */
+    public static Set<Pass> gate() {
+        return EnumSet.of(DERIVE, DANGER);
     }
 }

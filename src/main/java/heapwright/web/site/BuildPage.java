@@ -80,6 +80,7 @@ final class BuildPage {
                 ? Optional.empty()
                 : read(ctx, form)
                         .pile()
+                        .filter(p -> site.advisor().alarm(p).isEmpty())
                         .flatMap(site.forecaster()::ahead)
                         .map(new OutlookViews(renderer.words(ctx))::view);
     }

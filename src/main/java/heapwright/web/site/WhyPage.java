@@ -78,7 +78,9 @@ final class WhyPage {
         Advice advice = site.desk().advise(pile);
         ModelWords model = new ModelWords(words);
         List<String> told = new ArrayList<>();
-        told.addAll(words.toCheck(pile));
+        if (advice.alarm().isEmpty()) {
+            told.addAll(words.toCheck(pile));
+        }
         advice.why().ifPresent(answer -> told.add(model.answer(answer)));
         advice.story().ifPresent(story -> {
             told.add(model.temperatures(story));

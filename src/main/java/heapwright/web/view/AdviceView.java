@@ -24,6 +24,8 @@ import java.util.Optional;
  * @param questions what would settle the rest
  * @param readings the figures behind it
  * @param clashes answers that cannot both be so
+ * @param dangerWhy why a danger stands; none without one
+ * @param whenSafe when the danger is over, and what else was found and waits
  */
 public record AdviceView(
         String name,
@@ -41,7 +43,9 @@ public record AdviceView(
         List<Line> aside,
         List<QuestionView> questions,
         List<String> readings,
-        List<String> clashes) {
+        List<String> clashes,
+        List<String> dangerWhy,
+        List<String> whenSafe) {
 
     /** Cautions where people, animals or buildings are at stake. */
     public List<CautionView> dangers() {

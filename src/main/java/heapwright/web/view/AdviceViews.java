@@ -3,18 +3,18 @@ package heapwright.web.view;
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
 import heapwright.advice.Ground;
+import heapwright.advice.Headline;
 import heapwright.advice.Option;
 import heapwright.advice.Question;
 import heapwright.advice.Step;
 import heapwright.advice.engine.Piece;
 import heapwright.knowledge.CauseInfo;
-import heapwright.knowledge.CauseInfo.Kind;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.RemedyInfo;
-import heapwright.knowledge.RemedyInfo.Urgency;
 import heapwright.knowledge.SignInfo;
 import heapwright.pile.Pile;
+import heapwright.report.AlarmText;
 import heapwright.report.DoseWords;
 import heapwright.report.TextReport;
 import heapwright.report.Words;
@@ -32,7 +32,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -45,12 +44,14 @@ public final class AdviceViews {
     private final Words words;
     private final DoseWords doses;
     private final TextReport report;
+    private final AlarmText alarm;
     private final DateTimeFormatter longDay;
     private final DateTimeFormatter shortDay;
 
     public AdviceViews(Words words) {
         this.words = words;
         this.doses = new DoseWords(words);
+        this.alarm = new AlarmText(words);
         this.report = new TextReport(words, false);
         this.longDay =
                 DateTimeFormatter.ofPattern("d MMMM yyyy", words.catalogue().locale());
@@ -65,10 +66,9 @@ public final class AdviceViews {
         return new AdviceView(
                 advice.pile().name(),
                 advice.pile().asOf().format(longDay),
-                headline(advice),
-                hasDanger(advice) || urgent(advice).isPresent(),
-                advice.findings().stream().noneMatch(f -> info(f).kind() != Kind.WELL)
-                        && !advice.findings().isEmpty(),
+                report.headline(advice),
+                advice.alarm().isPresent(),
+                Headline.of(advice, words.knowledge()).kind() == Headline.Kind.WELL,
                 steps.stream().findFirst().map(s -> step(s, advice.pile())),
                 steps.subList(Math.min(1, full), full).stream()
                         .map(s -> step(s, advice.pile()))
@@ -90,25 +90,15 @@ public final class AdviceViews {
                         .toList(),
                 advice.questions().stream().map(this::question).toList(),
                 advice.readings().stream().flatMap(r -> words.fact(r).stream()).toList(),
-                clashes(advice));
+                clashes(advice),
+                advice.alarm().map(alarm::reasons).orElse(List.of()),
+                whenSafe(advice));
     }
 
-    private boolean hasDanger(Advice advice) {
-        return advice.findings().stream().anyMatch(f -> info(f).kind() == Kind.DANGER);
-    }
-
-    /** A step that cannot wait stands for danger, even where other signs speak against the finding behind it. */
-    private static Optional<Step> urgent(Advice advice) {
-        return advice.steps().stream().filter(s -> s.urgency().compareTo(Urgency.NOW) <= 0).findFirst();
-    }
-
-    private String headline(Advice advice) {
-        return hasDanger(advice)
-                ? report.headline(advice)
-                : urgent(advice)
-                        .map(s -> words.text(
-                                "web.result.now", words.remedy(s.main().remedy())))
-                        .orElseGet(() -> report.headline(advice));
+    private List<String> whenSafe(Advice advice) {
+        List<String> lines = new ArrayList<>(advice.alarm().map(alarm::over).orElse(List.of()));
+        alarm.waiting(advice).ifPresent(lines::add);
+        return lines;
     }
 
     /** A question with the reason it helps. */
@@ -225,7 +215,8 @@ public final class AdviceViews {
     }
 
     private List<String> clashes(Advice advice) {
-        List<String> all = new ArrayList<>(words.toCheck(advice.pile()));
+        List<String> all =
+                advice.alarm().isPresent() ? new ArrayList<>() : new ArrayList<>(words.toCheck(advice.pile()));
         advice.contradictions()
                 .forEach(c -> all.add(words.text(
                         "contradiction.line",

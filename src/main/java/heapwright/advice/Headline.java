@@ -1,0 +1,77 @@
+package heapwright.advice;
+
+import heapwright.advice.fact.Grade;
+import heapwright.knowledge.CauseInfo;
+import heapwright.knowledge.Id;
+import heapwright.knowledge.Knowledge;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What is said first: a danger, then what must not be used, then trouble, then what is well. The one rule for every
+ * door.
+ *
+ * @param kind which of them
+ * @param findings the findings it names, the likeliest first; none for a danger, which has words of its own
+ */
+public record Headline(Kind kind, List<Finding> findings) {
+
+    /** Three reasons are as many as a sentence holds. */
+    private static final int MOST = 3;
+
+    /** What a headline may be about, the first before the last. */
+    public enum Kind implements Id {
+        DANGER,
+        MUST_NOT_BE_USED,
+        CONTRADICTION,
+        TROUBLE,
+        WELL,
+        UNCLEAR
+    }
+
+    public Headline {
+        findings = List.copyOf(findings);
+    }
+
+    /** The headline of a piece of advice. */
+    public static Headline of(Advice advice, Knowledge knowledge) {
+        if (advice.alarm().isPresent()) {
+            return new Headline(Kind.DANGER, List.of());
+        }
+        List<Finding> barred = of(advice, knowledge, EnumSet.of(CauseInfo.Kind.MUST_NOT_BE_USED)).stream()
+                .filter(f -> f.grade().atLeast(Grade.LIKELY))
+                .toList();
+        if (!barred.isEmpty()) {
+            return new Headline(Kind.MUST_NOT_BE_USED, barred);
+        }
+        if (!advice.contradictions().isEmpty()) {
+            return new Headline(Kind.CONTRADICTION, List.of());
+        }
+        List<Finding> troubles =
+                of(advice, knowledge, EnumSet.of(CauseInfo.Kind.MUST_NOT_BE_USED, CauseInfo.Kind.TROUBLE));
+        List<Finding> well = of(advice, knowledge, EnumSet.of(CauseInfo.Kind.WELL));
+        if (!troubles.isEmpty() && (troubled(troubles) || !sound(well, troubles))) {
+            return new Headline(Kind.TROUBLE, troubles);
+        }
+        return well.isEmpty() ? new Headline(Kind.UNCLEAR, List.of()) : new Headline(Kind.WELL, well.subList(0, 1));
+    }
+
+    private static boolean troubled(List<Finding> troubles) {
+        return troubles.get(0).grade().atLeast(Grade.LIKELY);
+    }
+
+    /** Whether a pile is likely well, and likelier so than any trouble that is only possible. */
+    private static boolean sound(List<Finding> well, List<Finding> troubles) {
+        return !well.isEmpty()
+                && well.get(0).grade().atLeast(Grade.LIKELY)
+                && well.get(0).likelihood() > troubles.get(0).likelihood();
+    }
+
+    private static List<Finding> of(Advice advice, Knowledge knowledge, Set<CauseInfo.Kind> kinds) {
+        return advice.findings().stream()
+                .filter(f -> kinds.contains(knowledge.causes().get(f.cause()).kind()))
+                .limit(MOST)
+                .toList();
+    }
+}

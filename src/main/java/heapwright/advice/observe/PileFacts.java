@@ -1,0 +1,47 @@
+package heapwright.advice.observe;
+
+import heapwright.advice.fact.Reads;
+import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.Limit;
+import heapwright.pile.Pile;
+import heapwright.process.mixture.Materials;
+import heapwright.process.mixture.MixtureCalculator;
+import heapwright.process.mixture.PileMixture;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Everything that the rules read of a pile, but for what the model says of it.
+ *
+ * @param materials the materials by which it was read
+ * @param quantities its quantities
+ * @param signs what was answered
+ * @param readings the quantities as they are reported: with what the hand says of the moisture
+ * @param facts all of it as facts
+ */
+public record PileFacts(
+        Materials materials, Quantities quantities, List<Object> signs, List<Reads> readings, List<Object> facts) {
+    public PileFacts {
+        signs = List.copyOf(signs);
+        readings = List.copyOf(readings);
+        facts = List.copyOf(facts);
+    }
+
+    /** The facts of a pile on its day. */
+    public static PileFacts of(Pile pile, Knowledge knowledge) {
+        Materials materials = Materials.of(knowledge.materials(), pile.materials());
+        Quantities quantities =
+                new Quantities(pile, knowledge, PileMixture.of(pile, materials, new MixtureCalculator()));
+        Answers answers = new Answers(pile, knowledge.signs(), (int) quantities.limit(Limit.ANSWER_FRESH));
+        List<Object> signs = answers.signs();
+        List<Reads> readings = new Squeeze(knowledge).applied(quantities.readings(), signs);
+        List<Object> facts = new ArrayList<>(signs);
+        facts.addAll(answers.actions());
+        facts.addAll(answers.fixtures());
+        facts.addAll(new Inputs(pile, materials).facts());
+        facts.addAll(new KeptOut(pile, knowledge, materials).facts());
+        facts.addAll(quantities.limits());
+        readings.stream().filter(r -> !Squeeze.from(r)).forEach(facts::add);
+        return new PileFacts(materials, quantities, signs, readings, facts);
+    }
+}
