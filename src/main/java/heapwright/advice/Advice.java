@@ -6,9 +6,9 @@ import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.winter.Story;
 import heapwright.knowledge.Caution;
-import heapwright.pile.Pile;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.RemedyInfo.Urgency;
+import heapwright.pile.Pile;
 import java.util.List;
 import java.util.Optional;
 

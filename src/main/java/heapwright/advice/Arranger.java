@@ -237,9 +237,7 @@ final class Arranger {
             steps.add(new Step(
                     steps.size() + 1,
                     leader,
-                    pressing.contains(leader.remedy()) && !info.firstAid()
-                            ? Urgency.NOW
-                            : info.urgency(),
+                    pressing.contains(leader.remedy()) && !info.firstAid() ? Urgency.NOW : info.urgency(),
                     day.plusDays(info.expectDays().from()),
                     day.plusDays(info.expectDays().to()),
                     others));

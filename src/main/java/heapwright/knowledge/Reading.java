@@ -30,6 +30,7 @@ public enum Reading implements Id {
     HEIGHT,
     // size and time
     VOLUME,
+    DOUBTED_VOLUME,
     AGE,
     DAYS_SINCE_TURN
 }

@@ -6,8 +6,8 @@ import heapwright.advice.audit.Audit;
 import heapwright.advice.audit.Judgement;
 import heapwright.advice.fact.LimitIs;
 import heapwright.knowledge.Caution;
-import heapwright.knowledge.LimitInfo;
 import heapwright.knowledge.Id;
+import heapwright.knowledge.LimitInfo;
 import heapwright.knowledge.Material;
 import heapwright.process.mixture.Mixture;
 import java.util.Locale;
@@ -85,7 +85,12 @@ public final class AuditJson {
                         .put("kind", k.kind().id())
                         .put(
                                 "alreadyIn",
-                                words.knowledge().keepOuts().get(k.kind()).step().map(Id::id).orElse(null)));
+                                words.knowledge()
+                                        .keepOuts()
+                                        .get(k.kind())
+                                        .step()
+                                        .map(Id::id)
+                                        .orElse(null)));
         ArrayNode rules = node.putArray("localRules");
         for (Caution caution : material.cautions()) {
             words.knowledge().cautions().get(caution).localRules().ifPresent(rules::add);

@@ -215,7 +215,7 @@ public final class Words {
                 figures.temperature(value);
             case CORE_EXCESS -> figures.temperatureDifference(value);
             case HEIGHT -> figures.length(value * 100);
-            case VOLUME -> figures.pileVolume(value);
+            case VOLUME, DOUBTED_VOLUME -> figures.pileVolume(value);
         };
     }
 

@@ -202,8 +202,9 @@ class AdvisorPropertyTest {
     }
 
     private static void dangerFirst(Advice advice) {
-        List<Boolean> calm =
-                advice.steps().stream().map(s -> s.urgency().compareTo(Urgency.NOW) > 0).toList();
+        List<Boolean> calm = advice.steps().stream()
+                .map(s -> s.urgency().compareTo(Urgency.NOW) > 0)
+                .toList();
         assertEquals(calm.stream().sorted().toList(), calm, "steps that are wanted now come first");
     }
 

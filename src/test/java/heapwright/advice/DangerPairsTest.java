@@ -80,7 +80,10 @@ class DangerPairsTest {
             new Threat("86 °C", Danger.FIRE, p -> p.core(86)),
             new Threat("78 °C and dry", Danger.FIRE, p -> p.core(78).seen(Sign.DUST_DRY)),
             new Threat("72 °C and 4 m³", Danger.FIRE, p -> p.core(72).size(4)),
-            new Threat("68 °C, 105 m³ and dry", Danger.FIRE, p -> p.core(68).size(105).seen(Sign.SQUEEZE_CRUMBLES)),
+            new Threat(
+                    "68 °C, 105 m³ and dry",
+                    Danger.FIRE,
+                    p -> p.core(68).size(105).seen(Sign.SQUEEZE_CRUMBLES)),
             new Threat("alarm", Danger.CARBON_MONOXIDE, p -> p.seen(Sign.CO_ALARM)),
             new Threat(
                     "hot in a shed",
@@ -118,7 +121,8 @@ class DangerPairsTest {
                         .flatMap(t -> Stream.concat(
                                 Stream.of(t.pile()),
                                 Arrays.stream(Sign.values())
-                                        .flatMap(s -> Stream.of(t.pile().seen(s), t.pile().denied(s)))))));
+                                        .flatMap(s -> Stream.of(
+                                                t.pile().seen(s), t.pile().denied(s)))))));
     }
 
     @Test
@@ -154,8 +158,8 @@ class DangerPairsTest {
                                         Arrays.stream(CORES)
                                                 .boxed()
                                                 .flatMap(c -> Arrays.stream(SIZES)
-                                                        .mapToObj(
-                                                                s -> t.pile().core(c).size(s))))
+                                                        .mapToObj(s ->
+                                                                t.pile().core(c).size(s))))
                                 .flatMap(s -> s))));
     }
 
@@ -163,18 +167,16 @@ class DangerPairsTest {
     @DisplayName("in any mixture of all of these")
     void mixtures() {
         Random random = new Random(11);
-        assertEquals(
-                List.of(),
-                misses(IntStream.range(0, MIXED).mapToObj(i -> {
-                    Sketch pile = THREATS.get(random.nextInt(THREATS.size())).pile();
-                    for (int n = random.nextInt(9); n > 0; n--) {
-                        Sign sign = Sign.values()[random.nextInt(Sign.values().length)];
-                        pile = random.nextInt(3) > 0 ? pile.seen(sign) : pile.denied(sign);
-                    }
-                    pile = pile.in(Setting.values()[random.nextInt(Setting.values().length)]);
-                    pile = pile.size(SIZES[random.nextInt(SIZES.length)]);
-                    return random.nextBoolean() ? pile : pile.core(CORES[random.nextInt(CORES.length)]);
-                })));
+        assertEquals(List.of(), misses(IntStream.range(0, MIXED).mapToObj(i -> {
+            Sketch pile = THREATS.get(random.nextInt(THREATS.size())).pile();
+            for (int n = random.nextInt(9); n > 0; n--) {
+                Sign sign = Sign.values()[random.nextInt(Sign.values().length)];
+                pile = random.nextInt(3) > 0 ? pile.seen(sign) : pile.denied(sign);
+            }
+            pile = pile.in(Setting.values()[random.nextInt(Setting.values().length)]);
+            pile = pile.size(SIZES[random.nextInt(SIZES.length)]);
+            return random.nextBoolean() ? pile : pile.core(CORES[random.nextInt(CORES.length)]);
+        })));
     }
 
     @Test
@@ -194,7 +196,8 @@ class DangerPairsTest {
     @Test
     @DisplayName("and a frozen pile is not opened to answer a question")
     void frozen() {
-        Advice advice = TestPile.ADVISOR.advise(Sketch.EMPTY.seen(Sign.FROZEN_THROUGH).read());
+        Advice advice =
+                TestPile.ADVISOR.advise(Sketch.EMPTY.seen(Sign.FROZEN_THROUGH).read());
         assertEquals(
                 List.of(),
                 advice.questions().stream()
@@ -234,7 +237,9 @@ class DangerPairsTest {
             misses.add("headline: " + headline);
         }
         if (advice.steps().isEmpty()
-                || !standing.get(0).steps().contains(advice.steps().get(0).main().remedy())) {
+                || !standing.get(0)
+                        .steps()
+                        .contains(advice.steps().get(0).main().remedy())) {
             misses.add("first step is not of the gravest danger");
         }
         advice.steps().stream()
@@ -246,7 +251,8 @@ class DangerPairsTest {
                 .filter(s -> where(s) != SignInfo.Where.OUTSIDE)
                 .forEach(s -> misses.add(s + " is asked"));
         if (advice.findings().stream()
-                .anyMatch(f -> !standing.stream().map(DangerInfo::cause).toList().contains(f.cause()))) {
+                .anyMatch(
+                        f -> !standing.stream().map(DangerInfo::cause).toList().contains(f.cause()))) {
             misses.add("something else stands beside the danger");
         }
         if (!advice.withheld().isEmpty()
@@ -341,8 +347,10 @@ class DangerPairsTest {
             String container = kind == Container.Kind.UNKNOWN && size == 0
                     ? ""
                     : "'container': {" + (kind == Container.Kind.UNKNOWN ? "" : "'kind': '" + kind.token() + "'")
-                            + (size == 0 ? "" : (kind == Container.Kind.UNKNOWN ? "" : ", ") + "'volume': {'value': "
-                                    + size + ", 'unit': 'm3'}")
+                            + (size == 0
+                                    ? ""
+                                    : (kind == Container.Kind.UNKNOWN ? "" : ", ") + "'volume': {'value': " + size
+                                            + ", 'unit': 'm3'}")
                             + "}, ";
             String place = settings.isEmpty()
                     ? ""
@@ -351,8 +359,7 @@ class DangerPairsTest {
                             + "]}, ";
             String recipe = material == null
                     ? ""
-                    : "'recipe': [{'material': '" + material + "', 'amount': " + Math.max(5, 1000 * size)
-                            + ", 'unit': 'L', 'date': '" + day + "'}], ";
+                    : "'recipe': [{'material': '" + material + "', 'amount': 5, 'unit': 'L', 'date': '" + day + "'}], ";
             return TestPile.of("'built': '2026-10-31', " + container + place + recipe
                     + "'log': [{'date': '2026-11-21', 'seen': [" + ids(seen) + "], 'notSeen': [" + ids(denied) + "]"
                     + (core == null ? "" : ", 'measured': {'core': {'value': " + core + ", 'unit': 'C'}}") + "}]");

@@ -25,8 +25,7 @@ final class DangerPage {
         page.entry(danger.id().id(), danger.name());
         page.paragraph(danger.summary());
         page.named("Closes the pile", danger.closes() ? "yes" : "no");
-        page.named(
-                "Steps", danger.steps().stream().map(doctrine::remedy).collect(Collectors.joining(" · ")));
+        page.named("Steps", danger.steps().stream().map(doctrine::remedy).collect(Collectors.joining(" · ")));
         page.named(
                 "Asked from outside",
                 danger.asks().stream()

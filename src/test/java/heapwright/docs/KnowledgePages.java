@@ -39,8 +39,7 @@ final class KnowledgePages {
         page.paragraph("These pages are made from `rules/` and change only with it. To write them anew: `"
                 + Papers.REFRESH + "`.");
         page.bullets(List.of(
-                counted(
-                        "dangers.md", doctrine.knowledge.dangers().size(), "dangers", "what comes before all else"),
+                counted("dangers.md", doctrine.knowledge.dangers().size(), "dangers", "what comes before all else"),
                 counted("causes.md", doctrine.knowledge.causes().size(), "causes", "what may be wrong, or right"),
                 counted("remedies.md", doctrine.knowledge.remedies().size(), "remedies", "what can be done"),
                 counted(

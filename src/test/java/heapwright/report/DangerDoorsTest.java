@@ -46,7 +46,9 @@ class DangerDoorsTest {
         Map<String, String> doors = new LinkedHashMap<>();
         doors.put("text", new TextReport(WORDS, false).write(advice));
         doors.put("why", new WhyReport(WORDS, false).write(advice, List.of()));
-        doors.put("outlook", new OutlookReport(WORDS, false).alarmed(pile, advice.alarm().orElseThrow()));
+        doors.put(
+                "outlook",
+                new OutlookReport(WORDS, false).alarmed(pile, advice.alarm().orElseThrow()));
         Audit audit = TestPile.ADVISOR.audit(pile, OptionalDouble.empty()).orElseThrow();
         doors.put("audit", new AuditReport(WORDS, false).write(audit));
         String json = new AdviceJson(WORDS, "test").write(advice, false);
@@ -89,9 +91,11 @@ class DangerDoorsTest {
     }
 
     private static Pile pile(String noted) {
-        return TestPile.of("'built': '2026-10-31', 'recipe': [{'material': 'leaves-mixed', 'amount': 20, 'unit': 'bucket'},"
-                + " {'material': 'kitchen-scraps', 'amount': 12, 'unit': 'kg'}], 'log': [{'date': '2026-11-21', " + noted
-                + "}]");
+        return TestPile.of(
+                "'built': '2026-10-31', 'recipe': [{'material': 'leaves-mixed', 'amount': 20, 'unit': 'bucket'},"
+                        + " {'material': 'kitchen-scraps', 'amount': 12, 'unit': 'kg'}], 'log': [{'date': '2026-11-21', "
+                        + noted
+                        + "}]");
     }
 
     /** Names of steps that disturb a pile, and how-tos of questions that mean opening it, in what a door says. */

@@ -100,7 +100,8 @@ class RulebookTest {
                         .noneMatch(r -> r.folder().equals("remedy")
                                 && r.body().contains("KeepOutClass." + k.id().name() + ",")
                                 && r.consequence()
-                                        .contains("Remedy." + k.step().orElseThrow().name() + ",")))
+                                        .contains("Remedy."
+                                                + k.step().orElseThrow().name() + ",")))
                 .map(k -> k.id().id())
                 .toList();
         assertEquals(List.of(), unproposed);

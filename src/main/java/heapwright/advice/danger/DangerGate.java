@@ -45,7 +45,8 @@ public final class DangerGate {
         if (standing.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Alarm(standing, steps(standing, proposed(firings)), cautions(standing), asks(standing, answered(facts))));
+        return Optional.of(new Alarm(
+                standing, steps(standing, proposed(firings)), cautions(standing), asks(standing, answered(facts))));
     }
 
     private List<StandingDanger> standing(List<Firing> firings) {

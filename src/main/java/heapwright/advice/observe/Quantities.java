@@ -198,7 +198,9 @@ public final class Quantities {
             height = pile.container().heightM();
         }
         height.ifPresent(v -> readings.add(exact(Reading.HEIGHT, v)));
-        if (mixture.isPresent() && SizeDoubt.of(pile, materials()).isPresent()) {
+        Optional<SizeDoubt> doubt = mixture.isPresent() ? SizeDoubt.of(pile, materials()) : Optional.empty();
+        if (doubt.isPresent()) {
+            readings.add(exact(Reading.DOUBTED_VOLUME, doubt.get().toldM3()));
             return;
         }
         OptionalDouble length = pile.container().lengthM();

@@ -23,7 +23,11 @@ public final class AuditViews {
     public AuditView view(Audit audit) {
         return new AuditView(
                 audit.mark().id(),
-                Stream.concat(Stream.of(report.headline(audit)), audit.alarm().isPresent() ? Stream.<String>empty() : words.toCheck(audit.pile()).stream())
+                Stream.concat(
+                                Stream.of(report.headline(audit)),
+                                audit.alarm().isPresent()
+                                        ? Stream.<String>empty()
+                                        : words.toCheck(audit.pile()).stream())
                         .collect(Collectors.joining(" ")),
                 report.sections(audit),
                 audit.readings().stream().flatMap(r -> words.fact(r).stream()).toList(),
