@@ -112,10 +112,8 @@ class NextQuestionsTest {
     void seldomMetIsSeldomAsked() {
         List<Question> asked = asked(List.of(new Seen(Sign.CORE_COLD, 0)), List.of(Sign.values()));
         assertNotEquals(Sign.SMOKE, asked.get(0).sign());
-        List<Question> hot = asked(
-                List.of(new Seen(Sign.CORE_HOT, 0), new Seen(Sign.DUST_DRY, 0), new Seen(Sign.SMELLS_BURNT, 0)),
-                List.of(Sign.SMOKE, Sign.ANTS));
-        assertEquals(Sign.SMOKE, hot.get(0).sign());
+        Advice burnt = TestPile.ADVISOR.advise(TestPile.seen("core-hot dust-dry smells-burnt", ""));
+        assertEquals(Sign.SMOKE, burnt.questions().get(0).sign());
     }
 
     @Test
