@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -45,7 +46,22 @@ class LinksTest {
 
     private boolean leads(Path paper, String file, String entry) {
         Path target = file.isEmpty() ? paper : paper.resolveSibling(file).normalize();
-        return Files.exists(target) && (entry == null || text(target).contains("<a id=\"" + entry + "\"></a>"));
+        return Files.exists(target)
+                && (entry == null
+                        || text(target).contains("<a id=\"" + entry + "\"></a>")
+                        || headings(target).contains(entry));
+    }
+
+    /** What the headings of a paper are called in links: their words in small letters, joined by hyphens. */
+    private List<String> headings(Path paper) {
+        return text(paper)
+                .lines()
+                .filter(line -> line.startsWith("#"))
+                .map(line -> line.replaceFirst("#+ +", "")
+                        .toLowerCase(Locale.ROOT)
+                        .replaceAll("[^a-z0-9 -]", "")
+                        .replace(' ', '-'))
+                .toList();
     }
 
     private String text(Path paper) {
