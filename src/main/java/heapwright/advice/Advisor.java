@@ -30,6 +30,7 @@ import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
+import heapwright.pile.Gathered;
 import heapwright.pile.Pile;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.MixtureCalculator;
@@ -108,7 +109,7 @@ public final class Advisor {
 
     /**
      * Advice on a pile for its day, with the questions that would settle the rest. The same pile gets the same advice,
-     * whatever the order of its entries within a day.
+     * however its record was kept: see {@link Gathered}.
      */
     public Advice advise(Pile pile) {
         Advice advice = diagnose(pile);
@@ -130,7 +131,8 @@ public final class Advisor {
     }
 
     /** The same without questions, which are most of the work: enough for cases and for many piles at once. */
-    public Advice diagnose(Pile pile) {
+    public Advice diagnose(Pile kept) {
+        Pile pile = Gathered.of(kept);
         PileFacts known = PileFacts.of(pile, knowledge);
         Optional<Story> story = story(pile, known.materials(), known.readings(), known.signs());
         List<Object> facts = new ArrayList<>(known.facts());

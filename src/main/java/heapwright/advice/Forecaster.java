@@ -9,6 +9,7 @@ import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.Unmodelled;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
+import heapwright.pile.Gathered;
 import heapwright.pile.Pile;
 import heapwright.process.mixture.Materials;
 import java.util.List;
@@ -43,11 +44,12 @@ public final class Forecaster {
      * @return empty where the pile is older or larger than the model is for
      */
     public Optional<Ahead> aheadOfTypical(Pile pile) {
-        return PileModel.typical(pile, Materials.of(knowledge.materials(), pile.materials()))
+        return PileModel.typical(Gathered.of(pile), Materials.of(knowledge.materials(), pile.materials()))
                 .map(Ahead::of);
     }
 
-    private Optional<PileModel> modelled(Pile pile) {
+    private Optional<PileModel> modelled(Pile told) {
+        Pile pile = Gathered.of(told);
         Materials materials = Materials.of(knowledge.materials(), pile.materials());
         Quantities quantities = new Quantities(pile, knowledge, Optional.empty());
         List<Object> signs = new Answers(pile, knowledge.signs(), (int) quantities.limit(Limit.ANSWER_FRESH)).signs();

@@ -26,6 +26,7 @@ import java.util.Set;
  * @param cautions cautions that go with handling it
  * @param keepOut why and when it must stay out; empty for what may go in
  * @param note what to know about the figures
+ * @param like id of the material of the table whose ranges it has; its own, unless a person described it
  */
 public record Material(
         String id,
@@ -43,12 +44,51 @@ public record Material(
         Set<Trait> traits,
         List<Caution> cautions,
         Optional<KeepOut> keepOut,
-        String note) {
+        String note,
+        String like) {
 
     public Material {
         aliases = List.copyOf(aliases);
         traits = Set.copyOf(traits);
         cautions = List.copyOf(cautions);
+    }
+
+    /** A material of the table. */
+    public Material(
+            String id,
+            String name,
+            Group group,
+            List<String> aliases,
+            Figure carbonToNitrogen,
+            Figure carbonPct,
+            Figure nitrogenPct,
+            boolean nitrogenOnSameSample,
+            Figure moisturePct,
+            Figure densityKgM3,
+            Optional<Figure> ashPct,
+            Optional<Figure> ligninPctVs,
+            Set<Trait> traits,
+            List<Caution> cautions,
+            Optional<KeepOut> keepOut,
+            String note) {
+        this(
+                id,
+                name,
+                group,
+                aliases,
+                carbonToNitrogen,
+                carbonPct,
+                nitrogenPct,
+                nitrogenOnSameSample,
+                moisturePct,
+                densityKgM3,
+                ashPct,
+                ligninPctVs,
+                traits,
+                cautions,
+                keepOut,
+                note,
+                id);
     }
 
     /** What kind of material it is. */

@@ -57,7 +57,7 @@ public final class AuditJson {
         audit.barred().forEach(m -> barred(barred.addObject(), m));
         ArrayNode judgements = root.putArray("judgements");
         audit.judgements().forEach(j -> judgement(judgements.addObject(), j));
-        mixture(root.putObject("mixture"), audit.mixture());
+        mixture(root.putObject("mixture"), audit);
         audit.proposal().ifPresent(p -> new ProposalJson(words, audit.pile()).write(root, p));
         ArrayNode pairs = root.putArray("ownPairs");
         audit.ownPairs()
@@ -121,7 +121,8 @@ public final class AuditJson {
         info.sources().forEach(node.putArray("sources")::add);
     }
 
-    private static void mixture(ObjectNode node, Mixture mix) {
+    private static void mixture(ObjectNode node, Audit audit) {
+        Mixture mix = audit.mixture();
         JsonText.band(node, "wetKg", mix.masses().wet());
         JsonText.band(node, "dryKg", mix.masses().dry());
         JsonText.band(node, "waterKg", mix.masses().water());
@@ -136,7 +137,7 @@ public final class AuditJson {
         JsonText.band(node, "settledM3", mix.settledM3());
         node.put("coarseSharePct", JsonText.fine(mix.coarseSharePct()));
         ArrayNode rows = node.putArray("ingredients");
-        mix.contributions()
+        audit.contributions()
                 .forEach(c -> rows.addObject()
                         .put("material", c.material().id())
                         .put("wetKg", JsonText.fine(c.kgWet()))

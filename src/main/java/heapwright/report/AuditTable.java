@@ -34,7 +34,7 @@ public final class AuditTable {
                 words.text("table.carbon"),
                 words.text("table.nitrogen")));
         double[] sums = new double[5];
-        for (Contribution c : audit.mixture().contributions()) {
+        for (Contribution c : audit.contributions()) {
             double[] values = {c.kgWet(), c.kgDry(), c.kgWater(), c.kgCarbon(), c.kgNitrogen()};
             for (int i = 0; i < values.length; i++) {
                 sums[i] += values[i];

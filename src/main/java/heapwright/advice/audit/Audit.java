@@ -4,16 +4,20 @@ import heapwright.advice.danger.Alarm;
 import heapwright.advice.fact.Mark;
 import heapwright.advice.fact.Reads;
 import heapwright.knowledge.Material;
+import heapwright.pile.Ingredient;
 import heapwright.pile.Pile;
 import heapwright.process.mixture.Averaging;
+import heapwright.process.mixture.Contribution;
 import heapwright.process.mixture.Mixture;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What Heapwright says of a recipe before it is built.
  *
- * @param pile the pile document it stands in
+ * @param pile the pile document it stands in, as told
  * @param alarm the danger that stands at the pile, if it is built already; then there is no proposal
  * @param mixture its numbers, with everything in it
  * @param readings the quantities the rules read
@@ -40,5 +44,17 @@ public record Audit(
         judgements = List.copyOf(judgements);
         barred = List.copyOf(barred);
         ownPairs = List.copyOf(ownPairs);
+    }
+
+    /** What each ingredient brings, in the order in which the person told them. */
+    public List<Contribution> contributions() {
+        List<String> told = Stream.concat(
+                        pile.recipe().stream(), pile.log().stream().flatMap(entry -> entry.added().stream()))
+                .map(Ingredient::material)
+                .distinct()
+                .toList();
+        return mixture.contributions().stream()
+                .sorted(Comparator.comparingInt(one -> told.indexOf(one.material().id())))
+                .toList();
     }
 }

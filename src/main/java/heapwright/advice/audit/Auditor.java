@@ -12,6 +12,7 @@ import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Trait;
+import heapwright.pile.Gathered;
 import heapwright.pile.Pile;
 import heapwright.process.dose.Limits;
 import heapwright.process.dose.PileStock;
@@ -72,10 +73,12 @@ public final class Auditor {
      */
     public Optional<Audit> audit(Pile pile, OptionalDouble ownRatio) {
         Materials materials = Materials.of(knowledge.materials(), pile.materials());
-        return PileMixture.of(pile, materials, calculator).map(m -> audit(pile, materials, m, ownRatio));
+        Pile gathered = Gathered.of(pile);
+        return PileMixture.of(gathered, materials, calculator)
+                .map(m -> audit(pile, gathered, materials, m, ownRatio));
     }
 
-    private Audit audit(Pile pile, Materials materials, Mixture mixture, OptionalDouble ownRatio) {
+    private Audit audit(Pile told, Pile pile, Materials materials, Mixture mixture, OptionalDouble ownRatio) {
         Optional<Alarm> alarm = watch.of(pile);
         List<Portion> portions = PileMixture.portions(pile, materials);
         Quantities quantities = new Quantities(pile, knowledge, Optional.of(mixture));
@@ -93,7 +96,7 @@ public final class Auditor {
                         .thenComparing(j -> j.firing().rule().id()))
                 .toList();
         return new Audit(
-                pile,
+                told,
                 alarm,
                 mixture,
                 readings,

@@ -3,6 +3,7 @@ package heapwright.advice.danger;
 import heapwright.advice.engine.Inference;
 import heapwright.advice.observe.PileFacts;
 import heapwright.knowledge.Knowledge;
+import heapwright.pile.Gathered;
 import heapwright.pile.Pile;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +26,7 @@ public final class DangerWatch {
         if (pile.log().isEmpty()) {
             return Optional.empty();
         }
-        List<Object> facts = PileFacts.of(pile, knowledge).facts();
+        List<Object> facts = PileFacts.of(Gathered.of(pile), knowledge).facts();
         return gate.alarm(facts, inference.dangers(facts));
     }
 }

@@ -5,6 +5,8 @@ import heapwright.pile.Amount;
 import heapwright.pile.Stock;
 import heapwright.process.mixture.Density;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -17,18 +19,27 @@ import java.util.stream.Stream;
  */
 record Choice(Material material, double availableKg) {
 
-    /** The first at hand that serves, else the first of the usual ones that serves. */
+    /** What serves: of what is at hand the most usual, else whatever is at hand, else the first of the usual ones. */
     static Optional<Choice> first(DoseContext context, Predicate<Material> serves, String... usual) {
         Predicate<Material> may = serves.and(Choice::mayGoIn);
+        List<String> order = List.of(usual);
         Stream<Choice> atHand = context.atHand().stream()
                 .flatMap(stock -> context.materials().find(stock.material()).stream()
-                        .map(material -> new Choice(material, kilograms(material, stock))));
+                        .map(material -> new Choice(material, kilograms(material, stock))))
+                .sorted(Comparator.comparingInt((Choice one) -> place(order, one.material()))
+                        .thenComparing(one -> one.material().id())
+                        .thenComparing(Comparator.comparingDouble(Choice::availableKg).reversed()));
         Stream<Choice> others = Arrays.stream(usual)
                 .flatMap(id -> context.materials().find(id).stream())
                 .map(material -> new Choice(material, Double.POSITIVE_INFINITY));
         return Stream.concat(atHand, others)
                 .filter(choice -> may.test(choice.material()) && choice.availableKg() > 0)
                 .findFirst();
+    }
+
+    private static int place(List<String> order, Material material) {
+        int place = order.indexOf(material.like());
+        return place < 0 ? order.size() : place;
     }
 
     private static boolean mayGoIn(Material material) {

@@ -8,21 +8,21 @@ import heapwright.knowledge.Figure;
  */
 final class Draw {
 
-    private final double[] point;
-    private final int offset;
+    private static final Draw TYPICAL = new Draw(null);
 
-    private Draw(double[] point, int offset) {
+    private final double[] point;
+
+    private Draw(double[] point) {
         this.point = point;
-        this.offset = offset;
     }
 
     static Draw typical() {
-        return new Draw(null, 0);
+        return TYPICAL;
     }
 
-    /** The part of a point that starts at {@code offset}. */
-    static Draw at(double[] point, int offset) {
-        return new Draw(point, offset);
+    /** The draw at a point. */
+    static Draw at(double[] point) {
+        return new Draw(point);
     }
 
     double of(int dimension, Figure figure) {
@@ -34,7 +34,7 @@ final class Draw {
     }
 
     private double of(int dimension, double low, double mode, double high) {
-        return point == null ? mode : triangular(point[offset + dimension], low, mode, high);
+        return point == null ? mode : triangular(point[dimension], low, mode, high);
     }
 
     /** The value of a triangular distribution below which the share {@code u} lies. */

@@ -145,6 +145,7 @@ public final class Materials {
                 model.traits(),
                 model.cautions(),
                 model.keepOut(),
-                model.note());
+                model.note(),
+                model.like());
     }
 }

@@ -2,7 +2,6 @@ package heapwright.process.mixture;
 
 import heapwright.knowledge.Material;
 import heapwright.knowledge.Trait;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +10,8 @@ import java.util.function.ToDoubleFunction;
 /**
  * The mass balance of a mixture. The likely values come from the typical figures of the materials; the ends are the 5th
  * and 95th percentile over draws from their ranges, always with the likely value between. Portions of the same material
- * share one draw, since the doubt lies in the material and not in the bucket.
+ * share one draw, since the doubt lies in the material and not in the bucket; so do a person's own materials that are
+ * like the same one of the table, for what is not told of them.
  */
 public final class MixtureCalculator {
 
@@ -27,6 +27,9 @@ public final class MixtureCalculator {
     /** Share of the volume left when fine stuff fills the gaps of coarse stuff (judgement). */
     private static final Band LEFT_AFTER_MIXING = new Band(0.75, 0.9, 1.0);
 
+    /** Key of the draws that belong to the mixture and to no material. */
+    private static final String WHOLE = "";
+
     private final Points points;
 
     public MixtureCalculator() {
@@ -35,7 +38,7 @@ public final class MixtureCalculator {
 
     /** @param draws how many draws, a power of two */
     public MixtureCalculator(int draws) {
-        this.points = new Points(draws);
+        this.points = new Points(Part.DIMENSIONS, draws);
     }
 
     /** A mixture of which nothing was measured. */
@@ -53,9 +56,10 @@ public final class MixtureCalculator {
         if (portions.stream().mapToDouble(portion -> portion.kgWet().likely()).sum() <= 0) {
             throw new IllegalArgumentException("A mixture needs at least one portion with an amount above zero.");
         }
+        boolean mix = isMix(portions);
         List<Portion> alike = Alike.of(portions);
-        Part typical = typical(alike).as(observed);
-        Part[] drawn = drawn(alike, observed);
+        Part typical = typical(alike, mix).as(observed);
+        Part[] drawn = drawn(alike, mix, observed);
         Spread spread = new Spread(typical, drawn, observed);
         return new Mixture(
                 spread.masses(),
@@ -72,45 +76,30 @@ public final class MixtureCalculator {
                 observed.volumeM3().isPresent() ? Basis.REPORTED : Basis.ESTIMATED);
     }
 
-    private Part[] drawn(List<Portion> portions, Observed observed) {
-        int[] places = places(portions);
-        int dimensions = Arrays.stream(places).max().orElse(0) + Part.DIMENSIONS;
-        double[][] all = points.inDimensions(dimensions);
-        Part[] drawn = new Part[all.length];
-        for (int i = 0; i < all.length; i++) {
-            drawn[i] = whole(portions, places, all[i]).as(observed);
+    private Part[] drawn(List<Portion> portions, boolean mix, Observed observed) {
+        Map<String, double[][]> byMaterial = new HashMap<>();
+        List<double[][]> orders = portions.stream()
+                .map(portion -> byMaterial.computeIfAbsent(portion.material().like(), points::of))
+                .toList();
+        double[][] whole = points.of(WHOLE);
+        Part[] drawn = new Part[points.count()];
+        for (int i = 0; i < drawn.length; i++) {
+            Part sum = Part.NOTHING;
+            for (int k = 0; k < orders.size(); k++) {
+                sum = sum.plus(Part.of(portions.get(k), Draw.at(orders.get(k)[i])));
+            }
+            drawn[i] = (mix ? sum.filledInto(Draw.at(whole[i]).of(0, LEFT_AFTER_MIXING)) : sum).as(observed);
         }
         return drawn;
     }
 
-    /** Where the draws of each portion's material start; the first draw belongs to the mixture as a whole. */
-    private static int[] places(List<Portion> portions) {
-        Map<String, Integer> byMaterial = new HashMap<>();
-        int[] places = new int[portions.size()];
-        for (int i = 0; i < places.length; i++) {
-            int next = 1 + byMaterial.size() * Part.DIMENSIONS;
-            Integer known = byMaterial.putIfAbsent(portions.get(i).material().id(), next);
-            places[i] = known == null ? next : known;
-        }
-        return places;
-    }
-
-    /** All portions together at one point of the draws. */
-    private static Part whole(List<Portion> portions, int[] places, double[] point) {
-        Part sum = Part.NOTHING;
-        for (int i = 0; i < places.length; i++) {
-            sum = sum.plus(Part.of(portions.get(i), Draw.at(point, places[i])));
-        }
-        return isMix(portions) ? sum.filledInto(Draw.at(point, 0).of(0, LEFT_AFTER_MIXING)) : sum;
-    }
-
     /** All portions together at the typical figures. */
-    private static Part typical(List<Portion> portions) {
+    private static Part typical(List<Portion> portions, boolean mix) {
         Part sum = Part.NOTHING;
         for (Portion portion : portions) {
             sum = sum.plus(Part.of(portion, Draw.typical()));
         }
-        return isMix(portions) ? sum.filledInto(LEFT_AFTER_MIXING.likely()) : sum;
+        return mix ? sum.filledInto(LEFT_AFTER_MIXING.likely()) : sum;
     }
 
     private static boolean isMix(List<Portion> portions) {

@@ -32,7 +32,7 @@ public final class AuditViews {
                 report.sections(audit),
                 audit.readings().stream().flatMap(r -> words.fact(r).stream()).toList(),
                 new AdviceViews(words).cautions(AuditReport.cautions(audit)),
-                audit.mixture().contributions().stream()
+                audit.contributions().stream()
                         .map(c -> new Share(
                                 c.material().name(),
                                 words.figures().mass(c.kgWet()),
