@@ -74,12 +74,12 @@ final class Amounts {
         Optional<Unit> unit = UNITS.find(word);
         if (unit.isPresent()) {
             return unit.map(each -> each instanceof MassUnit
-                    ? Amount.ofMass(value, each.symbol(), each.to(MassUnit.KILOGRAM, value))
-                    : Amount.ofVolume(value, each.symbol(), each.to(VolumeUnit.LITRE, value)));
+                    ? Amount.ofMass(value, each.symbol(), Rounding.converted(value, each, MassUnit.KILOGRAM))
+                    : Amount.ofVolume(value, each.symbol(), Rounding.converted(value, each, VolumeUnit.LITRE)));
         }
         return lexicon.measure(word).map(id -> {
             Double own = ownMeasures.get(id);
-            return Amount.ofVolume(value, id, value * (own != null ? own : lexicon.litres(id)));
+            return Amount.ofVolume(value, id, Rounding.litres(value, own != null ? own : lexicon.litres(id)));
         });
     }
 

@@ -1,9 +1,8 @@
 package heapwright.pile;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -18,7 +17,8 @@ import java.util.stream.Collectors;
 
 /**
  * The same pile told in one way, whatever the order in which a person wrote it down: what went in twice on a day and in
- * the same state is one amount, lists stand in the order of the materials' ids, and a day has one entry. All advice
+ * the same state is one amount, amounts are in kilograms or litres, lists stand in the order of the materials' ids, a day has one
+ * entry, and an entry that says nothing is left out. All advice
  * starts from it, so that it cannot depend on how the record was kept.
  *
  * <p>Of two readings of the core on a day the higher counts, since the core is where it is hottest and a probe can miss
@@ -26,9 +26,6 @@ import java.util.stream.Collectors;
  * day missed it.
  */
 public final class Gathered {
-
-    /** A sum keeps this many figures, which is more than a person writes and less than a sum rounds off. */
-    private static final MathContext FIGURES = new MathContext(12);
 
     private static final Comparator<Ingredient> INGREDIENTS = Comparator.comparing(Ingredient::date)
             .thenComparing(Ingredient::material)
@@ -100,25 +97,18 @@ public final class Gathered {
         return gathered;
     }
 
-    /** The sum of amounts that are all masses or all volumes, in their own unit where they share one. */
+    /** The sum of amounts that are all masses or all volumes, in kilograms or litres. */
     private static Amount sum(List<Amount> amounts) {
-        Amount first = amounts.get(0);
-        if (amounts.size() == 1) {
-            return first;
+        if (amounts.get(0).isMass()) {
+            double kilograms = sum(amounts, Amount::kilograms);
+            return Amount.ofMass(kilograms, MassUnit.KILOGRAM.symbol(), kilograms);
         }
-        boolean sameUnit = amounts.stream().allMatch(a -> a.unit().equals(first.unit()));
-        double kept = sum(amounts, first.isMass() ? Amount::kilograms : Amount::litres);
-        String unit = sameUnit ? first.unit() : first.isMass() ? "kg" : "L";
-        double value = sameUnit ? sum(amounts, Amount::value) : kept;
-        return first.isMass() ? Amount.ofMass(value, unit, kept) : Amount.ofVolume(value, unit, kept);
+        double litres = sum(amounts, Amount::litres);
+        return Amount.ofVolume(litres, VolumeUnit.LITRE.symbol(), litres);
     }
 
     private static double sum(List<Amount> amounts, Function<Amount, Double> what) {
-        BigDecimal sum = BigDecimal.ZERO;
-        for (Amount amount : amounts) {
-            sum = sum.add(BigDecimal.valueOf(what.apply(amount)));
-        }
-        return sum.round(FIGURES).doubleValue();
+        return Rounding.summed(amounts.stream().map(what).sorted().reduce(0.0, Double::sum));
     }
 
     private static List<Entry> log(List<Entry> told) {
@@ -126,6 +116,7 @@ public final class Gathered {
                 told.stream().collect(Collectors.groupingBy(Entry::date, TreeMap::new, Collectors.toList()));
         return byDay.entrySet().stream()
                 .map(e -> day(e.getKey(), e.getValue()))
+                .filter(Gathered::tells)
                 .toList();
     }
 
@@ -135,14 +126,27 @@ public final class Gathered {
         notSeen.removeAll(Set.copyOf(seen));
         List<Ingredient> added =
                 entries.stream().flatMap(e -> e.added().stream()).toList();
-        List<Action> done =
-                entries.stream().flatMap(e -> e.done().stream()).distinct().sorted().toList();
+        List<Action> done = entries.stream()
+                .flatMap(e -> e.done().stream())
+                .distinct()
+                .sorted()
+                .toList();
         String note = entries.stream()
                 .map(Entry::note)
                 .filter(n -> !n.isBlank())
                 .sorted()
                 .collect(Collectors.joining("\n"));
         return new Entry(date, seen, notSeen, measured(entries), done, ingredients(added), note);
+    }
+
+    /** Whether an entry says anything at all. */
+    private static boolean tells(Entry entry) {
+        return !entry.seen().isEmpty()
+                || !entry.notSeen().isEmpty()
+                || !entry.done().isEmpty()
+                || !entry.added().isEmpty()
+                || !entry.measured().equals(Measured.nothing())
+                || !entry.note().isBlank();
     }
 
     private static List<String> all(List<Entry> entries, Function<Entry, List<String>> what) {
@@ -182,10 +186,6 @@ public final class Gathered {
         if (values.length < 2) {
             return values.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(values[0]);
         }
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return OptionalDouble.of(sum / values.length);
+        return OptionalDouble.of(Rounding.summed(Arrays.stream(values).sum() / values.length));
     }
 }

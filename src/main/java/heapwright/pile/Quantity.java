@@ -55,9 +55,9 @@ enum Quantity {
         return example;
     }
 
-    /** The figure in the unit it is kept in. */
+    /** The figure in the unit it is kept in, rounded so that it is the same whatever unit it was told in. */
     double keep(double value, Unit unit) {
-        return unit.to(target, value);
+        return Rounding.converted(value, unit, target);
     }
 
     double low() {

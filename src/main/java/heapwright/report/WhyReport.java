@@ -102,11 +102,13 @@ public final class WhyReport {
                 words.text("why.built", pile.built().format(day), pile.recipe().size()));
         for (Entry entry : pile.log()) {
             long age = ChronoUnit.DAYS.between(pile.built(), entry.date());
-            page.paragraph(
-                    0,
-                    4,
-                    words.text("why.day", age, entry.date().format(day)) + " " + String.join("; ", happened(entry))
-                            + ".");
+            List<String> happened = happened(entry);
+            if (!happened.isEmpty()) {
+                page.paragraph(
+                        0,
+                        4,
+                        words.text("why.day", age, entry.date().format(day)) + " " + String.join("; ", happened) + ".");
+            }
         }
     }
 
@@ -134,9 +136,6 @@ public final class WhyReport {
                 .filter(s -> entry.notSeen().contains(s.id()))
                 .forEach(s -> told.add(
                         words.text("why.not", words.knowledge().signs().get(s).shortName())));
-        if (told.isEmpty()) {
-            told.add(words.text("why.nothing"));
-        }
         return told;
     }
 

@@ -38,12 +38,15 @@ final class HairSurvey {
         System.out.printf(Locale.ROOT, "%d piles, %d changes of %.3f %%%n", piles, variants, hair * 100);
         System.out.printf(Locale.ROOT, "greatest change of a likelihood: %.4f%n", most);
         for (double edge : new double[] {0.02, 0.05, 0.1, 0.2}) {
-            System.out.printf(Locale.ROOT, "  above %.2f: %d%n", edge, changes.stream()
-                    .filter(c -> c.moved() > edge)
-                    .count());
+            System.out.printf(
+                    Locale.ROOT,
+                    "  above %.2f: %d%n",
+                    edge,
+                    changes.stream().filter(c -> c.moved() > edge).count());
         }
         List<Change> steps = changes.stream().filter(c -> !c.first().isEmpty()).toList();
-        List<Change> causes = changes.stream().filter(c -> !c.second().isEmpty()).toList();
+        List<Change> causes =
+                changes.stream().filter(c -> !c.second().isEmpty()).toList();
         System.out.println("changed first steps: " + steps.size());
         steps.forEach(c -> System.out.println("  " + c.file() + " " + c.figure() + ": " + c.first()));
         System.out.println("changed first causes: " + causes.size());
@@ -53,8 +56,8 @@ final class HairSurvey {
                 .filter(c -> c.moved() > 0.005)
                 .sorted((a, b) -> Double.compare(b.moved(), a.moved()))
                 .limit(lines)
-                .forEach(c -> System.out.printf(
-                        Locale.ROOT, "  %.4f %s %s %s%n", c.moved(), c.most(), c.file(), c.figure()));
+                .forEach(c ->
+                        System.out.printf(Locale.ROOT, "  %.4f %s %s %s%n", c.moved(), c.most(), c.file(), c.figure()));
     }
 
     private static Change compare(Case one, Hairs.Hair changed, Advice told, Advice other) {
@@ -69,7 +72,12 @@ final class HairSurvey {
             }
         }
         return new Change(
-                one.file(), changed.figure(), moved, most, differ(step(told), step(other)), differ(cause(told), cause(other)));
+                one.file(),
+                changed.figure(),
+                moved,
+                most,
+                differ(step(told), step(other)),
+                differ(cause(told), cause(other)));
     }
 
     private static String differ(String one, String other) {
@@ -81,7 +89,10 @@ final class HairSurvey {
         advice.steps().stream()
                 .limit(2)
                 .forEach(s -> text.append(String.format(
-                        Locale.ROOT, "%s %.3f, ", s.main().remedy().id(), s.main().worth())));
+                        Locale.ROOT,
+                        "%s %.3f, ",
+                        s.main().remedy().id(),
+                        s.main().worth())));
         return text.isEmpty() ? "none" : text.toString();
     }
 
@@ -89,7 +100,8 @@ final class HairSurvey {
         StringBuilder text = new StringBuilder();
         advice.findings().stream()
                 .limit(2)
-                .forEach(f -> text.append(String.format(Locale.ROOT, "%s %.3f, ", f.cause().id(), f.likelihood())));
+                .forEach(f -> text.append(
+                        String.format(Locale.ROOT, "%s %.3f, ", f.cause().id(), f.likelihood())));
         return text.isEmpty() ? "none" : text.toString();
     }
 }

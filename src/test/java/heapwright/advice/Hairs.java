@@ -64,8 +64,7 @@ final class Hairs {
     }
 
     private static List<Measured> measured(Measured m, double factor) {
-        UnaryOperator<OptionalDouble> times =
-                v -> v.isPresent() ? OptionalDouble.of(v.getAsDouble() * factor) : v;
+        UnaryOperator<OptionalDouble> times = v -> v.isPresent() ? OptionalDouble.of(v.getAsDouble() * factor) : v;
         List<Measured> all = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
             Measured changed = new Measured(
@@ -88,8 +87,7 @@ final class Hairs {
     }
 
     private static List<Container> containers(Container c, double factor) {
-        UnaryOperator<OptionalDouble> times =
-                v -> v.isPresent() ? OptionalDouble.of(v.getAsDouble() * factor) : v;
+        UnaryOperator<OptionalDouble> times = v -> v.isPresent() ? OptionalDouble.of(v.getAsDouble() * factor) : v;
         List<Container> all = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
             all.add(new Container(

@@ -151,11 +151,11 @@ public final class PileArbitraries {
             if (known.isEmpty()) {
                 double litres =
                         measures.getOrDefault(unit, vocabulary.measures().get(unit));
-                return Amount.ofVolume(value, unit, value * litres);
+                return Amount.ofVolume(value, unit, Rounding.litres(value, litres));
             }
             return known.get() instanceof MassUnit mass
-                    ? Amount.ofMass(value, unit, mass.to(MassUnit.KILOGRAM, value))
-                    : Amount.ofVolume(value, unit, known.get().to(VolumeUnit.LITRE, value));
+                    ? Amount.ofMass(value, unit, Rounding.converted(value, mass, MassUnit.KILOGRAM))
+                    : Amount.ofVolume(value, unit, Rounding.converted(value, known.get(), VolumeUnit.LITRE));
         });
     }
 
@@ -224,12 +224,16 @@ public final class PileArbitraries {
                 .map(parts -> String.join(" ", parts));
     }
 
-    /** Round figures as people write them, and awkward ones with all their digits. */
+    /** Round figures as people write them, and awkward ones with all the digits that are kept. */
     private static Arbitrary<Double> figure(double low, double high) {
         return Arbitraries.oneOf(
                         Arbitraries.doubles().between(low, high).ofScale(2),
                         Arbitraries.doubles().between(low, high).ofScale(13))
-                .map(value -> value + 0.0);
+                .map(value -> Rounding.converted(
+                                Rounding.converted(value, MassUnit.KILOGRAM, MassUnit.KILOGRAM),
+                                TemperatureUnit.CELSIUS,
+                                TemperatureUnit.CELSIUS)
+                        + 0.0);
     }
 
     private static Arbitrary<OptionalDouble> maybe(double low, double high) {

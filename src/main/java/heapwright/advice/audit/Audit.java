@@ -54,7 +54,8 @@ public record Audit(
                 .distinct()
                 .toList();
         return mixture.contributions().stream()
-                .sorted(Comparator.comparingInt(one -> told.indexOf(one.material().id())))
+                .sorted(Comparator.comparingInt(
+                        one -> told.indexOf(one.material().id())))
                 .toList();
     }
 }

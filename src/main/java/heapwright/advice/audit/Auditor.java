@@ -74,8 +74,7 @@ public final class Auditor {
     public Optional<Audit> audit(Pile pile, OptionalDouble ownRatio) {
         Materials materials = Materials.of(knowledge.materials(), pile.materials());
         Pile gathered = Gathered.of(pile);
-        return PileMixture.of(gathered, materials, calculator)
-                .map(m -> audit(pile, gathered, materials, m, ownRatio));
+        return PileMixture.of(gathered, materials, calculator).map(m -> audit(pile, gathered, materials, m, ownRatio));
     }
 
     private Audit audit(Pile told, Pile pile, Materials materials, Mixture mixture, OptionalDouble ownRatio) {

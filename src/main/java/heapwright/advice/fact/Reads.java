@@ -20,20 +20,23 @@ public record Reads(Reading reading, double low, double likely, double high, Bas
         ESTIMATED
     }
 
+    /** Figures that differ by less are equal: no reading is so fine, and arithmetic rounds off below it. */
+    private static final double EQUAL_WITHIN = 1e-6;
+
     public boolean surelyAbove(double edge) {
-        return low > edge;
+        return low - edge > EQUAL_WITHIN;
     }
 
     public boolean surelyBelow(double edge) {
-        return high < edge;
+        return edge - high > EQUAL_WITHIN;
     }
 
     public boolean likelyAbove(double edge) {
-        return likely > edge;
+        return likely - edge > EQUAL_WITHIN;
     }
 
     public boolean likelyBelow(double edge) {
-        return likely < edge;
+        return edge - likely > EQUAL_WITHIN;
     }
 
     public boolean measured() {

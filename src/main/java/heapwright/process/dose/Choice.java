@@ -28,7 +28,8 @@ record Choice(Material material, double availableKg) {
                         .map(material -> new Choice(material, kilograms(material, stock))))
                 .sorted(Comparator.comparingInt((Choice one) -> place(order, one.material()))
                         .thenComparing(one -> one.material().id())
-                        .thenComparing(Comparator.comparingDouble(Choice::availableKg).reversed()));
+                        .thenComparing(
+                                Comparator.comparingDouble(Choice::availableKg).reversed()));
         Stream<Choice> others = Arrays.stream(usual)
                 .flatMap(id -> context.materials().find(id).stream())
                 .map(material -> new Choice(material, Double.POSITIVE_INFINITY));

@@ -11,8 +11,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.knowledge.Material;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -64,6 +67,31 @@ class MixtureCalculatorTest {
                 1e-9 * masses.wet().likely());
         assertTrue(mixture.settledM3().likely() <= sum(mixture, Contribution::settledM3) + 1e-9);
         assertTrue(mixture.settledM3().likely() >= 0.9 * sum(mixture, Contribution::settledM3) - 1e-9);
+    }
+
+    @Property(tries = 100)
+    void theOrderOfThePortionsChangesNothingButTheRoundingOfSums(@ForAll("portions") List<Portion> portions) {
+        List<Portion> turned = new ArrayList<>(portions);
+        Collections.reverse(turned);
+        assertClose(CALCULATOR.mix(portions), CALCULATOR.mix(turned), 1e-9);
+    }
+
+    @Test
+    void aGramOfSomethingElseMovesTheBandsByAHair() {
+        List<Portion> told = List.of(Portion.ofKilograms(LEAVES, 20), Portion.ofKilograms(KITCHEN, 30));
+        List<Portion> more = List.of(
+                Portion.ofKilograms(STRAW, 0.001), Portion.ofKilograms(LEAVES, 20), Portion.ofKilograms(KITCHEN, 30));
+        assertClose(CALCULATOR.mix(told), CALCULATOR.mix(more), 1e-3);
+    }
+
+    private static void assertClose(Mixture one, Mixture other, double within) {
+        for (ToDoubleFunction<Band> end : List.<ToDoubleFunction<Band>>of(Band::low, Band::likely, Band::high)) {
+            for (Function<Mixture, Band> of : List.<Function<Mixture, Band>>of(
+                    Mixture::moisturePct, Mixture::carbonToNitrogen, Mixture::densityKgM3, Mixture::freeAirSpacePct)) {
+                double told = end.applyAsDouble(of.apply(one));
+                assertEquals(told, end.applyAsDouble(of.apply(other)), within * Math.max(1, told));
+            }
+        }
     }
 
     @Property(tries = 200)

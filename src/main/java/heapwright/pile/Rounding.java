@@ -1,0 +1,47 @@
+package heapwright.pile;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/**
+ * Rounds what is kept of a typed figure: finer than anybody measures, coarser than what arithmetic and a typed decimal
+ * lose on the way. So 30.2 °F is −1 °C, and three feet three and a bit inches are a metre.
+ */
+final class Rounding {
+
+    /** Significant figures that are kept of an amount or a size. */
+    private static final MathContext CONVERTED = new MathContext(9);
+
+    /** Decimals that are kept of a temperature; its zero is no nothing. */
+    private static final int DECIMALS = 6;
+
+    /** Significant figures that are kept of a sum of kept figures. */
+    private static final MathContext SUMMED = new MathContext(12);
+
+    private Rounding() {}
+
+    /** A value in another unit of the same kind, or in the same. */
+    static double converted(double value, Unit from, Unit to) {
+        if (!Double.isFinite(value)) {
+            return value;
+        }
+        BigDecimal exact = BigDecimal.valueOf(from.to(to, value));
+        return to instanceof TemperatureUnit
+                ? exact.setScale(DECIMALS, RoundingMode.HALF_EVEN).doubleValue()
+                : exact.round(CONVERTED).doubleValue();
+    }
+
+    /** A number of measures, each of so many litres, in litres. */
+    static double litres(double measures, double litresEach) {
+        double litres = measures * litresEach;
+        return Double.isFinite(litres)
+                ? BigDecimal.valueOf(litres).round(CONVERTED).doubleValue()
+                : litres;
+    }
+
+    /** A sum or a mean of kept figures. */
+    static double summed(double sum) {
+        return Double.isFinite(sum) ? BigDecimal.valueOf(sum).round(SUMMED).doubleValue() : sum;
+    }
+}

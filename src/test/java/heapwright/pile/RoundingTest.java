@@ -1,0 +1,45 @@
+package heapwright.pile;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@DisplayName("What is kept of a typed figure")
+class RoundingTest {
+
+    /** The Celsius figures follow from the definition of the scales: 32 °F is 0 °C, a degree F is 5/9 of a degree C. */
+    @ParameterizedTest(name = "{0} °F is {1} °C")
+    @CsvSource({"30.2, -1", "32, 0", "31.1, -0.5", "55.4, 13", "150.8, 66", "131, 55", "-40, -40", "212, 100"})
+    @DisplayName("is the same temperature in both scales")
+    void temperatures(double fahrenheit, double celsius) {
+        assertEquals(
+                Quantity.TEMPERATURE.keep(celsius, TemperatureUnit.CELSIUS),
+                Quantity.TEMPERATURE.keep(fahrenheit, TemperatureUnit.FAHRENHEIT));
+    }
+
+    /** A foot is 0.3048 m and a pound 0.45359237 kg by definition (1959 agreement). */
+    @Test
+    @DisplayName("is the same size and mass in both systems, however many decimals the other one takes")
+    void sizesAndMasses() {
+        assertEquals(1.5, Quantity.PILE_HEIGHT.keep(1.5 / 0.3048, LengthUnit.FOOT));
+        assertEquals(7.3, Rounding.converted(7.3 / 0.45359237, MassUnit.POUND, MassUnit.KILOGRAM));
+        assertEquals(0.76, Quantity.PILE_VOLUME.keep(760, VolumeUnit.LITRE));
+    }
+
+    @Test
+    @DisplayName("does not depend on how a sum is told")
+    void sums() {
+        assertEquals(0.3, Rounding.summed(0.1 + 0.2));
+        assertEquals(Rounding.litres(0.3, 12), Rounding.summed(Rounding.litres(0.1, 12) + Rounding.litres(0.2, 12)));
+    }
+
+    @Test
+    @DisplayName("keeps nine figures, so nothing that a person measured is lost")
+    void keeps() {
+        assertEquals(123.456789, Rounding.converted(123.456789, MassUnit.KILOGRAM, MassUnit.KILOGRAM));
+        assertEquals(12.345678, Quantity.TEMPERATURE.keep(12.345678, TemperatureUnit.CELSIUS));
+    }
+}
