@@ -152,11 +152,11 @@ final class Promise {
 
     /** Within one origin only the strongest for and the strongest against count. */
     private static double added(Weighed weighed, List<Firing> firings) {
-        Map<Origin, Integer> most = strongest(weighed.supports());
-        Map<Origin, Integer> least = strongest(weighed.opposes());
+        Map<Origin, Double> most = strongest(weighed.supports());
+        Map<Origin, Double> least = strongest(weighed.opposes());
         double added = 0;
         for (Firing firing : firings) {
-            int weight = firing.rule().strength().decibans();
+            double weight = firing.degree() * firing.rule().strength().decibans();
             if (firing.result() instanceof Supports s) {
                 added += raise(most, s.origin(), weight);
             } else if (firing.result() instanceof Opposes o) {
@@ -166,14 +166,14 @@ final class Promise {
         return added;
     }
 
-    private static int raise(Map<Origin, Integer> strongest, Origin origin, int weight) {
-        int before = strongest.getOrDefault(origin, 0);
+    private static double raise(Map<Origin, Double> strongest, Origin origin, double weight) {
+        double before = strongest.getOrDefault(origin, 0.0);
         strongest.put(origin, Math.max(before, weight));
         return Math.max(0, weight - before);
     }
 
-    private static Map<Origin, Integer> strongest(List<Piece> pieces) {
-        Map<Origin, Integer> strongest = new EnumMap<>(Origin.class);
+    private static Map<Origin, Double> strongest(List<Piece> pieces) {
+        Map<Origin, Double> strongest = new EnumMap<>(Origin.class);
         pieces.forEach(p -> strongest.merge(p.origin(), Math.abs(p.decibans()), Math::max));
         return strongest;
     }

@@ -126,7 +126,8 @@ public final class AdviceJson {
     private void piece(ObjectNode node, Piece piece) {
         JsonText.rule(node, piece.rule());
         node.put("origin", piece.origin().name().toLowerCase(Locale.ROOT));
-        node.put("decibans", piece.decibans());
+        node.put("decibans", fine(piece.decibans()));
+        node.put("degree", fine(piece.degree()));
         node.put("counted", piece.counted());
         facts(node.putArray("because"), piece.because());
     }
@@ -254,6 +255,7 @@ public final class AdviceJson {
     private void firing(ObjectNode node, Firing firing) {
         JsonText.rule(node, firing.rule());
         facts(node.putArray("because"), firing.because());
+        node.put("degree", fine(firing.degree()));
         node.put("result", TraceReport.result(firing.result()));
     }
 

@@ -53,6 +53,9 @@ public final class TextReport {
             Reading.DAYS_SINCE_TURN);
 
     private static final int PIECES = 4;
+
+    /** Evidence that counts for less than this part of its weight is not worth a line; judgement. */
+    private static final double WORTH_TELLING = 0.1;
     private static final int QUESTIONS = 2;
     private static final int INDENT = 3;
 
@@ -261,13 +264,18 @@ public final class TextReport {
 
     private void pieces(Layout page, String side, List<Piece> pieces) {
         pieces.stream()
-                .filter(Piece::counted)
+                .filter(p -> p.counted() && p.degree() >= WORTH_TELLING)
                 .limit(PIECES)
                 .forEach(p -> page.paragraph(
                         INDENT,
                         2,
-                        words.word("strength", p.rule().strength()) + " " + side + ": " + because(p) + " → "
+                        words.word("strength", p.rule().strength()) + " " + side + ": " + because(p) + partly(p)
+                                + " → "
                                 + words.rationale(p.rule())));
+    }
+
+    private String partly(Piece piece) {
+        return piece.degree() < 1 ? " " + words.text("finding.partly") : "";
     }
 
     /** The facts on which a piece of evidence rests, in words. */

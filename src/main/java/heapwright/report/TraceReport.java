@@ -45,7 +45,7 @@ public final class TraceReport {
             page.paragraph(
                     2,
                     4,
-                    firing.rule().id() + " " + facts(firing.because()) + " → " + result(firing.result()) + " ["
+                    firing.rule().id() + " " + facts(firing.because()) + partly(firing.degree()) + " → " + result(firing.result()) + " ["
                             + firing.rule().strength().id() + "; "
                             + words.word("known", firing.rule().evidence()) + ", "
                             + firing.rule().source() + "] " + words.rationale(firing.rule()));
@@ -94,13 +94,24 @@ public final class TraceReport {
                     4,
                     words.text(side) + " ("
                             + words.word("strength", piece.rule().strength())
-                            + ", " + (piece.decibans() > 0 ? "+" : "") + piece.decibans() + " dB"
+                            + ", " + weight(piece) + " dB"
                             + (piece.counted() ? "" : ", " + words.text("whynot.not-counted")) + "): "
-                            + facts(piece.because()) + " → " + words.rationale(piece.rule()) + " ["
+                            + facts(piece.because()) + partly(piece.degree()) + " → " + words.rationale(piece.rule()) + " ["
                             + piece.rule().id()
                             + "; " + words.word("known", piece.rule().evidence()) + ", "
                             + piece.rule().source() + "]");
         }
+    }
+
+    /** A weight as a whole number, with a decimal only where the piece holds in part. */
+    private String weight(Piece piece) {
+        String figure = words.figures().number(Math.abs(piece.decibans()), piece.degree() < 1 ? 1 : 0);
+        return (piece.decibans() > 0 ? "+" : "-") + figure;
+    }
+
+    /** In what degree a rule's conditions hold, where that is less than in full. */
+    private String partly(double degree) {
+        return degree < 1 ? " (" + words.text("trace.partly", words.inHundred(degree)) + ")" : "";
     }
 
     private String facts(List<Object> facts) {

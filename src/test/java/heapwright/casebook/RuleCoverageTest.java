@@ -3,6 +3,7 @@ package heapwright.casebook;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import heapwright.advice.audit.Judgement;
+import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.engine.Rulebook;
 import java.util.Set;
@@ -22,6 +23,7 @@ class RuleCoverageTest {
                 .flatMap(j -> Stream.concat(
                         j.advice().outcome().firings().stream(),
                         j.audit().stream().flatMap(a -> a.judgements().stream()).map(Judgement::firing)))
+                .filter(Firing::rather)
                 .map(f -> f.rule().id())
                 .collect(Collectors.toSet());
         TreeMap<String, String> silent = Rulebook.packed().rules().stream()

@@ -3,6 +3,7 @@ package heapwright.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -25,6 +26,12 @@ class RuleTextTest {
 
     private static final Set<String> IMPORTS =
             Set.of("heapwright.advice.fact.*", "heapwright.knowledge.*", "heapwright.pile.Action");
+
+    /** The passes that know degrees. */
+    private static final Set<String> SOFT = Set.of("derive", "weigh");
+
+    /** Fire limits are gates. */
+    private static final Set<String> HARD_EDGES = Set.of("WEIGH-811", "WEIGH-812");
 
     private static final Pattern FIGURE = Pattern.compile("(?<![\\w$])\\d");
 
@@ -81,6 +88,26 @@ class RuleTextTest {
     @DisplayName("holds no strings in conditions and consequences")
     void noStrings() {
         holds(files, f -> !f.logic().contains("\""), f -> f.path().toString());
+    }
+
+    @Test
+    @DisplayName("weighs quantities at soft edges, but for the gates of danger")
+    void softEdges() {
+        Pattern hard = Pattern.compile("Reads\\([^\\n]*(?:surely|likely)(?:Above|Below)");
+        holds(
+                rules,
+                r -> !SOFT.contains(r.folder())
+                        || r.file().endsWith(Path.of("derive", "danger.drl"))
+                        || HARD_EDGES.contains(r.id())
+                        || !hard.matcher(r.body()).find(),
+                DrlRule::where);
+    }
+
+    @Test
+    @DisplayName("speaks of degrees only in the passes that know them, and of absent states only once all are named")
+    void degrees() {
+        holds(files, f -> SOFT.contains(f.folder()) || !f.logic().contains("Placed("), f -> f.path().toString());
+        holds(files, f -> f.folder().equals("weigh") || !f.logic().contains("HoldsNot("), f -> f.path().toString());
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import heapwright.advice.engine.Edges;
 import heapwright.advice.engine.Inference;
 import heapwright.advice.engine.Pass;
 import heapwright.advice.engine.RuleInfo;
@@ -16,6 +17,7 @@ import heapwright.knowledge.KeepOutInfo;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
 import heapwright.knowledge.Limit;
+import heapwright.knowledge.Reading;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
 import java.io.IOException;
@@ -140,6 +142,25 @@ class RulebookTest {
         Set<String> used = named("Limit", logic);
         used.addAll(named("Limit", program()));
         assertEquals(Set.of(), without(Limit.class, used));
+    }
+
+    @Test
+    @DisplayName("weigh quantities only at edges that are known, and know no edge at which none is weighed")
+    void edges() {
+        Set<String> weighed = new TreeSet<>();
+        Pattern stands = Pattern.compile("Placed\\( reading == Reading\\.(\\w+), side == Side\\.\\w+, limit == Limit\\.(\\w+)");
+        for (Matcher m = stands.matcher(logic); m.find(); ) {
+            weighed.add(m.group(1) + " at " + m.group(2));
+        }
+        Set<String> known = new TreeSet<>();
+        for (Reading reading : Reading.values()) {
+            for (Limit limit : Limit.values()) {
+                if (Edges.known(reading, limit)) {
+                    known.add(reading + " at " + limit);
+                }
+            }
+        }
+        assertEquals(known, weighed);
     }
 
     @Test

@@ -102,9 +102,7 @@ public final class Inference {
      */
     public List<Firing> unweighed(Collection<?> facts) {
         try (Run run = on(facts)) {
-            run.fire(Pass.DERIVE);
-            run.fire(Pass.DANGER);
-            run.fire(Pass.WEIGH);
+            weigh(run);
             run.fire(Pass.CONCLUDE);
             return List.copyOf(run.recorder().firings());
         }
@@ -119,7 +117,7 @@ public final class Inference {
     public List<Firing> dangers(Collection<?> facts) {
         try (Run run = on(facts)) {
             run.fire(Pass.DERIVE);
-            run.fire(Pass.DANGER);
+            run.fireOnWhole(Pass.DANGER);
             return merged(run.recorder().firings());
         }
     }
@@ -130,20 +128,29 @@ public final class Inference {
      * @param facts what is known of the recipe
      */
     public List<Firing> audit(Collection<?> facts) {
-        try (Run run = on(facts)) {
+        try (Run run = new Run(rulebook.get(), facts)) {
             run.fire(Pass.AUDIT);
             return merged(run.recorder().firings());
         }
     }
 
     private Run on(Collection<?> facts) {
-        return new Run(rulebook.get(), facts);
+        Run run = new Run(rulebook.get(), facts);
+        Edges.of(facts).forEach(run::insert);
+        return run;
+    }
+
+    /** The two passes that know degrees: a state or a piece of evidence near an edge holds in part. */
+    private static void weigh(Run run) {
+        run.fire(Pass.DERIVE);
+        run.fireOnWhole(Pass.DANGER);
+        run.insertAbsences();
+        run.fire(Pass.WEIGH);
+        run.deleteFaint();
     }
 
     private Map<Cause, Weighed> conclude(Run run) {
-        run.fire(Pass.DERIVE);
-        run.fire(Pass.DANGER);
-        run.fire(Pass.WEIGH);
+        weigh(run);
         Map<Cause, Weighed> weighed = scales.weigh(run.recorder().firings());
         weighed.values().stream()
                 .filter(w -> w.grade().atLeast(Grade.POSSIBLE))

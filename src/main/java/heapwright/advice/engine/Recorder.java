@@ -1,18 +1,31 @@
 package heapwright.advice.engine;
 
+import heapwright.advice.fact.Graded;
+import heapwright.advice.fact.Holds;
+import heapwright.advice.fact.HoldsNot;
+import heapwright.advice.fact.Placed;
+import heapwright.knowledge.Condition;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
 import org.kie.api.event.rule.ObjectInsertedEvent;
+import org.kie.api.runtime.rule.FactHandle;
 
-/** Listens to one session and notes which rule inserted what on which ground. */
+/** Listens to one session and notes which rule inserted what on which ground, and in what degree that ground holds. */
 final class Recorder {
 
     private final Rulebook rulebook;
     private final List<Firing> firings = new ArrayList<>();
+    private final Map<Object, Double> degrees = new IdentityHashMap<>();
+    private final Map<Holds, FactHandle> states = new IdentityHashMap<>();
     private List<Object> because = List.of();
+    private double degree = 1;
 
     Recorder(Rulebook rulebook) {
         this.rulebook = rulebook;
@@ -30,11 +43,44 @@ final class Recorder {
                 .toList();
     }
 
+    /** How far each named state holds; those that do not hold at all are left out. */
+    Map<Condition, Double> conditions() {
+        Map<Condition, Double> held = new EnumMap<>(Condition.class);
+        states.keySet().forEach(s -> held.merge(s.condition(), degrees.get(s), Math::max));
+        return held;
+    }
+
+    /** The named states that rather do not hold, each on its own ground. */
+    Map<Holds, FactHandle> faint() {
+        Map<Holds, FactHandle> faint = new IdentityHashMap<>(states);
+        faint.keySet().removeIf(state -> Edges.rather(degrees.get(state)));
+        return faint;
+    }
+
+    /** Notes that a state stands in the session again. */
+    void again(Holds state, FactHandle handle) {
+        states.put(state, handle);
+    }
+
+    private double degree(Object fact) {
+        return fact instanceof Graded graded ? graded.degree() : degrees.getOrDefault(fact, 1.0);
+    }
+
+    /** What a person may read of a fact: where a quantity is placed is the quantity and the limit; an absence is nothing. */
+    private static Stream<Object> ground(Object fact) {
+        if (fact instanceof Placed placed) {
+            return Stream.of(placed.edge(), placed.reads());
+        }
+        return fact instanceof HoldsNot ? Stream.empty() : Stream.of(fact);
+    }
+
     DefaultAgendaEventListener matches() {
         return new DefaultAgendaEventListener() {
             @Override
             public void beforeMatchFired(BeforeMatchFiredEvent event) {
-                because = List.copyOf(event.getMatch().getObjects());
+                List<Object> matched = event.getMatch().getObjects();
+                because = matched.stream().flatMap(Recorder::ground).toList();
+                degree = matched.stream().mapToDouble(Recorder.this::degree).min().orElse(1);
             }
         };
     }
@@ -44,7 +90,11 @@ final class Recorder {
             @Override
             public void objectInserted(ObjectInsertedEvent event) {
                 if (event.getRule() != null) {
-                    firings.add(new Firing(rulebook.of(event.getRule()), because, event.getObject()));
+                    firings.add(new Firing(rulebook.of(event.getRule()), because, event.getObject(), degree));
+                    degrees.put(event.getObject(), degree);
+                    if (event.getObject() instanceof Holds state) {
+                        states.put(state, event.getFactHandle());
+                    }
                 }
             }
         };

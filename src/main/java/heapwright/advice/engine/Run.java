@@ -1,7 +1,12 @@
 package heapwright.advice.engine;
 
+import heapwright.advice.fact.Holds;
+import heapwright.advice.fact.HoldsNot;
+import heapwright.knowledge.Condition;
 import java.util.Collection;
+import java.util.Map;
 import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.rule.FactHandle;
 
 /** One short session of the rules on one set of facts; what fires in it is recorded. */
 final class Run implements AutoCloseable {
@@ -28,6 +33,30 @@ final class Run implements AutoCloseable {
 
     void insert(Object fact) {
         session.insert(fact);
+    }
+
+    /** Says of every named state how far it does not hold. */
+    void insertAbsences() {
+        Map<Condition, Double> held = recorder.conditions();
+        for (Condition condition : Condition.values()) {
+            double degree = 1 - held.getOrDefault(condition, 0.0);
+            if (degree > 0) {
+                session.insert(new HoldsNot(condition, degree));
+            }
+        }
+    }
+
+    /** Takes away the states that rather do not hold: the rules after weighing know only yes and no. */
+    void deleteFaint() {
+        recorder.faint().values().forEach(session::delete);
+    }
+
+    /** Fires a pass that knows only yes and no before the states that hold in part are weighed. */
+    void fireOnWhole(Pass pass) {
+        Map<Holds, FactHandle> faint = recorder.faint();
+        faint.values().forEach(session::delete);
+        fire(pass);
+        faint.keySet().forEach(state -> recorder.again(state, session.insert(state)));
     }
 
     /** @throws IllegalStateException when the pass was not loaded or does not come to rest: our own failure */

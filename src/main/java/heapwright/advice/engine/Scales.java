@@ -16,15 +16,15 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Adds up evidence. A cause starts at the log-odds of its base rate; each piece adds or takes its rule's decibans;
- * within one origin only the strongest piece for and the strongest against count. The likelihood is the logistic of the
+ * Adds up evidence. A cause starts at the log-odds of its base rate; each piece adds or takes its rule's decibans in the
+ * degree in which the rule's conditions hold; within one origin only the strongest piece for and the strongest against count. The likelihood is the logistic of the
  * sum (I. J. Good 1950, from memory).
  */
 final class Scales {
 
     private static final double DECIBANS_PER_BAN = 10;
 
-    private static final Comparator<Piece> STRONGEST_FIRST = Comparator.comparingInt(
+    private static final Comparator<Piece> STRONGEST_FIRST = Comparator.comparingDouble(
                     (Piece p) -> -Math.abs(p.decibans()))
             .thenComparing(p -> p.rule().id());
 
@@ -56,7 +56,8 @@ final class Scales {
                         firing.rule(),
                         cause,
                         origin,
-                        direction * firing.rule().strength().decibans(),
+                        direction * firing.degree() * firing.rule().strength().decibans(),
+                        firing.degree(),
                         false,
                         firing.because()));
     }
@@ -83,11 +84,13 @@ final class Scales {
             byRule.merge(piece.rule().id(), piece, (a, b) -> {
                 Set<Object> grounds = new LinkedHashSet<>(a.because());
                 grounds.addAll(b.because());
+                Piece firmer = a.degree() >= b.degree() ? a : b;
                 return new Piece(
                         a.rule(),
                         a.cause(),
                         a.origin(),
-                        a.decibans(),
+                        firmer.decibans(),
+                        firmer.degree(),
                         false,
                         grounds.stream()
                                 .sorted(Comparator.comparing(Object::toString))
@@ -100,13 +103,7 @@ final class Scales {
     private static List<Piece> counted(List<Piece> strongestFirst) {
         Set<String> used = new HashSet<>();
         return strongestFirst.stream()
-                .map(p -> new Piece(
-                        p.rule(),
-                        p.cause(),
-                        p.origin(),
-                        p.decibans(),
-                        used.add(p.origin() + (p.decibans() > 0 ? "+" : "-")),
-                        p.because()))
+                .map(p -> p.with(used.add(p.origin() + (p.decibans() > 0 ? "+" : "-"))))
                 .toList();
     }
 }

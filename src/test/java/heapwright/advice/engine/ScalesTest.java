@@ -107,6 +107,35 @@ class ScalesTest {
     }
 
     @Test
+    @DisplayName("count evidence in the degree in which its ground holds: half of ten decibans is five")
+    void degrees() {
+        Firing half = firing("A", Strength.STRONG, new Supports(Cause.TOO_WET, Origin.SMELL), Sign.SOGGY, 0.5);
+        Weighed weighed = weigh(0.5, List.of(half));
+        // 5 decibans, odds 10^0.5 = 3.16228.
+        assertEquals(3.16228 / 4.16228, weighed.likelihood(), 1e-6);
+        assertEquals(5, weighed.supports().get(0).decibans(), TINY);
+        assertEquals(0.5, weighed.supports().get(0).degree(), TINY);
+    }
+
+    @Test
+    @DisplayName("let a whole weak piece outweigh a faint strong one of the same origin")
+    void faint() {
+        Firing faint = firing("A", Strength.DECISIVE, new Supports(Cause.TOO_WET, Origin.SMELL), Sign.SOGGY, 0.1);
+        Weighed weighed = weigh(0.5, List.of(faint, pro("B", Strength.FAIR, Origin.SMELL)));
+        assertEquals(List.of("B", "A"), ids(weighed.supports()));
+        assertEquals(3.16228 / 4.16228, weighed.likelihood(), 1e-6);
+    }
+
+    @Test
+    @DisplayName("take a rule that fired twice in the better degree")
+    void betterDegree() {
+        Firing faint = firing("A", Strength.STRONG, new Supports(Cause.TOO_WET, Origin.SMELL), Sign.SOGGY, 0.2);
+        Firing whole = firing("A", Strength.STRONG, new Supports(Cause.TOO_WET, Origin.SMELL), Sign.SLIMY, 1);
+        assertEquals(10.0 / 11, weigh(0.5, List.of(faint, whole)).likelihood(), TINY);
+        assertEquals(10.0 / 11, weigh(0.5, List.of(whole, faint)).likelihood(), TINY);
+    }
+
+    @Test
     @DisplayName("come to the same whatever the order in which rules fired")
     void orderFree() {
         List<Firing> firings = new ArrayList<>(List.of(
@@ -170,8 +199,12 @@ class ScalesTest {
     }
 
     private static Firing firing(String id, Strength strength, Object result, Sign because) {
+        return firing(id, strength, result, because, 1);
+    }
+
+    private static Firing firing(String id, Strength strength, Object result, Sign because, double degree) {
         RuleInfo rule = new RuleInfo(id, id, Pass.WEIGH, strength, Known.JUDGEMENT, "JUDGEMENT", "So it is.");
-        return new Firing(rule, List.of(new Seen(because, 0)), result);
+        return new Firing(rule, List.of(new Seen(because, 0)), result, degree);
     }
 
     private static CauseInfo info(Cause cause, double baseRate) {

@@ -1,0 +1,132 @@
+package heapwright.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.casebook.JudgedCases;
+import heapwright.casebook.JudgedCases.Judged;
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.Remedy;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** {@link HairSurvey} changes every figure of every case; here a sample of them is, and single figures go all their way. */
+@DisplayName("A hair's difference in a figure")
+class HairTest {
+
+    private static final double HAIR = 0.001;
+
+    /** A likelihood may move by this. */
+    private static final double MOST = 0.02;
+
+    /** Two steps whose worth differs by less than this part may change places. */
+    private static final double EQUAL = 0.01;
+
+    private static final int SAMPLED = 160;
+
+    private record Changed(Judged judged, Hairs.Hair hair) {}
+
+    @Test
+    @DisplayName("is a hair's difference in the advice on a case")
+    void cases() {
+        List<Changed> all = new ArrayList<>();
+        for (Judged judged : JudgedCases.all()) {
+            for (double factor : new double[] {1 - HAIR, 1 + HAIR}) {
+                Hairs.of(judged.tested().pile(), factor).forEach(h -> all.add(new Changed(judged, h)));
+            }
+        }
+        assertTrue(all.size() > 2000, "only " + all.size() + " figures to change");
+        Collections.shuffle(all, new Random(20261128));
+        List<String> jumps = new ArrayList<>();
+        for (Changed one : all.subList(0, SAMPLED)) {
+            Advice told = one.judged().advice();
+            Advice other = TestPile.ADVISOR.diagnose(one.hair().pile());
+            String where = one.judged().tested().file() + " " + one.hair().figure();
+            jump(told, other, where, jumps);
+            if (!first(told).equals(first(other)) && !close(told) && !close(other)) {
+                jumps.add(where + " first step " + first(told) + " -> " + first(other));
+            }
+        }
+        assertEquals("", String.join("\n", jumps));
+    }
+
+    static Stream<Arguments> figures() {
+        return Stream.of(
+                Arguments.of("moisture of a sample", 20, 85, document("'moisture': {'value': %.4f, 'unit': '%%'}")),
+                Arguments.of("core", -10, 70, document("'core': {'value': %.4f, 'unit': 'C'}")),
+                Arguments.of(
+                        "core beside a cold day",
+                        -10,
+                        70,
+                        document("'core': {'value': %.4f, 'unit': 'C'}, 'outdoor': {'value': 3, 'unit': 'C'}")),
+                Arguments.of(
+                        "outdoors",
+                        -20,
+                        25,
+                        document("'outdoor': {'value': %.4f, 'unit': 'C'}, 'core': {'value': 12, 'unit': 'C'}")),
+                Arguments.of("pH", 4, 9, document("'ph': {'value': %.4f, 'unit': 'pH'}")),
+                Arguments.of(
+                        "weight by volume", 200, 1000, document("'bulkDensity': {'value': %.4f, 'unit': 'kg/m3'}")));
+    }
+
+    @ParameterizedTest(name = "is one all the way of the {0}")
+    @MethodSource("figures")
+    @DisplayName("is a hair's difference in every likelihood, wherever a figure stands")
+    void allTheWay(String figure, double from, double to, DoubleFunction<String> document) {
+        List<String> jumps = new ArrayList<>();
+        Advice before = null;
+        int steps = 0;
+        for (double value = from; value <= to; value += Math.max(0.02, HAIR * Math.abs(value))) {
+            Advice here = TestPile.ADVISOR.diagnose(TestPile.of(document.apply(value)));
+            if (before != null) {
+                jump(before, here, String.format(Locale.ROOT, "%s %.3f", figure, value), jumps);
+            }
+            before = here;
+            steps++;
+        }
+        assertEquals("", String.join("\n", jumps));
+        assertTrue(steps > 100);
+    }
+
+    private static DoubleFunction<String> document(String measured) {
+        return value -> "'built': '2026-09-01', 'container': {'kind': 'slatted-bin',"
+                + " 'length': {'value': 1, 'unit': 'm'}, 'width': {'value': 1, 'unit': 'm'},"
+                + " 'height': {'value': 1, 'unit': 'm'}},"
+                + " 'log': [{'date': '2026-11-21', 'seen': ['not-shrinking'], 'measured': {"
+                + String.format(Locale.ROOT, measured, value) + "}}]";
+    }
+
+    private static void jump(Advice one, Advice other, String where, List<String> jumps) {
+        for (Cause cause : one.outcome().weighed().keySet()) {
+            double moved = Math.abs(one.outcome().weighed().get(cause).likelihood()
+                    - other.outcome().weighed().get(cause).likelihood());
+            if (moved > MOST) {
+                jumps.add(String.format(Locale.ROOT, "%s: %s by %.3f", where, cause.id(), moved));
+            }
+        }
+    }
+
+    private static List<Remedy> first(Advice advice) {
+        return advice.steps().stream().limit(1).map(s -> s.main().remedy()).toList();
+    }
+
+    /** Whether the two best steps are worth the same, but for a hair. */
+    private static boolean close(Advice advice) {
+        if (advice.steps().size() < 2) {
+            return false;
+        }
+        double best = advice.steps().get(0).main().worth();
+        double next = advice.steps().get(1).main().worth();
+        return Math.abs(best - next) <= EQUAL * Math.abs(best);
+    }
+}
