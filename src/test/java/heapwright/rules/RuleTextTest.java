@@ -30,8 +30,8 @@ class RuleTextTest {
     /** The passes that know degrees. */
     private static final Set<String> SOFT = Set.of("derive", "weigh");
 
-    /** Fire limits are gates. */
-    private static final Set<String> HARD_EDGES = Set.of("WEIGH-811", "WEIGH-812");
+    /** Fire limits are gates; days and turns are counted. */
+    private static final Set<String> HARD_EDGES = Set.of("WEIGH-811", "WEIGH-812", "DERIVE-216");
 
     private static final Pattern FIGURE = Pattern.compile("(?<![\\w$])\\d");
 
