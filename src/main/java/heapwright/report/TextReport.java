@@ -56,6 +56,7 @@ public final class TextReport {
 
     /** Evidence that counts for less than this part of its weight is not worth a line; judgement. */
     private static final double WORTH_TELLING = 0.1;
+
     private static final int QUESTIONS = 2;
     private static final int INDENT = 3;
 

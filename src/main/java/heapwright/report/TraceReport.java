@@ -45,7 +45,8 @@ public final class TraceReport {
             page.paragraph(
                     2,
                     4,
-                    firing.rule().id() + " " + facts(firing.because()) + partly(firing.degree()) + " → " + result(firing.result()) + " ["
+                    firing.rule().id() + " " + facts(firing.because()) + partly(firing.degree()) + " → "
+                            + result(firing.result()) + " ["
                             + firing.rule().strength().id() + "; "
                             + words.word("known", firing.rule().evidence()) + ", "
                             + firing.rule().source() + "] " + words.rationale(firing.rule()));
@@ -96,7 +97,8 @@ public final class TraceReport {
                             + words.word("strength", piece.rule().strength())
                             + ", " + weight(piece) + " dB"
                             + (piece.counted() ? "" : ", " + words.text("whynot.not-counted")) + "): "
-                            + facts(piece.because()) + partly(piece.degree()) + " → " + words.rationale(piece.rule()) + " ["
+                            + facts(piece.because()) + partly(piece.degree()) + " → " + words.rationale(piece.rule())
+                            + " ["
                             + piece.rule().id()
                             + "; " + words.word("known", piece.rule().evidence()) + ", "
                             + piece.rule().source() + "]");

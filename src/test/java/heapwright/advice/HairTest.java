@@ -34,6 +34,12 @@ class HairTest {
 
     private static final int SAMPLED = 160;
 
+    /** In how many places of its range a figure is changed. */
+    private static final int PLACES = 120;
+
+    /** The least change of a figure near zero. */
+    private static final double LEAST = 0.005;
+
     private record Changed(Judged judged, Hairs.Hair hair) {}
 
     @Test
@@ -84,18 +90,16 @@ class HairTest {
     @DisplayName("is a hair's difference in every likelihood, wherever a figure stands")
     void allTheWay(String figure, double from, double to, DoubleFunction<String> document) {
         List<String> jumps = new ArrayList<>();
-        Advice before = null;
-        int steps = 0;
-        for (double value = from; value <= to; value += Math.max(0.02, HAIR * Math.abs(value))) {
-            Advice here = TestPile.ADVISOR.diagnose(TestPile.of(document.apply(value)));
-            if (before != null) {
-                jump(before, here, String.format(Locale.ROOT, "%s %.3f", figure, value), jumps);
-            }
-            before = here;
-            steps++;
+        for (int i = 0; i <= PLACES; i++) {
+            double value = from + (to - from) * i / PLACES;
+            double more = value + Math.max(LEAST, HAIR * Math.abs(value));
+            jump(
+                    TestPile.ADVISOR.diagnose(TestPile.of(document.apply(value))),
+                    TestPile.ADVISOR.diagnose(TestPile.of(document.apply(more))),
+                    String.format(Locale.ROOT, "%s %.3f", figure, value),
+                    jumps);
         }
         assertEquals("", String.join("\n", jumps));
-        assertTrue(steps > 100);
     }
 
     private static DoubleFunction<String> document(String measured) {

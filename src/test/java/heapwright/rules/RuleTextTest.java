@@ -30,8 +30,8 @@ class RuleTextTest {
     /** The passes that know degrees. */
     private static final Set<String> SOFT = Set.of("derive", "weigh");
 
-    /** Fire limits are gates; days and turns are counted. */
-    private static final Set<String> HARD_EDGES = Set.of("WEIGH-811", "WEIGH-812", "DERIVE-216");
+    /** Days and turns are counted. */
+    private static final Set<String> HARD_EDGES = Set.of("DERIVE-216");
 
     private static final Pattern FIGURE = Pattern.compile("(?<![\\w$])\\d");
 
@@ -106,8 +106,14 @@ class RuleTextTest {
     @Test
     @DisplayName("speaks of degrees only in the passes that know them, and of absent states only once all are named")
     void degrees() {
-        holds(files, f -> SOFT.contains(f.folder()) || !f.logic().contains("Placed("), f -> f.path().toString());
-        holds(files, f -> f.folder().equals("weigh") || !f.logic().contains("HoldsNot("), f -> f.path().toString());
+        holds(
+                files,
+                f -> SOFT.contains(f.folder()) || !f.logic().contains("Placed("),
+                f -> f.path().toString());
+        holds(
+                files,
+                f -> f.folder().equals("weigh") || !f.logic().contains("HoldsNot("),
+                f -> f.path().toString());
     }
 
     @Test

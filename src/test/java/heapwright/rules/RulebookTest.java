@@ -148,7 +148,8 @@ class RulebookTest {
     @DisplayName("weigh quantities only at edges that are known, and know no edge at which none is weighed")
     void edges() {
         Set<String> weighed = new TreeSet<>();
-        Pattern stands = Pattern.compile("Placed\\( reading == Reading\\.(\\w+), side == Side\\.\\w+, limit == Limit\\.(\\w+)");
+        Pattern stands =
+                Pattern.compile("Placed\\( reading == Reading\\.(\\w+), side == Side\\.\\w+, limit == Limit\\.(\\w+)");
         for (Matcher m = stands.matcher(logic); m.find(); ) {
             weighed.add(m.group(1) + " at " + m.group(2));
         }

@@ -26,91 +26,87 @@ public final class Edges {
     private static final double EQUAL_WITHIN = 1e-9;
 
     /**
-     * The edges of one quantity. All widths are judgement, from the doubt of the usual way to measure it.
+     * Edges of one quantity that are equally soft. All widths are judgement, from the doubt of the usual way to measure it.
      *
+     * @param reading the quantity
      * @param width width in the unit of the reading; 0 where it is counted in whole days and an edge is sharp
      * @param share more width, part of the limit's figure
      * @param limits the limits it is weighed at
      */
-    private record Soft(double width, double share, List<Limit> limits) {}
+    private record Soft(Reading reading, double width, double share, List<Limit> limits) {}
 
-    private static final Map<Reading, Soft> ALL = new EnumMap<>(Map.ofEntries(
+    private static final List<Soft> ALL = List.of(
             // Drying in a microwave oven is within 1 to 3 points either way (VICMW).
-            Map.entry(
+            new Soft(
                     Reading.MOISTURE,
-                    new Soft(
-                            4,
-                            0,
-                            List.of(
-                                    Limit.MOISTURE_STOPPED,
-                                    Limit.MOISTURE_SLOW,
-                                    Limit.MOISTURE_GOOD_LOW,
-                                    Limit.MOISTURE_GOOD_HIGH,
-                                    Limit.MOISTURE_OK_HIGH,
-                                    Limit.MOISTURE_SATURATED))),
+                    4,
+                    0,
+                    List.of(
+                            Limit.MOISTURE_STOPPED,
+                            Limit.MOISTURE_SLOW,
+                            Limit.MOISTURE_GOOD_LOW,
+                            Limit.MOISTURE_GOOD_HIGH,
+                            Limit.MOISTURE_OK_HIGH,
+                            Limit.MOISTURE_SATURATED)),
             // Tables of C:N differ by far more than a tenth for one and the same material.
-            Map.entry(
+            new Soft(
                     Reading.CARBON_TO_NITROGEN,
-                    new Soft(
-                            0,
-                            0.1,
-                            List.of(
-                                    Limit.CN_AMMONIA,
-                                    Limit.CN_GOOD_LOW,
-                                    Limit.CN_GOOD_HIGH,
-                                    Limit.CN_SLOW,
-                                    Limit.CN_STARVED,
-                                    Limit.CN_FINISHED))),
+                    0,
+                    0.1,
+                    List.of(
+                            Limit.CN_AMMONIA,
+                            Limit.CN_GOOD_LOW,
+                            Limit.CN_GOOD_HIGH,
+                            Limit.CN_SLOW,
+                            Limit.CN_STARVED,
+                            Limit.CN_FINISHED)),
             // The three published forms differ by up to eight points on one pile.
-            Map.entry(
-                    Reading.FREE_AIR_SPACE, new Soft(4, 0, List.of(Limit.FAS_BAD, Limit.FAS_POOR, Limit.FAS_DRAUGHTY))),
+            new Soft(Reading.FREE_AIR_SPACE, 4, 0, List.of(Limit.FAS_BAD, Limit.FAS_POOR, Limit.FAS_DRAUGHTY)),
             // A bucket on bathroom scales is within a twentieth either way.
-            Map.entry(Reading.WET_DENSITY, new Soft(0, 0.1, List.of(Limit.DENSITY_DENSE, Limit.DENSITY_GOOD_HIGH))),
-            Map.entry(Reading.WOODY_SHARE, new Soft(0, 0.1, List.of(Limit.WOODY_SHARE_HIGH))),
-            Map.entry(Reading.ASH_LOAD, new Soft(0, 0.2, List.of(Limit.ASH_MASS_MAX))),
+            new Soft(Reading.WET_DENSITY, 0, 0.1, List.of(Limit.DENSITY_DENSE, Limit.DENSITY_GOOD_HIGH)),
+            new Soft(Reading.WOODY_SHARE, 0, 0.1, List.of(Limit.WOODY_SHARE_HIGH)),
+            new Soft(Reading.ASH_LOAD, 0, 0.2, List.of(Limit.ASH_MASS_MAX)),
             // A strip or a soil kit is within 0.2 either way.
-            Map.entry(Reading.PH, new Soft(0.4, 0, List.of(Limit.PH_ACID, Limit.PH_AMMONIA))),
+            new Soft(Reading.PH, 0.4, 0, List.of(Limit.PH_ACID, Limit.PH_AMMONIA)),
             // A thermometer is within 1 K either way, and a core differs by more from one hand's breadth to the next.
-            Map.entry(
+            new Soft(
                     Reading.CORE_TEMPERATURE,
-                    new Soft(
-                            4,
-                            0,
-                            List.of(
-                                    Limit.FREEZING,
-                                    Limit.CORE_COLD,
-                                    Limit.CORE_ACTIVE,
-                                    Limit.CORE_SANITISING,
-                                    Limit.CORE_OVERHEATED))),
-            Map.entry(
+                    5,
+                    0,
+                    List.of(Limit.CORE_COLD, Limit.CORE_ACTIVE, Limit.CORE_SANITISING, Limit.CORE_OVERHEATED)),
+            // Ice holds a core at one temperature, so the thermometer is most of the doubt.
+            new Soft(Reading.CORE_TEMPERATURE, 4, 0, List.of(Limit.FREEZING)),
+            new Soft(
                     Reading.PEAK_TEMPERATURE,
-                    new Soft(4, 0, List.of(Limit.CORE_ACTIVE, Limit.CORE_SANITISING, Limit.CORE_OVERHEATED))),
-            Map.entry(Reading.CORE_EXCESS, new Soft(4, 0, List.of(Limit.EXCESS_COLD))),
-            Map.entry(
+                    5,
+                    0,
+                    List.of(Limit.CORE_ACTIVE, Limit.CORE_SANITISING, Limit.CORE_OVERHEATED)),
+            new Soft(Reading.CORE_EXCESS, 5, 0, List.of(Limit.EXCESS_COLD)),
+            new Soft(
                     Reading.OUTDOOR_TEMPERATURE,
-                    new Soft(2, 0, List.of(Limit.FREEZING, Limit.TURNING_FROST, Limit.MEAN_COLD_SEASON))),
+                    2,
+                    0,
+                    List.of(Limit.FREEZING, Limit.TURNING_FROST, Limit.MEAN_COLD_SEASON)),
             // Each side of a heap is measured to some three parts in a hundred.
-            Map.entry(Reading.VOLUME, new Soft(0, 0.1, List.of(Limit.VOLUME_SMALL, Limit.VOLUME_WINTER))),
-            Map.entry(Reading.HEIGHT, new Soft(0, 0.1, List.of(Limit.HEIGHT_MIN, Limit.HEIGHT_MAX))),
-            Map.entry(
+            new Soft(Reading.VOLUME, 0, 0.1, List.of(Limit.VOLUME_SMALL, Limit.VOLUME_WINTER)),
+            new Soft(Reading.HEIGHT, 0, 0.1, List.of(Limit.HEIGHT_MIN, Limit.HEIGHT_MAX)),
+            new Soft(
                     Reading.AGE,
-                    new Soft(
-                            0,
-                            0,
-                            List.of(
-                                    Limit.AGE_YOUNG,
-                                    Limit.AGE_HEATING,
-                                    Limit.AGE_OLD,
-                                    Limit.AGE_FINISHED,
-                                    Limit.TURN_LONG_AGO))),
-            Map.entry(
-                    Reading.DAYS_SINCE_TURN, new Soft(0, 0, List.of(Limit.TURN_RECENT, Limit.TURN_LONG_AGO)))));
+                    0,
+                    0,
+                    List.of(
+                            Limit.AGE_YOUNG,
+                            Limit.AGE_HEATING,
+                            Limit.AGE_OLD,
+                            Limit.AGE_FINISHED,
+                            Limit.TURN_LONG_AGO)),
+            new Soft(Reading.DAYS_SINCE_TURN, 0, 0, List.of(Limit.TURN_RECENT, Limit.TURN_LONG_AGO)));
 
     private Edges() {}
 
     /** Whether rules may weigh a quantity at a limit. */
     public static boolean known(Reading reading, Limit limit) {
-        return ALL.containsKey(reading) && ALL.get(reading).limits().contains(limit);
+        return ALL.stream().anyMatch(s -> s.reading() == reading && s.limits().contains(limit));
     }
 
     /** Where the quantities among some facts stand to the limits among them; only what is so in some degree. */
@@ -123,14 +119,12 @@ public final class Edges {
         }
         List<Placed> all = new ArrayList<>();
         for (Object fact : facts) {
-            if (fact instanceof Reads reads && ALL.containsKey(reads.reading())) {
-                Soft soft = ALL.get(reads.reading());
-                for (Limit limit : soft.limits()) {
-                    LimitIs edge = limits.get(limit);
-                    if (edge != null) {
-                        stand(reads, edge, soft, all);
-                    }
-                }
+            if (fact instanceof Reads reads) {
+                ALL.stream()
+                        .filter(soft -> soft.reading() == reads.reading())
+                        .forEach(soft -> soft.limits().stream()
+                                .filter(limits::containsKey)
+                                .forEach(limit -> stand(reads, limits.get(limit), soft, all)));
             }
         }
         return all;

@@ -16,7 +16,13 @@ import java.util.List;
  * @param because the facts that made the rule speak
  */
 public record Piece(
-        RuleInfo rule, Cause cause, Origin origin, double decibans, double degree, boolean counted, List<Object> because) {
+        RuleInfo rule,
+        Cause cause,
+        Origin origin,
+        double decibans,
+        double degree,
+        boolean counted,
+        List<Object> because) {
 
     /** The same, counted or not. */
     Piece with(boolean counted) {

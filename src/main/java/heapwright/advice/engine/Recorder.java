@@ -80,7 +80,10 @@ final class Recorder {
             public void beforeMatchFired(BeforeMatchFiredEvent event) {
                 List<Object> matched = event.getMatch().getObjects();
                 because = matched.stream().flatMap(Recorder::ground).toList();
-                degree = matched.stream().mapToDouble(Recorder.this::degree).min().orElse(1);
+                degree = matched.stream()
+                        .mapToDouble(Recorder.this::degree)
+                        .min()
+                        .orElse(1);
             }
         };
     }
