@@ -24,8 +24,10 @@ final class Recorder {
     private final List<Firing> firings = new ArrayList<>();
     private final Map<Object, Double> degrees = new IdentityHashMap<>();
     private final Map<Holds, FactHandle> states = new IdentityHashMap<>();
-    private List<Object> because = List.of();
-    private double degree = 1;
+    private Matched because = new Matched(List.of(), 1);
+
+    /** What the rule that fires now has matched, and how far that is so. */
+    private record Matched(List<Object> facts, double degree) {}
 
     Recorder(Rulebook rulebook) {
         this.rulebook = rulebook;
@@ -79,11 +81,9 @@ final class Recorder {
             @Override
             public void beforeMatchFired(BeforeMatchFiredEvent event) {
                 List<Object> matched = event.getMatch().getObjects();
-                because = matched.stream().flatMap(Recorder::ground).toList();
-                degree = matched.stream()
-                        .mapToDouble(Recorder.this::degree)
-                        .min()
-                        .orElse(1);
+                because = new Matched(
+                        matched.stream().flatMap(Recorder::ground).toList(),
+                        matched.stream().mapToDouble(Recorder.this::degree).min().orElse(1));
             }
         };
     }
@@ -93,8 +93,9 @@ final class Recorder {
             @Override
             public void objectInserted(ObjectInsertedEvent event) {
                 if (event.getRule() != null) {
-                    firings.add(new Firing(rulebook.of(event.getRule()), because, event.getObject(), degree));
-                    degrees.put(event.getObject(), degree);
+                    firings.add(new Firing(
+                            rulebook.of(event.getRule()), because.facts(), event.getObject(), because.degree()));
+                    degrees.put(event.getObject(), because.degree());
                     if (event.getObject() instanceof Holds state) {
                         states.put(state, event.getFactHandle());
                     }
