@@ -111,7 +111,7 @@ class PackagedJarIT {
     void whatWeAddHasOneTime() {
         Set<String> times = new TreeSet<>(jar.stream()
                 .filter(e ->
-                        e.getName().matches("(heapwright/|META-INF/(sbom|licenses|services)/|META-INF/MANIFEST).*"))
+                        e.getName().matches("(heapwright/|META-INF/(sbom|licenses)/|META-INF/MANIFEST).*"))
                 .map(e -> e.getTimeLocal().toString())
                 .toList());
         assertEquals(1, times.size(), times.toString());
