@@ -110,8 +110,7 @@ class PackagedJarIT {
     @Test
     void whatWeAddHasOneTime() {
         Set<String> times = new TreeSet<>(jar.stream()
-                .filter(e ->
-                        e.getName().matches("(heapwright/|META-INF/(sbom|licenses)/|META-INF/MANIFEST).*"))
+                .filter(e -> e.getName().matches("(heapwright/|META-INF/(sbom|licenses)/|META-INF/MANIFEST).*"))
                 .map(e -> e.getTimeLocal().toString())
                 .toList());
         assertEquals(1, times.size(), times.toString());
