@@ -1,9 +1,9 @@
 package heapwright.advice.engine;
 
 import heapwright.advice.fact.LimitIs;
+import heapwright.advice.fact.Placed;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Side;
-import heapwright.advice.fact.Placed;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
 import java.util.ArrayList;

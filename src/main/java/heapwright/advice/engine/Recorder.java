@@ -83,7 +83,10 @@ final class Recorder {
                 List<Object> matched = event.getMatch().getObjects();
                 because = new Matched(
                         matched.stream().flatMap(Recorder::ground).toList(),
-                        matched.stream().mapToDouble(Recorder.this::degree).min().orElse(1));
+                        matched.stream()
+                                .mapToDouble(Recorder.this::degree)
+                                .min()
+                                .orElse(1));
             }
         };
     }

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.fact.LimitIs;
+import heapwright.advice.fact.Placed;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Reads.Basis;
 import heapwright.advice.fact.Side;
-import heapwright.advice.fact.Placed;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
 import java.util.List;
