@@ -17,8 +17,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -42,6 +44,7 @@ public final class Casebook {
             "withheld",
             "cautions",
             "notCautions",
+            "stepCautions",
             "contradictions",
             "audit",
             "why");
@@ -119,11 +122,20 @@ public final class Casebook {
                 all(name, Remedy.values(), expect.path("withheld")),
                 all(name, Caution.values(), expect.path("cautions")),
                 all(name, Caution.values(), expect.path("notCautions")),
+                stepCautions(name, expect.path("stepCautions")),
                 pairs,
                 expect.hasNonNull("audit")
                         ? Optional.of(new AuditReader(name, knowledge).read(expect.get("audit")))
                         : Optional.empty(),
                 expect.has("why") ? Optional.of(why(name, expect.get("why"))) : Optional.empty());
+    }
+
+    private static Map<Remedy, List<Caution>> stepCautions(String name, JsonNode told) {
+        Map<Remedy, List<Caution>> demanded = new EnumMap<>(Remedy.class);
+        told.properties()
+                .forEach(e -> demanded.put(
+                        one(name, Remedy.values(), e.getKey()), all(name, Caution.values(), e.getValue())));
+        return demanded;
     }
 
     private static WhyDemand why(String name, JsonNode why) {

@@ -5,6 +5,7 @@ import heapwright.knowledge.Caution;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param withheld remedies that must be held back with a reason
  * @param cautions cautions that must be given, with a step or always
  * @param notCautions cautions that must not be given
+ * @param stepCautions cautions that must stand at a step itself, and the step must be offered
  * @param contradictions pairs of signs that must be named as contradictory
  * @param audit what the audit of the recipe must be, where the case asks
  * @param why what the answer to why must be
@@ -35,6 +37,7 @@ public record Expectation(
         List<Remedy> withheld,
         List<Caution> cautions,
         List<Caution> notCautions,
+        Map<Remedy, List<Caution>> stepCautions,
         List<List<Sign>> contradictions,
         Optional<AuditExpectation> audit,
         Optional<WhyDemand> why) {}

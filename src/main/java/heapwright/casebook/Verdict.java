@@ -14,10 +14,13 @@ import heapwright.knowledge.Id;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * How the advice on a case compares with what the case demands.
@@ -66,12 +69,13 @@ public record Verdict(Case tested, List<String> misses) {
         Set<Remedy> offered = EnumSet.noneOf(Remedy.class);
         Set<Caution> cautions = EnumSet.noneOf(Caution.class);
         cautions.addAll(advice.cautions());
+        Map<Remedy, List<Caution>> atSteps = new EnumMap<>(Remedy.class);
         for (Step step : advice.steps()) {
-            offered.add(step.main().remedy());
-            cautions.addAll(step.main().cautions());
-            step.alternatives().forEach(o -> offered.add(o.remedy()));
-            step.alternatives().forEach(o -> cautions.addAll(o.cautions()));
+            Stream.concat(Stream.of(step.main()), step.alternatives().stream())
+                    .forEach(o -> atSteps.put(o.remedy(), o.cautions()));
         }
+        offered.addAll(atSteps.keySet());
+        atSteps.values().forEach(cautions::addAll);
         lacking(misses, "is not among the steps " + ids(offered), expect.steps(), offered);
         expect.firstStep().ifPresent(first -> {
             if (advice.steps().isEmpty() || advice.steps().get(0).main().remedy() != first) {
@@ -85,6 +89,9 @@ public record Verdict(Case tested, List<String> misses) {
         lacking(misses, "is not held back; held back are " + ids(held), expect.withheld(), held);
         lacking(misses, "is not said", expect.cautions(), cautions);
         expect.notCautions().stream().filter(cautions::contains).forEach(c -> misses.add(c.id() + " must not be said"));
+        expect.stepCautions()
+                .forEach((step, wanted) -> lacking(
+                        misses, "is not said at " + step.id(), wanted, atSteps.getOrDefault(step, List.of())));
         for (List<Sign> pair : expect.contradictions()) {
             if (advice.contradictions().stream().noneMatch(c -> same(c, pair))) {
                 misses.add(ids(pair) + " are not named as contradictory");
