@@ -90,8 +90,8 @@ public record Verdict(Case tested, List<String> misses) {
         lacking(misses, "is not said", expect.cautions(), cautions);
         expect.notCautions().stream().filter(cautions::contains).forEach(c -> misses.add(c.id() + " must not be said"));
         expect.stepCautions()
-                .forEach((step, wanted) -> lacking(
-                        misses, "is not said at " + step.id(), wanted, atSteps.getOrDefault(step, List.of())));
+                .forEach((step, wanted) ->
+                        lacking(misses, "is not said at " + step.id(), wanted, atSteps.getOrDefault(step, List.of())));
         for (List<Sign> pair : expect.contradictions()) {
             if (advice.contradictions().stream().noneMatch(c -> same(c, pair))) {
                 misses.add(ids(pair) + " are not named as contradictory");
