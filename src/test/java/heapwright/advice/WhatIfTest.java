@@ -17,6 +17,8 @@ import heapwright.report.Units;
 import heapwright.report.WhatIfWords;
 import heapwright.report.Words;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
@@ -32,17 +34,31 @@ class WhatIfTest {
 
     private final Knowledge knowledge = KnowledgeReader.packed();
     private final Advisor advisor = Advisor.packed(knowledge);
-    private final Advice advice = advisor.advise(read("src/main/resources/heapwright/web/example.json"));
+    private final Advice advice = advisor.advise(narrowExample());
+
+    /** The example, narrower, so that it is surely too small for the cold and wrapping it is worth a try. */
+    private Pile narrowExample() {
+        String example = text("src/main/resources/heapwright/web/example.json");
+        return parsed(example.replaceFirst("(\"width\": \\{\\s*\"value\": )1", "$10.5"));
+    }
 
     private Pile read(String file) {
+        return parsed(text(file));
+    }
+
+    private static String text(String file) {
         try {
-            return new PileReader(knowledge.vocabulary())
-                    .read(file, Files.readAllBytes(Path.of(file)))
-                    .pile()
-                    .orElseThrow();
+            return Files.readString(Path.of(file));
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
+    }
+
+    private Pile parsed(String document) {
+        return new PileReader(knowledge.vocabulary())
+                .read("pile", document.getBytes(StandardCharsets.UTF_8))
+                .pile()
+                .orElseThrow();
     }
 
     private WhatIf tried(Set<Remedy> chosen) {
