@@ -79,7 +79,7 @@ class JobsIT {
             try (BrowserContext visitor = chrome.phone(scripts)) {
                 Page page = visitor.newPage();
                 page.navigate(server.at("/checkup"));
-                page.locator("details.sense summary").first().click();
+                page.locator("details.sense:has(input[name='sign.smells-ammonia']) summary").click();
                 page.locator("input[name='sign.smells-ammonia'][value=yes]").check();
                 Chrome.button(page, "Show the whole result").click();
                 page.waitForURL("**/result?**");
@@ -354,7 +354,7 @@ class JobsIT {
             page.keyboard().press("Enter");
             page.waitForSelector("#live .stands");
             assertEquals("next-ask", page.evaluate("document.activeElement.id"));
-            tabTo(page, "details.sense summary");
+            tabTo(page, "details.sense:has(input[name='sign.smells-musty']) summary");
             page.keyboard().press("Enter");
             tabTo(page, "input[name='sign.smells-musty']");
             page.keyboard().press("ArrowUp");
