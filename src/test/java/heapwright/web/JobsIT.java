@@ -79,7 +79,8 @@ class JobsIT {
             try (BrowserContext visitor = chrome.phone(scripts)) {
                 Page page = visitor.newPage();
                 page.navigate(server.at("/checkup"));
-                page.locator("details.sense:has(input[name='sign.smells-ammonia']) summary").click();
+                page.locator("details.sense:has(input[name='sign.smells-ammonia']) summary")
+                        .click();
                 page.locator("input[name='sign.smells-ammonia'][value=yes]").check();
                 Chrome.button(page, "Show the whole result").click();
                 page.waitForURL("**/result?**");
