@@ -143,8 +143,17 @@ class LanguageIT {
     /** All texts of the tables, of the rules and of the piles shown; the longest first. */
     private List<String> tables() throws IOException {
         Set<String> texts = new HashSet<>();
-        for (String table :
-                List.of("signs", "causes", "remedies", "cautions", "limits", "materials", "measures", "sources")) {
+        for (String table : List.of(
+                "signs",
+                "causes",
+                "dangers",
+                "keep-out-classes",
+                "remedies",
+                "cautions",
+                "limits",
+                "materials",
+                "measures",
+                "sources")) {
             collect(tree("/heapwright/tables/" + table + ".json"), texts);
         }
         collect(tree("/heapwright/web/example.json"), texts);
@@ -155,6 +164,8 @@ class LanguageIT {
         Set<String> forms = new HashSet<>(texts);
         for (String text : texts) {
             forms.add(text.toLowerCase(Locale.ROOT));
+            forms.add(text.substring(0, Math.min(1, text.length())).toUpperCase(Locale.ROOT)
+                    + text.substring(Math.min(1, text.length())));
             forms.add(text.replaceFirst("\\.$", ""));
         }
         return forms.stream()

@@ -43,10 +43,11 @@ public final class Workload implements HandlerWrapper, AutoCloseable {
 
     @Override
     public Handler wrap(Endpoint endpoint) {
-        Handler handler = SoundRequests.read(endpoint.handler);
         if (!REQUESTS.contains(endpoint.method)) {
-            return handler;
+            // What comes before a request must not take its body in: guards and bounds stand first.
+            return endpoint.handler;
         }
+        Handler handler = SoundRequests.read(endpoint.handler);
         return switch (Kind.of(endpoint)) {
             case LIGHT -> handler;
             case CHANGE -> ctx -> change(ctx, handler);
