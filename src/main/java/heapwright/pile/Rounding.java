@@ -21,12 +21,13 @@ final class Rounding {
 
     private Rounding() {}
 
-    /** A value in another unit of the same kind, or in the same. */
+    /** A value in another unit of the same kind, or in the same; infinite where the unit cannot hold it. */
     static double converted(double value, Unit from, Unit to) {
-        if (!Double.isFinite(value)) {
-            return value;
+        double changed = from.to(to, value);
+        if (!Double.isFinite(changed)) {
+            return changed;
         }
-        BigDecimal exact = BigDecimal.valueOf(from.to(to, value));
+        BigDecimal exact = BigDecimal.valueOf(changed);
         return to instanceof TemperatureUnit
                 ? exact.setScale(DECIMALS, RoundingMode.HALF_EVEN).doubleValue()
                 : exact.round(CONVERTED).doubleValue();

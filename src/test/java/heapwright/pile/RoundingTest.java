@@ -2,6 +2,7 @@ package heapwright.pile;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,5 +42,18 @@ class RoundingTest {
     void keeps() {
         assertEquals(123.456789, Rounding.converted(123.456789, MassUnit.KILOGRAM, MassUnit.KILOGRAM));
         assertEquals(12.345678, Quantity.TEMPERATURE.keep(12.345678, TemperatureUnit.CELSIUS));
+    }
+
+    @Test
+    @DisplayName("is infinite where no number holds it in the other unit, and is refused as too much")
+    void beyondAllNumbers() {
+        assertEquals(Double.POSITIVE_INFINITY, Rounding.converted(1e308, MassUnit.TONNE, MassUnit.KILOGRAM));
+        String document = "{\"heapwright\":\"pile/1\",\"asOf\":\"2026-11-21\",\"recipe\":"
+                + "[{\"material\":\"%s\",\"amount\":1e308,\"unit\":\"t\"}]}";
+        TestVocabulary words = new TestVocabulary();
+        String material = words.materials().stream().sorted().findFirst().orElseThrow();
+        ReadResult result =
+                new PileReader(words).read("x", document.formatted(material).getBytes(StandardCharsets.UTF_8));
+        assertEquals(1, result.problems().size(), () -> result.problems().toString());
     }
 }
