@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param firstStep the remedy that must come first
  * @param notSteps remedies that must not be offered
  * @param withheld remedies that must be held back with a reason
+ * @param forbidden remedies that a guard itself must hold back, not only another step that they would undo or repeat
  * @param cautions cautions that must be given, with a step or always
  * @param notCautions cautions that must not be given
  * @param stepCautions cautions that must stand at a step itself, and the step must be offered
@@ -35,6 +36,7 @@ public record Expectation(
         Optional<Remedy> firstStep,
         List<Remedy> notSteps,
         List<Remedy> withheld,
+        List<Remedy> forbidden,
         List<Caution> cautions,
         List<Caution> notCautions,
         Map<Remedy, List<Caution>> stepCautions,

@@ -6,6 +6,7 @@ import heapwright.advice.Finding;
 import heapwright.advice.Held;
 import heapwright.advice.Step;
 import heapwright.advice.audit.Audit;
+import heapwright.advice.engine.Pass;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Grade;
 import heapwright.knowledge.Cause;
@@ -87,6 +88,11 @@ public record Verdict(Case tested, List<String> misses) {
                 .forEach(r -> misses.add(r.id() + " must not be among the steps"));
         List<Remedy> held = advice.withheld().stream().map(Held::remedy).toList();
         lacking(misses, "is not held back; held back are " + ids(held), expect.withheld(), held);
+        List<Remedy> guarded = advice.withheld().stream()
+                .filter(h -> h.rules().stream().anyMatch(r -> r.pass() == Pass.GUARD))
+                .map(Held::remedy)
+                .toList();
+        lacking(misses, "is not held back by a guard; these are " + ids(guarded), expect.forbidden(), guarded);
         lacking(misses, "is not said", expect.cautions(), cautions);
         expect.notCautions().stream().filter(cautions::contains).forEach(c -> misses.add(c.id() + " must not be said"));
         expect.stepCautions()
