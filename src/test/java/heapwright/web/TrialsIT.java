@@ -83,11 +83,13 @@ class TrialsIT {
             Page page = visitor.newPage();
             page.navigate(server.at(WHY));
             assertThat(page.locator("#tried .line-with")).hasCount(0);
-            page.locator("input[name=step][value=insulate]").check();
+            page.locator("input[name=step][value=loosen-sides-and-top]").check();
             page.locator("input[name=step][value=mix-in-dry-carbon]").check();
             Chrome.button(page, "Show what it would do").click();
-            assertTrue(page.url().contains("step=insulate") && page.url().contains("step=mix-in-dry-carbon"));
-            assertTrue(page.locator("input[name=step][value=insulate]").isChecked());
+            assertTrue(page.url().contains("step=loosen-sides-and-top")
+                    && page.url().contains("step=mix-in-dry-carbon"));
+            assertTrue(
+                    page.locator("input[name=step][value=loosen-sides-and-top]").isChecked());
             assertThat(page.locator("#tried polyline.line-with")).hasCount(1);
             assertThat(page.locator("#tried polyline.line-without")).hasCount(1);
             assertThat(page.locator("#try-answer")).containsText("40 °C");
@@ -101,7 +103,7 @@ class TrialsIT {
             Page page = visitor.newPage();
             page.navigate(server.at(WHY));
             String alone = page.locator("#try-desc").textContent();
-            page.locator("input[name=step][value=insulate]").check();
+            page.locator("input[name=step][value=loosen-sides-and-top]").check();
             page.waitForSelector("#tried polyline.line-with", new Page.WaitForSelectorOptions());
             assertNotEquals(alone, page.locator("#try-desc").textContent());
             String one = page.locator("#tried polyline.line-with").first().getAttribute("points");
@@ -112,8 +114,9 @@ class TrialsIT {
                     page.locator("#try-answer").textContent(),
                     page.locator("#said").textContent());
             page.reload();
-            assertTrue(page.locator("input[name=step][value=insulate]").isChecked());
-            page.locator("input[name=step][value=insulate]").uncheck();
+            assertTrue(
+                    page.locator("input[name=step][value=loosen-sides-and-top]").isChecked());
+            page.locator("input[name=step][value=loosen-sides-and-top]").uncheck();
             page.locator("input[name=step][value=mix-in-dry-carbon]").uncheck();
             page.waitForCondition(
                     () -> page.locator("#tried polyline.line-with").count() == 0);
@@ -126,7 +129,7 @@ class TrialsIT {
     void theCoursesCanBeToldApartInGrey() {
         try (BrowserContext visitor = chrome.phone(false)) {
             Page page = visitor.newPage();
-            page.navigate(server.at(WHY + "?step=insulate"));
+            page.navigate(server.at(WHY + "?step=loosen-sides-and-top"));
             String dash = "e => getComputedStyle(e).strokeDasharray";
             String with = (String) page.locator("#tried polyline.line-with").evaluate(dash);
             String without =
@@ -149,7 +152,7 @@ class TrialsIT {
             try (BrowserContext visitor = chrome.visitor(Chrome.PHONE, scheme, true)) {
                 Page page = visitor.newPage();
                 for (String path : List.of(
-                        WHY + "?step=insulate&step=mix-in-dry-carbon",
+                        WHY + "?step=loosen-sides-and-top&step=mix-in-dry-carbon",
                         "/piles/heap-by-the-birches",
                         "/piles/heap-by-the-birches/checkup?y=soggy",
                         "/piles/heap-by-the-birches/checkup/result?y=soggy",
@@ -181,7 +184,8 @@ class TrialsIT {
 
     @Test
     void theInterfaceTriesTheSameSteps() throws IOException, InterruptedException {
-        HttpResponse<String> answer = send("POST", "/api/what-if?step=insulate&step=mix-in-dry-carbon", example);
+        HttpResponse<String> answer =
+                send("POST", "/api/what-if?step=loosen-sides-and-top&step=mix-in-dry-carbon", example);
         assertEquals(200, answer.statusCode(), answer.body());
         JsonNode described =
                 mapper.readTree(send("GET", "/api/openapi.json", null).body());
@@ -203,15 +207,16 @@ class TrialsIT {
         JsonNode tried = mapper.readTree(answer.body());
         assertEquals(2, tried.path("together").size());
         assertTrue(tried.path("days").path(5).has("withC"));
-        HttpResponse<String> stored = send("GET", "/api/piles/heap-by-the-birches/what-if?step=insulate", null);
+        HttpResponse<String> stored =
+                send("GET", "/api/piles/heap-by-the-birches/what-if?step=loosen-sides-and-top", null);
         assertEquals(200, stored.statusCode(), stored.body());
         assertEquals(
-                "insulate",
+                "loosen-sides-and-top",
                 mapper.readTree(stored.body()).path("together").path(0).asText());
         assertEquals(400, send("POST", "/api/what-if?step=dance", example).statusCode());
         HttpResponse<String> other = send("POST", "/api/what-if?step=catch-leachate", example);
         assertEquals(422, other.statusCode());
-        assertTrue(other.body().contains("insulate"), other.body());
+        assertTrue(other.body().contains("loosen-sides-and-top"), other.body());
         String bare = "{\"heapwright\":\"pile/1\",\"asOf\":\"2026-11-20\"}";
         assertEquals(422, send("POST", "/api/what-if", bare).statusCode());
     }

@@ -51,7 +51,27 @@ public enum Factor implements Id {
             case OVERHEATED, FIRE_RISK, TOO_LARGE -> HEAT;
             case SPENT, FINISHED, MATURING -> FOOD;
             case WORKING_WELL, JUST_BUILT -> NONE;
-            default -> UNKNOWN;
+            case POORLY_MIXED,
+                    TOO_MUCH_NITROGEN,
+                    TOO_ALKALINE,
+                    FAT_COATED,
+                    GAS_IN_CLOSED_SPACE,
+                    SOMEBODY_HURT,
+                    HAZARDOUS_WASTE,
+                    WASPS_NEST,
+                    FOOD_EXPOSED,
+                    STANDING_WATER_BREEDS,
+                    RUNOFF_LOSS,
+                    WEED_SEEDS_ALIVE,
+                    ROOTS_INVADING,
+                    DISEASE_CARRIED,
+                    HERBICIDE_RESIDUE,
+                    SALT_LOAD,
+                    CONTAMINATED,
+                    PATHOGEN_RISK,
+                    RAW_STORE_SMELLS,
+                    HARMLESS_FUNGI,
+                    UNFINISHED -> UNKNOWN;
         };
     }
 
