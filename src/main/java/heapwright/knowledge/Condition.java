@@ -10,6 +10,7 @@ public enum Condition implements Id {
     SATURATED,
     // warmth
     COLD_CORE,
+    TOO_COOL_TO_SCALD,
     WARM_CORE,
     HOT_CORE,
     OVERHEATING,
