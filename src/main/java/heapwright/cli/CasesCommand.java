@@ -8,6 +8,7 @@ import heapwright.casebook.CaseFault;
 import heapwright.casebook.Casebook;
 import heapwright.casebook.RuleHolds;
 import heapwright.casebook.RuleHolds.Hold;
+import heapwright.casebook.Scored;
 import heapwright.casebook.Verdict;
 import heapwright.report.JsonText;
 import heapwright.report.Layout;
@@ -34,6 +35,7 @@ import picocli.CommandLine.Parameters;
         footer = {
             "  heapwright cases",
             "  heapwright cases cases/published",
+            "  heapwright cases --by-source cases/unfitted",
             "  heapwright cases --unheld",
             "  heapwright cases --unheld=guard"
         })
@@ -63,6 +65,13 @@ final class CasesCommand implements Callable<Integer> {
                     + " fires must fail without it. Of one pass or several (guard,remedy); all if none is named.")
     private List<String> unheld;
 
+    @Option(
+            names = "--by-source",
+            description = "Tell, source by source, how often the cause comes first or among the first two, how often"
+                    + " every step is among the first four, how often a step does harm, and how far the likelihoods"
+                    + " hold.")
+    private boolean bySource;
+
     @Mixin
     private OutputOptions output;
 
@@ -82,14 +91,20 @@ final class CasesCommand implements Callable<Integer> {
             print(new RuleHolds(workshop.knowledge(), workshop.advisor().rulebook(), cases).of(passes()));
             return Program.OK;
         }
+        if (bySource) {
+            ScoreReport scores = new ScoreReport(
+                    cases.stream().map(c -> Scored.of(c, workshop.advisor())).toList());
+            terminal.out().print(output.json ? scores.json() : scores.text(terminal.bold()));
+            return Program.OK;
+        }
         List<Verdict> verdicts =
                 cases.stream().map(c -> Verdict.of(c, workshop.advisor())).toList();
-        Map<String, Tally> bySource = new TreeMap<>();
-        verdicts.forEach(v -> bySource.merge(v.tested().source(), Tally.of(v), Tally::plus));
+        Map<String, Tally> tallies = new TreeMap<>();
+        verdicts.forEach(v -> tallies.merge(v.tested().source(), Tally.of(v), Tally::plus));
         if (output.json) {
             terminal.out().println(json(verdicts));
         } else {
-            terminal.out().print(text(verdicts, bySource));
+            terminal.out().print(text(verdicts, tallies));
         }
         return Program.OK;
     }
