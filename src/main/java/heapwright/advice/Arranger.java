@@ -3,6 +3,7 @@ package heapwright.advice;
 import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.Outcome;
 import heapwright.advice.engine.RuleInfo;
+import heapwright.advice.fact.Grade;
 import heapwright.advice.fact.Precedes;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Replaces;
@@ -30,10 +31,14 @@ import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
- * Puts the proposed steps in order: danger first and what it waits for, then by what a step is expected to win over all likely causes, less
- * its labour and its risk. Steps that undo each other never both stand; of ways that do the same the best leads.
+ * Puts the proposed steps in order: danger first and what it waits for, then the step of the likeliest finding, then by what
+ * a step is expected to win over all likely causes, less its labour and its risk. Steps that undo each other never both
+ * stand; of ways that do the same the best leads. The model of heat helps to order steps; it never withholds one.
  */
 final class Arranger {
+
+    /** Likelihoods nearer than this are told apart by nobody; judgement. */
+    private static final double AS_LIKELY = 0.05;
 
     private final Knowledge knowledge;
     private final Outcome outcome;
@@ -72,34 +77,26 @@ final class Arranger {
         Map<Remedy, Set<Remedy>> before = before();
         Set<Remedy> pressing = pressing(grounds.keySet(), before);
         List<Option> ranked = new ArrayList<>();
-        List<Held> useless = new ArrayList<>();
         grounds.forEach((remedy, why) -> {
             if (!heldBy.containsKey(remedy)) {
-                Option option = option(remedy, why);
-                if (!pressing.contains(remedy)
-                        && option.gain().filter(Gain::useless).isPresent()
-                        && ofPace(why)
-                        && knowledge.remedies().get(remedy).does().forPaceOnly()) {
-                    useless.add(new Held(remedy, List.of(), Optional.empty(), option.gain()));
-                } else {
-                    ranked.add(option);
-                }
+                ranked.add(option(remedy, why));
             }
         });
+        Set<Remedy> leading = leading(ranked);
         ranked.sort(Comparator.comparing((Option o) -> !info(o).firstAid())
                 .thenComparing((Option o) -> !pressing.contains(o.remedy()))
+                .thenComparing((Option o) -> !leading.contains(o.remedy()))
                 .thenComparing(Comparator.comparingDouble(Option::worth).reversed())
                 .thenComparing(Option::remedy));
-        List<Step> steps = steps(inSequence(withoutUndoing(ranked), before), pressing);
+        List<Step> steps = steps(inSequence(withoutUndoing(ranked, pressing), before, pressing), pressing);
         Set<Remedy> proposed = grounds.keySet();
         List<Held> withheld = new ArrayList<>();
         heldBy.forEach((remedy, rules) -> {
             if (proposed.contains(remedy)) {
-                withheld.add(new Held(remedy, rules, Optional.empty(), Optional.empty()));
+                withheld.add(new Held(remedy, rules, Optional.empty()));
             }
         });
-        undoneBy.forEach((remedy, by) -> withheld.add(new Held(remedy, List.of(), Optional.of(by), Optional.empty())));
-        withheld.addAll(useless);
+        undoneBy.forEach((remedy, by) -> withheld.add(new Held(remedy, List.of(), Optional.of(by))));
         return new Arranged(steps, withheld);
     }
 
@@ -136,12 +133,25 @@ final class Arranger {
         return grounds;
     }
 
+    /**
+     * The step of the likeliest finding: what is wrong first is put right first. Of findings as likely as that, the best
+     * step leads.
+     */
+    private static Set<Remedy> leading(List<Option> options) {
+        double likeliest = options.stream().mapToDouble(Option::chance).max().orElse(0);
+        return options.stream()
+                .filter(o -> o.chance() >= likeliest - AS_LIKELY)
+                .max(Comparator.comparingDouble(Option::worth)
+                        .thenComparing(Comparator.comparing(Option::remedy).reversed()))
+                .map(o -> EnumSet.of(o.remedy()))
+                .orElse(EnumSet.noneOf(Remedy.class));
+    }
+
     private Option option(Remedy remedy, List<Ground> why) {
         RemedyInfo info = knowledge.remedies().get(remedy);
         List<DoseAmount> amounts = doses.apply(remedy);
-        Optional<Gain> gain = effects.of(remedy, amounts);
-        double days = gain.filter(
-                        g -> ofPace(why) && (!g.useless() || info.does().forPaceOnly()))
+        Optional<Gain> gain = effects.of(remedy, amounts).filter(g -> !g.useless());
+        double days = gain.filter(g -> ofPace(why))
                 .map(g -> Worth.inCoin(info, g))
                 .orElse(info.effectDays().likely());
         double whole = Worth.of(info, why, days);
@@ -149,19 +159,21 @@ final class Arranger {
         return new Option(remedy, why, worth, amounts, cautions.of(info, amounts), gain);
     }
 
-    private List<Option> withoutUndoing(List<Option> ranked) {
+    /**
+     * Of two steps that undo each other the one for the likelier finding stands, so that a weak finding never keeps out the
+     * cure of a stronger one; of those for findings as likely, the better one.
+     */
+    private List<Option> withoutUndoing(List<Option> ranked, Set<Remedy> pressing) {
         List<Option> standing = new ArrayList<>();
-        for (Option option : ranked) {
-            Optional<Option> undone = standing.stream()
-                    .filter(s -> info(s).undoes().contains(option.remedy()))
-                    .findFirst();
-            if (undone.isPresent()) {
-                undoneBy.put(option.remedy(), undone.get().remedy());
-            } else {
-                standing.add(option);
-            }
-        }
-        return standing;
+        ranked.stream()
+                .sorted(Comparator.comparing((Option o) -> !info(o).firstAid())
+                        .thenComparing(o -> !pressing.contains(o.remedy()))
+                        .thenComparing(o -> -Math.round(o.chance() / AS_LIKELY)))
+                .forEach(option -> standing.stream()
+                        .filter(s -> info(s).undoes().contains(option.remedy()))
+                        .findFirst()
+                        .ifPresentOrElse(s -> undoneBy.put(option.remedy(), s.remedy()), () -> standing.add(option)));
+        return ranked.stream().filter(standing::contains).toList();
     }
 
     /** What must come before each step. */
@@ -193,19 +205,23 @@ final class Arranger {
     }
 
     /** Moves a step in front of one that must come after it. */
-    private static List<Option> inSequence(List<Option> ranked, Map<Remedy, Set<Remedy>> before) {
+    private static List<Option> inSequence(List<Option> ranked, Map<Remedy, Set<Remedy>> before, Set<Remedy> pressing) {
         Map<Remedy, Option> sequence = new LinkedHashMap<>();
         for (Option option : ranked) {
-            place(option, ranked, before, sequence, EnumSet.noneOf(Remedy.class));
+            place(option, ranked, before, pressing, sequence, EnumSet.noneOf(Remedy.class));
         }
         return List.copyOf(sequence.values());
     }
 
-    /** Puts an option at the end, right behind those that must come before it; a circle is cut where it was entered. */
+    /**
+     * Puts an option at the end, right behind those that must come before it; a circle is cut where it was entered. What
+     * serves a finding that is only possible does not come before the cure of a likelier one.
+     */
     private static void place(
             Option option,
             List<Option> ranked,
             Map<Remedy, Set<Remedy>> before,
+            Set<Remedy> pressing,
             Map<Remedy, Option> sequence,
             Set<Remedy> entered) {
         if (sequence.containsKey(option.remedy()) || !entered.add(option.remedy())) {
@@ -214,7 +230,9 @@ final class Arranger {
         Set<Remedy> first = before.getOrDefault(option.remedy(), Set.of());
         ranked.stream()
                 .filter(o -> first.contains(o.remedy()))
-                .forEach(o -> place(o, ranked, before, sequence, entered));
+                .filter(o -> pressing.contains(o.remedy())
+                        || o.chance() >= Math.min(Grade.LIKELY.from(), option.chance() - AS_LIKELY))
+                .forEach(o -> place(o, ranked, before, pressing, sequence, entered));
         sequence.put(option.remedy(), option);
     }
 

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param worth days of progress it is expected to win, less its labour and risk in the same coin; for ranking only
  * @param doses how much of what
  * @param cautions what to beware of, the gravest first
- * @param gain what it would win on this pile, where the model can say
+ * @param gain what it would win on this pile, where the model can say and it wins something
  */
 public record Option(
         Remedy remedy,
@@ -28,5 +28,10 @@ public record Option(
         grounds = List.copyOf(grounds);
         doses = List.copyOf(doses);
         cautions = List.copyOf(cautions);
+    }
+
+    /** The likelihood of the likeliest cause that it mends, 0 to 1. */
+    double chance() {
+        return grounds.stream().mapToDouble(Ground::likelihood).max().orElse(0);
     }
 }

@@ -119,7 +119,6 @@ public record RemedyInfo(
      * @param addsAlkali it brings ash or lime
      * @param addsDryStuff it works dry, carbon-rich stuff in
      * @param fromOutside it is done without touching the pile and without going into the room or pit where it stands
-     * @param forPaceOnly it serves nothing but the pace of the pile, so that it falls away where it wins no days
      */
     public record Does(
             boolean opens,
@@ -130,8 +129,7 @@ public record RemedyInfo(
             boolean addsNitrogen,
             boolean addsAlkali,
             boolean addsDryStuff,
-            boolean fromOutside,
-            boolean forPaceOnly) {
+            boolean fromOutside) {
 
         /** Whether it opens, turns, wets or feeds the pile: what nobody does to a pile in danger. */
         public boolean disturbs() {

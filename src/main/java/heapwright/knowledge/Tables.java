@@ -201,8 +201,7 @@ final class Tables {
                 row.flag("addsNitrogen"),
                 row.flag("addsAlkali"),
                 row.flag("addsDryStuff"),
-                row.flag("fromOutside"),
-                row.flag("forPaceOnly"));
+                row.flag("fromOutside"));
     }
 
     private Known known(Row row) {

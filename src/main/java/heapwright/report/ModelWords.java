@@ -153,9 +153,6 @@ public final class ModelWords {
     /** What a step buys: when the core is back at 40 °C with and without it, and the days won. */
     String gain(Gain gain, LocalDate today) {
         String forty = words.figures().temperature(40);
-        if (gain.useless()) {
-            return words.text("gain.not-faster");
-        }
         if (gain.asleep()) {
             String until = date(today.plusDays(gain.days()));
             return gain.with().likely()
@@ -179,12 +176,6 @@ public final class ModelWords {
                         date(today.plusDays(Math.round(gain.without().days().likely()))))
                 : words.text("gain.without-never");
         return gain.with().likely() ? with + "; " + without + ". " + won : won + " " + with;
-    }
-
-    String useless(Gain gain) {
-        return gain.asleep()
-                ? words.text("gain.useless-asleep", gain.days())
-                : words.text("gain.useless", days(gain.daysWon()));
     }
 
     /** A range of days as "5 (3–9)". */

@@ -305,7 +305,6 @@ public final class TextReport {
         List<String> reasons = new ArrayList<>();
         held.rules().forEach(r -> reasons.add(words.rationale(r)));
         held.undoes().ifPresent(r -> reasons.add(words.text("held.undoes", words.remedy(r))));
-        held.useless().ifPresent(g -> reasons.add(new ModelWords(words).useless(g)));
         return String.join(" ", reasons);
     }
 

@@ -64,10 +64,6 @@ public final class WhyReport {
                         .ifPresent(g ->
                                 page.paragraph(3, 0, model.gain(g, advice.pile().asOf())));
             });
-            advice.withheld()
-                    .forEach(h -> h.useless()
-                            .ifPresent(g ->
-                                    page.paragraph(0, 2, "- " + words.remedy(h.remedy()) + ": " + model.useless(g))));
             page.paragraph(0, 0, words.text("why.checkup"));
         }
         return page.toString();

@@ -25,6 +25,7 @@ import heapwright.knowledge.RemedyInfo.Urgency;
 import heapwright.process.heat.Range;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +38,7 @@ class ArrangerTest {
     private static final LocalDate DAY = LocalDate.of(2026, 11, 21);
 
     private final List<Firing> firings = new ArrayList<>();
+    private final Map<Cause, Double> likelihoods = new EnumMap<>(Cause.class);
 
     @Test
     @DisplayName("puts danger first, however little it is thought to win")
@@ -120,17 +122,49 @@ class ArrangerTest {
     }
 
     @Test
-    @DisplayName("holds back what wins nothing in the model, but not what serves smell as well")
-    void useless() {
+    @DisplayName("never withholds what the findings ask for because the model sees nothing won, and says no loss")
+    void modelNeverWithholds() {
         propose(Remedy.INSULATE, Strength.DECISIVE);
-        propose(Remedy.MIX_IN_DRY_CARBON, Strength.DECISIVE);
         Arranger.Arranged arranged = arranged((remedy, doses) -> Optional.of(gain(-9, -4, 0)));
         assertEquals(
-                List.of(Remedy.MIX_IN_DRY_CARBON),
+                List.of(Remedy.INSULATE),
                 arranged.steps().stream().map(s -> s.main().remedy()).toList());
-        assertEquals(Remedy.INSULATE, arranged.withheld().get(0).remedy());
-        assertEquals(
-                -4, arranged.withheld().get(0).useless().orElseThrow().daysWon().likely());
+        assertEquals(Optional.empty(), arranged.steps().get(0).main().gain());
+        assertEquals(List.of(), arranged.withheld());
+    }
+
+    @Test
+    @DisplayName("puts the step of the likeliest finding first, though another would win more days")
+    void likeliestFirst() {
+        likelihoods.put(Cause.WEED_SEEDS_ALIVE, 0.9);
+        propose(Remedy.INSULATE, Strength.DECISIVE);
+        propose(Remedy.PULL_SPROUTS, Cause.WEED_SEEDS_ALIVE, Strength.FAIR);
+        assertEquals(List.of(Remedy.PULL_SPROUTS, Remedy.INSULATE), steps());
+    }
+
+    @Test
+    @DisplayName(
+            "lets no step of a possible finding come before the cure of a likely one, but does where it is likely itself")
+    void possibleFirstStep() {
+        fire("ARRANGE-1", Strength.STRONG, new Precedes(Remedy.CHOP_COARSE, Remedy.INSULATE));
+        likelihoods.put(Cause.FROZEN_IN, 0.9);
+        likelihoods.put(Cause.COARSE_WOOD, 0.4);
+        propose(Remedy.INSULATE, Cause.FROZEN_IN, Strength.DECISIVE);
+        propose(Remedy.CHOP_COARSE, Cause.COARSE_WOOD, Strength.DECISIVE);
+        assertEquals(List.of(Remedy.INSULATE, Remedy.CHOP_COARSE), steps());
+        likelihoods.put(Cause.COARSE_WOOD, 0.7);
+        assertEquals(List.of(Remedy.CHOP_COARSE, Remedy.INSULATE), steps());
+    }
+
+    @Test
+    @DisplayName("never keeps out the cure of a stronger finding for a weak one")
+    void weakNeverBlocks() {
+        likelihoods.put(Cause.LACKS_NITROGEN, 0.9);
+        likelihoods.put(Cause.ACID_START, 0.35);
+        propose(Remedy.DUST_WITH_ASH, Cause.ACID_START, Strength.DECISIVE);
+        propose(Remedy.ADD_UREA, Cause.LACKS_NITROGEN, Strength.SLIGHT);
+        assertEquals(List.of(Remedy.ADD_UREA), steps());
+        assertEquals(Optional.of(Remedy.ADD_UREA), arranged().withheld().get(0).undoes());
     }
 
     private static Gain gain(double low, double likely, double high) {
@@ -250,15 +284,12 @@ class ArrangerTest {
     }
 
     private Arranger.Arranged arranged(Effects effects) {
-        Map<Cause, Weighed> even = Map.of(
-                Cause.TOO_WET, even(Cause.TOO_WET),
-                Cause.FROZEN_IN, even(Cause.FROZEN_IN),
-                Cause.TOO_SMALL_FOR_COLD, even(Cause.TOO_SMALL_FOR_COLD));
-        return new Arranger(TestPile.KNOWLEDGE, new Outcome(List.of(), firings, even), DAY, r -> List.of(), effects)
+        Map<Cause, Weighed> weighed = new EnumMap<>(Cause.class);
+        for (Cause cause : Cause.values()) {
+            double likelihood = likelihoods.getOrDefault(cause, 0.5);
+            weighed.put(cause, new Weighed(cause, likelihood, likelihood, List.of(), List.of()));
+        }
+        return new Arranger(TestPile.KNOWLEDGE, new Outcome(List.of(), firings, weighed), DAY, r -> List.of(), effects)
                 .arrange();
-    }
-
-    private static Weighed even(Cause cause) {
-        return new Weighed(cause, 0.5, 0.5, List.of(), List.of());
     }
 }

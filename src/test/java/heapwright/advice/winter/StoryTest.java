@@ -94,15 +94,4 @@ class StoryTest {
         assertTrue(water.daysWon().low() > 0, "wins " + water.daysWon());
         assertTrue(water.warmerC().likely() > 0);
     }
-
-    @Test
-    @DisplayName("holds back what wins nothing, with the figure")
-    void withheld() {
-        List<heapwright.advice.Held> held = JudgedCases.below("winter").stream()
-                .flatMap(j -> j.advice().withheld().stream())
-                .filter(h -> h.useless().isPresent())
-                .toList();
-        assertFalse(held.isEmpty());
-        held.forEach(h -> assertTrue(h.useless().orElseThrow().daysWon().high() <= 0));
-    }
 }

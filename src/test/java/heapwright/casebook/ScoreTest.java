@@ -1,0 +1,100 @@
+package heapwright.casebook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.advice.Advice;
+import heapwright.casebook.Scored.Stated;
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.Remedy;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("The score of the advice")
+class ScoreTest {
+
+    /** The demo case whose advice is used: wet and airless, the first four steps known below. */
+    private final JudgedCases.Judged demo = JudgedCases.all().stream()
+            .filter(j -> j.tested().file().equals("demo/sour-soggy-cold-three-weeks-old.json"))
+            .findFirst()
+            .orElseThrow();
+
+    private final Advice advice = demo.advice();
+
+    @Test
+    @DisplayName("counts a cause only where it stands among the first, and a step only among the first four")
+    void places() {
+        Cause first = advice.findings().get(0).cause();
+        Cause third = advice.findings().get(2).cause();
+        assertTrue(scored(List.of(first), List.of(), List.of()).right());
+        assertFalse(scored(List.of(third), List.of(), List.of()).right());
+        Remedy leading = advice.steps().get(0).main().remedy();
+        assertTrue(scored(List.of(), List.of(leading), List.of()).right());
+        assertFalse(scored(List.of(), List.of(Remedy.USE_IT), List.of()).right());
+        assertFalse(scored(List.of(first), List.of(), List.of(leading)).right());
+    }
+
+    /** Brier, Monthly Weather Review 78 (1950): the mean of the squared differences between forecast and outcome. */
+    @Test
+    @DisplayName("reckons the squared error and the bands by hand")
+    void byHand() {
+        Scored one = new Scored(
+                demo.tested(),
+                Optional.of(true),
+                Optional.of(true),
+                Optional.of(false),
+                false,
+                false,
+                List.of(new Stated(0.9, true), new Stated(0.7, false)));
+        Scored other = new Scored(
+                demo.tested(),
+                Optional.of(false),
+                Optional.of(true),
+                Optional.empty(),
+                false,
+                true,
+                List.of(new Stated(1, true)));
+        Score score = Score.of(List.of(one, other));
+        assertEquals((0.01 + 0.49 + 0) / 3, score.brier(), 1e-12);
+        assertEquals(new Score.Share(1, 2), score.first());
+        assertEquals(new Score.Share(0, 1), score.steps());
+        assertEquals(1, score.right());
+        assertEquals(1, score.agree());
+        Score.Band top = score.bands().get(4);
+        assertEquals(2, top.stated());
+        assertEquals(0.95, top.mean(), 1e-12);
+        assertEquals(1, top.so(), 1e-12);
+    }
+
+    private Scored scored(List<Cause> causes, List<Remedy> steps, List<Remedy> notSteps) {
+        Expectation expect = new Expectation(
+                causes,
+                1,
+                List.of(),
+                List.of(),
+                steps,
+                Optional.empty(),
+                notSteps,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
+        Case asked = new Case(
+                demo.tested().file(),
+                "",
+                "INVENTED",
+                "",
+                demo.tested().known(),
+                demo.tested().pile(),
+                expect);
+        return Scored.of(asked, advice, Verdict.of(asked, advice, Optional.empty()));
+    }
+}
