@@ -31,6 +31,7 @@ public enum Trait implements Id {
     BROTH,
     ALKALI,
     ASH,
+    LIME,
     FAST_NITROGEN,
     NITRATE,
     SODIUM,

@@ -123,6 +123,10 @@ class RulebookTest {
         Set<Condition> derived = all(Condition.class, given("new Holds\\( Condition\\.(\\w+)"));
         Set<Condition> read = all(Condition.class, given("condition (?:==|!=) Condition\\.(\\w+)"));
         read.addAll(all(Condition.class, given("condition (?:not )?in \\(([^)]*)\\)")));
+        knowledge.cautions().values().forEach(c -> {
+            read.addAll(c.fits().onlyIf());
+            read.addAll(c.fits().neverIf());
+        });
         assertEquals(derived, read, "derived and used");
         assertEquals(EnumSet.allOf(Condition.class), derived, "named and derived");
     }
