@@ -23,11 +23,16 @@ final class FolderLock {
 
     private static final Duration PAUSE = Duration.ofMillis(5);
 
-    /** How long another program may write before threads behind the one that waits for it give up. Our judgement. */
+    /**
+     * How long another program may write before threads behind the one that waits for it give up, and how often these
+     * look whether it does: they leave their place in the queue for it. Our judgement.
+     */
     private static final Duration GRACE = Duration.ofMillis(500);
 
     private final long patience;
-    private final ReentrantLock threads = new ReentrantLock();
+
+    /** In the order in which they came: else one thread may be passed over until its patience is at an end. */
+    private final ReentrantLock threads = new ReentrantLock(true);
 
     /** When the thread in front began to wait for another program; 0 while it does not. */
     private final AtomicLong waitsSince = new AtomicLong();
@@ -46,7 +51,7 @@ final class FolderLock {
      * Does some work alone.
      *
      * @param folder the folder as its real path
-     * @throws JournalFault when another program does not let go
+     * @throws JournalFault when another program does not let go, or other threads of this one take too long
      * @throws IOException when the work fails
      */
     <T> T alone(Path folder, Work<T> work) throws IOException {
@@ -61,11 +66,14 @@ final class FolderLock {
 
     private void queue(Path folder, long begin) throws IOException {
         try {
-            while (!threads.tryLock(PAUSE.toMillis(), TimeUnit.MILLISECONDS)) {
+            while (!threads.tryLock(Math.min(GRACE.toNanos(), patience), TimeUnit.NANOSECONDS)) {
                 long since = waitsSince.get();
                 long now = System.nanoTime();
-                if (now - begin > patience || since != 0 && now - since > GRACE.toNanos()) {
+                if (since != 0 && (now - since > GRACE.toNanos() || now - begin > patience)) {
                     throw locked(folder);
+                }
+                if (now - begin > patience) {
+                    throw crowded(folder);
                 }
             }
         } catch (InterruptedException e) {
@@ -110,6 +118,14 @@ final class FolderLock {
     private static JournalFault locked(Path folder) {
         return new JournalFault(
                 Kind.LOCKED, "Another program is writing in " + folder + ". Try again when it is done.", null);
+    }
+
+    private static JournalFault crowded(Path folder) {
+        return new JournalFault(
+                Kind.CROWDED,
+                "Other saves of this program in " + folder
+                        + " took so long that this one did not come to its turn. Try again.",
+                null);
     }
 
     private static InterruptedIOException interrupted(Path folder) {

@@ -22,6 +22,8 @@ public final class JournalFault extends IOException {
         UNREADABLE,
         /** Another program is writing in the folder and does not let go. */
         LOCKED,
+        /** Other saves of this same program took so long that this one did not come to its turn. */
+        CROWDED,
         /** What should be the folder is something else, or stands below a file. */
         NO_FOLDER,
         /** A name that the journal needs in its folder is taken by something of another kind, such as a link. */

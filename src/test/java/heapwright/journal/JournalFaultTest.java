@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -39,11 +40,39 @@ class JournalFaultTest {
         assertEquals(kind, fault.kind(), fault::getMessage);
     }
 
+    /** A disk as it is; for those that are not, some of it is played. */
+    private static class Played implements FileOps {
+        private final Disk disk = new Disk();
+
+        @Override
+        public void write(Path file, byte[] content) throws IOException {
+            disk.write(file, content);
+        }
+
+        @Override
+        public void append(Path file, byte[] content) throws IOException {
+            disk.append(file, content);
+        }
+
+        @Override
+        public void rename(Path from, Path to) throws IOException {
+            disk.rename(from, to);
+        }
+
+        @Override
+        public void delete(Path file) throws IOException {
+            disk.delete(file);
+        }
+
+        @Override
+        public void sync(Path folder) {
+            disk.sync(folder);
+        }
+    }
+
     /** A disk that answers every write with the same failure. */
     private static FileOps failing(IOException failure) {
-        return new FileOps() {
-            private final Disk disk = new Disk();
-
+        return new Played() {
             @Override
             public void write(Path file, byte[] content) throws IOException {
                 throw failure;
@@ -57,16 +86,6 @@ class JournalFaultTest {
             @Override
             public void rename(Path from, Path to) throws IOException {
                 throw failure;
-            }
-
-            @Override
-            public void delete(Path file) throws IOException {
-                disk.delete(file);
-            }
-
-            @Override
-            public void sync(Path folder) {
-                disk.sync(folder);
             }
         };
     }
@@ -167,6 +186,39 @@ class JournalFaultTest {
             holder.destroyForcibly().waitFor();
         }
         assertTrue(journal.delete("heap").isPresent());
+    }
+
+    /** A save that is held up by another of the same program blames no other program. */
+    @Test
+    void aSaveBehindAnotherOfTheSameProgramSaysSo() throws Exception {
+        CountDownLatch writing = new CountDownLatch(1);
+        CountDownLatch go = new CountDownLatch(1);
+        FileOps slow = new Played() {
+            @Override
+            public void write(Path file, byte[] content) throws IOException {
+                writing.countDown();
+                try {
+                    go.await();
+                } catch (InterruptedException e) {
+                    throw new IOException(e);
+                }
+                super.write(file, content);
+            }
+        };
+        Journal journal = new Journal(
+                home.resolve("piles"), new TestVocabulary(), Samples.CLOCK, slow, Duration.ofMillis(200));
+        ExecutorService thread = Executors.newSingleThreadExecutor();
+        try {
+            Future<Saving> first = thread.submit(() -> journal.create(Samples.pile("Heap")));
+            writing.await();
+            fault(Kind.CROWDED, () -> journal.create(Samples.pile("Other")));
+            go.countDown();
+            Samples.saved(first.get());
+            assertEquals(1, journal.list().size());
+        } finally {
+            go.countDown();
+            thread.shutdownNow();
+        }
     }
 
     /** Holds the lock of a folder until it is ended. */

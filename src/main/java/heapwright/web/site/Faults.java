@@ -6,6 +6,7 @@ import heapwright.web.guard.Trouble;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -19,8 +20,11 @@ public final class Faults {
     private static final int OURS = 500;
     private static final int BUSY = 503;
 
-    /** When a program that was told to come back may do so, in seconds; another program's save takes far less. */
+    /** When a program that was told to come back may do so, in seconds; a save that goes before takes far less. */
     private static final String SOON = "2";
+
+    /** What is over by itself. */
+    private static final Set<String> PASSING = Set.of("locked", "crowded");
 
     private final Renderer renderer;
 
@@ -51,6 +55,7 @@ public final class Faults {
             case READ_ONLY -> new Refusal(BUSY, "read-only");
             case UNREADABLE -> new Refusal(BUSY, "unreadable");
             case LOCKED -> new Refusal(BUSY, "locked");
+            case CROWDED -> new Refusal(BUSY, "crowded");
             case NO_FOLDER -> new Refusal(BUSY, "no-folder");
             case OBSTRUCTED -> new Refusal(409, "obstructed", fault.name());
             case FAILED -> new Refusal(BUSY, "disk");
@@ -58,7 +63,7 @@ public final class Faults {
     }
 
     private void tell(Refusal refusal, Context ctx) {
-        if (refusal.key().equals("locked")) {
+        if (PASSING.contains(refusal.key())) {
             ctx.header("Retry-After", SOON);
         }
         if (!api(ctx) && refusal.canBeSentAgain() && new SentForm(ctx).isOne()) {
