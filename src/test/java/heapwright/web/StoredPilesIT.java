@@ -80,6 +80,24 @@ class StoredPilesIT {
     }
 
     @Test
+    @DisplayName("say on their page which figures to look at again")
+    void figuresThatCannotBothBeSo() throws Exception {
+        String document =
+                """
+                {"heapwright": "pile/1", "name": "Heap", "built": "2026-11-01", "asOf": "2026-11-21",
+                 "container": {"volume": {"value": %d, "unit": "m3"}},
+                 "recipe": [{"material": "leaves-mixed", "amount": 160, "unit": "kg"}]}
+                """;
+        Files.writeString(folder.resolve("far-too-large.json"), document.formatted(27));
+        Files.writeString(folder.resolve("as-large-as-told.json"), document.formatted(1));
+        try (TestServer server = TestServer.over(folder)) {
+            String doubted = get(server, "/piles/far-too-large").body();
+            assertTrue(doubted.contains("Please check the size: you gave 27"), doubted);
+            assertFalse(get(server, "/piles/as-large-as-told").body().contains("Please check"));
+        }
+    }
+
+    @Test
     @DisplayName("are listed a hundred at a time to a person, and all at once to a program")
     void pages() throws Exception {
         PileFiles.plant(folder, 250, 1);

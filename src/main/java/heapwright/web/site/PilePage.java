@@ -74,7 +74,7 @@ final class PilePage {
                 advice.headline(),
                 advice.danger(),
                 advice.first().map(AdviceView.StepView::name),
-                advice.findings(),
+                advice.clashes(),
                 new NoteForm(site, words, renderer.texts()).view(typed, faults),
                 ctx.queryParam("noted") != null);
         renderer.page(ctx, pile.name(), Page.Door.PILES, "pile", view);

@@ -23,7 +23,7 @@ import java.util.Optional;
  * @param aside what is explained by something else
  * @param questions what would settle the rest
  * @param readings the figures behind it
- * @param clashes answers that cannot both be so
+ * @param clashes answers and figures that cannot both be so, and what to look at again
  * @param dangerWhy why a danger stands; none without one
  * @param whenSafe when the danger is over, and what else was found and waits
  */

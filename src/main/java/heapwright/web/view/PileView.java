@@ -1,6 +1,5 @@
 package heapwright.web.view;
 
-import heapwright.web.view.AdviceView.FindingView;
 import heapwright.web.view.CheckupView.Choice;
 import heapwright.web.view.CheckupView.Fault;
 import java.util.List;
@@ -20,7 +19,7 @@ import java.util.Optional;
  * @param headline what stands, in a sentence
  * @param danger whether people, animals or buildings are at stake
  * @param first the step to do first, if any
- * @param findings what is likely, and why
+ * @param clashes answers and figures that cannot both be so, and what to look at again
  * @param note the form for noting
  * @param saved whether something was just noted
  */
@@ -35,7 +34,7 @@ public record PileView(
         String headline,
         boolean danger,
         Optional<String> first,
-        List<FindingView> findings,
+        List<String> clashes,
         NoteView note,
         boolean saved) {
 
