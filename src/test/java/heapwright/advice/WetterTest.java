@@ -25,8 +25,8 @@ class WetterTest {
     /** What a figure worked out by samples may waver by. */
     private static final double WAVERS = 1e-6;
 
-    private static final List<String> SQUEEZES = List.of(
-            "", "'squeeze-streams'", "'squeeze-drops'", "'squeeze-holds'", "'squeeze-crumbles'", "'soggy'");
+    private static final List<String> SQUEEZES =
+            List.of("", "'squeeze-streams'", "'squeeze-drops'", "'squeeze-holds'", "'squeeze-crumbles'", "'soggy'");
 
     private static final List<String> RECIPES = List.of(
             "",

@@ -67,8 +67,9 @@ public final class PipelineTarget {
     public static void fuzzerTestOneInput(byte[] script) {
         int lot = Math.floorMod(Arrays.hashCode(script), LOTS.size() * Units.values().length);
         Units units = Units.values()[lot / LOTS.size()];
-        read(EditScript.documentOf(script)).ifPresent(pile -> LOTS.get(lot % LOTS.size())
-                .ask(pile, new Words(TestPile.KNOWLEDGE, Catalogue.english(), units)));
+        read(EditScript.documentOf(script))
+                .ifPresent(pile -> LOTS.get(lot % LOTS.size())
+                        .ask(pile, new Words(TestPile.KNOWLEDGE, Catalogue.english(), units)));
     }
 
     /** Answers a document in every way there is. */

@@ -205,8 +205,8 @@ class JournalFaultTest {
                 super.write(file, content);
             }
         };
-        Journal journal = new Journal(
-                home.resolve("piles"), new TestVocabulary(), Samples.CLOCK, slow, Duration.ofMillis(200));
+        Journal journal =
+                new Journal(home.resolve("piles"), new TestVocabulary(), Samples.CLOCK, slow, Duration.ofMillis(200));
         ExecutorService thread = Executors.newSingleThreadExecutor();
         try {
             Future<Saving> first = thread.submit(() -> journal.create(Samples.pile("Heap")));

@@ -82,8 +82,7 @@ class StoredPilesIT {
     @Test
     @DisplayName("say on their page which figures to look at again")
     void figuresThatCannotBothBeSo() throws Exception {
-        String document =
-                """
+        String document = """
                 {"heapwright": "pile/1", "name": "Heap", "built": "2026-11-01", "asOf": "2026-11-21",
                  "container": {"volume": {"value": %d, "unit": "m3"}},
                  "recipe": [{"material": "leaves-mixed", "amount": 160, "unit": "kg"}]}
