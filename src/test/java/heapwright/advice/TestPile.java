@@ -18,7 +18,11 @@ public final class TestPile {
 
     /** A pile from a document without its version and with single quotes for double ones. */
     public static Pile of(String fields) {
-        String document = ("{'heapwright': 'pile/1', " + fields + "}").replace('\'', '"');
+        return read(("{'heapwright': 'pile/1', " + fields + "}").replace('\'', '"'));
+    }
+
+    /** A pile from a document. */
+    public static Pile read(String document) {
         ReadResult result =
                 new PileReader(KNOWLEDGE.vocabulary()).read("test", document.getBytes(StandardCharsets.UTF_8));
         return result.pile()
