@@ -7,6 +7,7 @@ import heapwright.process.dose.DoseAmount;
 import heapwright.process.dose.Household;
 import heapwright.process.dose.Term;
 import heapwright.process.mixture.Band;
+import heapwright.process.mixture.Basis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -150,10 +151,14 @@ public final class DoseWords {
         for (Term term : terms) {
             String key = "term." + term.key().id();
             double likely = term.value().likely();
-            if (likely > ALL && words.catalogue().has(key + ".times")) {
+            boolean assumed = term.basis() == Basis.ASSUMED;
+            if (assumed && words.catalogue().has(key + ".assumed")) {
+                told.add(words.text(key + ".assumed", value(term)));
+            } else if (likely > ALL && words.catalogue().has(key + ".times")) {
                 told.add(words.text(key + ".times", words.figures().times(likely / ALL)));
             } else if (words.catalogue().has(key)) {
-                told.add(words.text(key, value(term)));
+                String text = words.text(key, value(term));
+                told.add(assumed ? words.text("dose.assumed", text) : text);
             }
         }
         return String.join("; ", told);

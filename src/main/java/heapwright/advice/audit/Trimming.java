@@ -3,7 +3,6 @@ package heapwright.advice.audit;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
 import heapwright.knowledge.Trait;
-import heapwright.pile.Amount;
 import heapwright.process.dose.Limits;
 import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Portion;
@@ -67,7 +66,7 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
         List<Trimmed> trimmed = new ArrayList<>();
         for (Portion p : portions) {
             if (has(p, trait)) {
-                Portion less = new Portion(p.material(), times(p.amount(), share), p.pieceCm(), p.chopped());
+                Portion less = p.times(share);
                 kept.add(less);
                 trimmed.add(new Trimmed(p.material(), less.litres().likely()));
             } else {
@@ -75,10 +74,6 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
             }
         }
         return new Trimming(kept, trimmed);
-    }
-
-    private static Amount times(Amount amount, double share) {
-        return new Amount(amount.value() * share, amount.unit(), amount.kilograms() * share, amount.litres() * share);
     }
 
     private static boolean has(Portion portion, Trait trait) {

@@ -17,7 +17,9 @@ public record Reads(Reading reading, double low, double likely, double high, Bas
     public enum Basis {
         MEASURED,
         REPORTED,
-        ESTIMATED
+        ESTIMATED,
+        /** Nothing is known of it; the usual figure of any pile stands in. */
+        ASSUMED
     }
 
     /** Figures that differ by less are equal: no reading is so fine, and arithmetic rounds off below it. */

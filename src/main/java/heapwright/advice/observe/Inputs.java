@@ -4,7 +4,9 @@ import heapwright.advice.fact.WentIn;
 import heapwright.knowledge.Trait;
 import heapwright.pile.Ingredient;
 import heapwright.pile.Pile;
+import heapwright.process.dose.Stocktaking;
 import heapwright.process.mixture.Materials;
+import heapwright.process.mixture.MixtureCalculator;
 import heapwright.process.mixture.Portion;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -14,7 +16,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** Turns what went into a pile into facts: for every trait and day its share of all dry matter put in. */
+/**
+ * Turns what went into a pile into facts: for every trait and day its share of all dry matter put in, or of the dry
+ * matter of the whole pile where no more is known than what was added.
+ */
 public final class Inputs {
 
     private final Pile pile;
@@ -30,7 +35,14 @@ public final class Inputs {
                         pile.recipe().stream(), pile.log().stream().flatMap(e -> e.added().stream()))
                 .filter(i -> !i.date().isAfter(pile.asOf()))
                 .toList();
-        double dry = all.stream().mapToDouble(this::dryKg).sum();
+        double known = all.stream().mapToDouble(this::dryKg).sum();
+        double dry = pile.recipe().isEmpty() && known > 0
+                ? Math.max(
+                        known,
+                        Stocktaking.of(pile, materials, new MixtureCalculator())
+                                .dryKg()
+                                .likely())
+                : known;
         Map<Trait, Map<Integer, Double>> shares = new EnumMap<>(Trait.class);
         for (Ingredient one : all) {
             int days = (int) ChronoUnit.DAYS.between(one.date(), pile.asOf());

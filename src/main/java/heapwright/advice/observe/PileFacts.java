@@ -31,7 +31,7 @@ public record PileFacts(
     public static PileFacts of(Pile pile, Knowledge knowledge) {
         Materials materials = Materials.of(knowledge.materials(), pile.materials());
         Quantities quantities =
-                new Quantities(pile, knowledge, PileMixture.of(pile, materials, new MixtureCalculator()));
+                new Quantities(pile, knowledge, PileMixture.asItLies(pile, materials, new MixtureCalculator()));
         Answers answers = new Answers(pile, knowledge.signs(), (int) quantities.limit(Limit.ANSWER_FRESH));
         List<Object> signs = answers.signs();
         List<Reads> readings = new Squeeze(knowledge).applied(quantities.readings(), signs);

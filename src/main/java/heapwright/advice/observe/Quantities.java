@@ -6,16 +6,18 @@ import heapwright.advice.fact.Reads.Basis;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
-import heapwright.knowledge.Trait;
 import heapwright.pile.Action;
 import heapwright.pile.Entry;
 import heapwright.pile.Measured;
 import heapwright.pile.Pile;
+import heapwright.process.dose.Stocktaking;
 import heapwright.process.mixture.Band;
 import heapwright.process.mixture.Contribution;
-import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.Mixture;
+import heapwright.process.mixture.MixtureCalculator;
+import heapwright.process.mixture.PileMixture;
+import heapwright.process.mixture.PileSize;
 import heapwright.process.mixture.SizeDoubt;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -26,7 +28,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 
 /**
  * The quantities of a pile that the rules read: measured where something was measured lately, else worked out from the
@@ -50,8 +51,6 @@ public final class Quantities {
     private static final double MOISTURE_DRIFT = 1;
 
     private static final double DAYS_A_WEEK = 7;
-
-    private static final double GRAMS = 1000;
 
     /** For how many days a measured temperature holds; judgement. */
     private static final int TEMPERATURE_HOLDS = 7;
@@ -82,7 +81,7 @@ public final class Quantities {
     /** Every reading that can be had, at most one of each kind, in the order of the kinds. */
     public List<Reads> readings() {
         Map<Reading, Reads> all = new EnumMap<>(Reading.class);
-        mixture.ifPresent(m -> fromRecipe(m).forEach(r -> all.put(r.reading(), r)));
+        mixture.map(this::fromRecipe).orElseGet(this::fromAdditions).forEach(r -> all.put(r.reading(), r));
         measured().forEach(r -> all.put(r.reading(), r));
         return new ArrayList<>(all.values());
     }
@@ -101,34 +100,12 @@ public final class Quantities {
         readings.add(estimate(Reading.FREE_AIR_SPACE, mix.freeAirSpacePct()));
         readings.add(estimate(Reading.WET_DENSITY, mix.densityKgM3()));
         readings.add(estimate(Reading.WOODY_SHARE, Band.exact(mix.woodySharePct())));
-        readings.add(estimate(Reading.ASH_LOAD, Band.exact(massShare(mix, Trait.ALKALI))));
-        readings.add(estimate(Reading.SOIL_SHARE, Band.exact(massShare(mix, Trait.SOIL))));
         readings.add(estimate(Reading.DEGRADABLE_CARBON_TO_NITROGEN, mix.degradableCarbonToNitrogen()));
         readings.add(estimate(Reading.COARSE_SHARE, Band.exact(mix.coarseSharePct())));
-        readings.add(estimate(Reading.ASH_VOLUME, perCubicMetre(mix, Trait.ALKALI, Quantities::litres)));
-        readings.add(estimate(
-                Reading.FERTILISER_NITROGEN, perCubicMetre(mix, Trait.FAST_NITROGEN, c -> c.kgNitrogen() * GRAMS)));
+        readings.addAll(Loads.of(mix).readings());
         longestPiece().ifPresent(v -> readings.add(exact(Reading.LONGEST_PIECE, v)));
         readings.add(estimate(Reading.VOLUME, mix.settledM3()));
         return readings;
-    }
-
-    /** What materials with a trait bring to a cubic metre of the pile. */
-    private static Band perCubicMetre(Mixture mix, Trait trait, ToDoubleFunction<Contribution> what) {
-        double all = mix.contributions().stream()
-                .filter(c -> c.material().traits().contains(trait))
-                .mapToDouble(what)
-                .sum();
-        return Band.around(
-                all / mix.settledM3().high(),
-                all / mix.settledM3().likely(),
-                all / mix.settledM3().low());
-    }
-
-    private static double litres(Contribution one) {
-        return one.kgWet()
-                * Density.LITRES_PER_M3
-                / Density.byHand(one.material()).likely();
     }
 
     /** The longest pieces of the recipe that were not chopped, cm. */
@@ -137,16 +114,6 @@ public final class Quantities {
                 .filter(i -> !i.chopped())
                 .flatMapToDouble(i -> i.pieceCm().stream())
                 .max();
-    }
-
-    /** Materials with a trait, percent of the wet mass. */
-    private static double massShare(Mixture mix, Trait trait) {
-        double all = mix.contributions().stream().mapToDouble(c -> c.kgWet()).sum();
-        double some = mix.contributions().stream()
-                .filter(c -> c.material().traits().contains(trait))
-                .mapToDouble(c -> c.kgWet())
-                .sum();
-        return 100 * some / all;
     }
 
     private static Reads estimate(Reading reading, Band band) {
@@ -189,8 +156,8 @@ public final class Quantities {
     }
 
     /**
-     * A recipe says how much lies in a bin; the bin's own size says it only where there is no recipe. A size that cannot
-     * belong to the recipe counts for nothing until the person has looked again.
+     * The size as told, which beats what the recipe would fill. Where the two cannot belong together, the other figure
+     * is told too: danger goes by the larger.
      */
     private void size(List<Reads> readings) {
         OptionalDouble height = latest(Measured::heightM, Integer.MAX_VALUE);
@@ -198,18 +165,30 @@ public final class Quantities {
             height = pile.container().heightM();
         }
         height.ifPresent(v -> readings.add(exact(Reading.HEIGHT, v)));
-        Optional<SizeDoubt> doubt = mixture.isPresent() ? SizeDoubt.of(pile, materials()) : Optional.empty();
-        if (doubt.isPresent()) {
-            readings.add(exact(Reading.DOUBTED_VOLUME, doubt.get().toldM3()));
-            return;
+        PileSize.told(pile).ifPresent(size -> readings.add(exact(Reading.VOLUME, size.volumeM3())));
+        if (mixture.isPresent()) {
+            SizeDoubt.of(pile, materials())
+                    .ifPresent(d -> readings.add(new Reads(
+                            Reading.DOUBTED_VOLUME,
+                            d.settledM3(),
+                            (d.settledM3() + d.looseM3()) / 2,
+                            d.looseM3(),
+                            Basis.ESTIMATED)));
         }
-        OptionalDouble length = pile.container().lengthM();
-        OptionalDouble width = pile.container().widthM();
-        if (height.isPresent() && length.isPresent() && width.isPresent()) {
-            readings.add(exact(Reading.VOLUME, height.getAsDouble() * length.getAsDouble() * width.getAsDouble()));
-        } else if (pile.container().volumeM3().isPresent() || mixture.isEmpty()) {
-            pile.container().builtVolumeM3().ifPresent(v -> readings.add(exact(Reading.VOLUME, v)));
+    }
+
+    /**
+     * What was added to a pile of unknown stuff, as a part of that pile: in the size told, else in the usual one. What
+     * the whole is made of cannot be worked out from it.
+     */
+    private List<Reads> fromAdditions() {
+        List<Contribution> added = MixtureCalculator.contributions(PileMixture.portions(pile, materials()));
+        if (added.isEmpty()) {
+            return List.of();
         }
+        return Loads.of(added, Stocktaking.of(pile, materials(), new MixtureCalculator())).readings().stream()
+                .filter(r -> r.likely() > 0)
+                .toList();
     }
 
     private Materials materials() {

@@ -12,8 +12,9 @@ import heapwright.process.heat.StateMark;
 import heapwright.process.heat.Weather;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.Observed;
+import heapwright.process.mixture.PileMixture;
+import heapwright.process.mixture.PileSize;
 import heapwright.process.mixture.Portion;
-import heapwright.process.mixture.SizeDoubt;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
@@ -56,7 +57,6 @@ public record PileModel(
     private static final int SPRING_MONTH = 5;
 
     private static final int SPRING_MONTH_SOUTH = 11;
-    private static final double USUAL_VOLUME = 1.0;
 
     /** Larger heaps are no home piles; the model's shells and constants say nothing of them. */
     private static final double MOST_KG = 50_000;
@@ -107,9 +107,7 @@ public record PileModel(
             return Optional.empty();
         }
         Pile begun = begun(pile);
-        OptionalDouble room = SizeDoubt.of(begun, materials).isPresent()
-                ? OptionalDouble.empty()
-                : begun.container().builtVolumeM3();
+        OptionalDouble room = begun.container().builtVolumeM3();
         Matter matter = Stuff.of(first(begun, materials), Observed.nothing(), room);
         return Optional.of(made(begun, materials, matter, readings, seen, false));
     }
@@ -123,7 +121,9 @@ public record PileModel(
         if (beyond(pile, materials).isPresent()) {
             return Optional.empty();
         }
-        double told = pile.container().builtVolumeM3().orElse(USUAL_VOLUME);
+        double told = pile.container()
+                .builtVolumeM3()
+                .orElseGet(() -> PileSize.usualM3(pile.container().kind()).likely());
         double volume = Math.max(0.02, Math.min(MOST_VOLUME, told));
         Matter matter = Matter.of(volume, 500, 0.56, 0.2, 0.4, 0.25, 30, 5);
         return Optional.of(made(pile, materials, matter, List.of(), List.of(), true));
@@ -139,11 +139,12 @@ public record PileModel(
                 .orElse(pile);
     }
 
-    /** What went in on the first day. */
+    /** What went in on the first day; so much of it as the size told asks for. */
     private static List<Portion> first(Pile pile, Materials materials) {
+        double times = PileMixture.timesTheRecipe(pile, materials);
         return pile.recipe().stream()
                 .filter(i -> !i.date().isAfter(pile.built()))
-                .map(i -> portion(i, materials))
+                .map(i -> portion(i, materials).times(times))
                 .toList();
     }
 
@@ -155,9 +156,10 @@ public record PileModel(
 
     /** All that went in, as it is, kg. */
     private static double kilograms(Pile pile, Materials materials) {
-        return Stream.concat(pile.recipe().stream(), pile.log().stream().flatMap(e -> e.added().stream()))
-                .mapToDouble(i -> portion(i, materials).kgWet().likely())
-                .sum();
+        return PileMixture.timesTheRecipe(pile, materials)
+                * Stream.concat(pile.recipe().stream(), pile.log().stream().flatMap(e -> e.added().stream()))
+                        .mapToDouble(i -> portion(i, materials).kgWet().likely())
+                        .sum();
     }
 
     static Portion portion(Ingredient one, Materials materials) {

@@ -123,7 +123,7 @@ final class AirDoses {
         double dry = dryBefore + kg * of.dry();
         double ashAdded = Equations.ashFromCarbonPct(of.carbonPct()) / 100;
         double organic = dryBefore * stock.organicMatter() + kg * of.dry() * (1 - ashAdded);
-        double volume = stock.volumeM3().likely() + addedM3;
+        double volume = stock.wetKg().likely() / stock.densityKgM3() + addedM3;
         return 100 * FreeAirSpace.band(wet / volume, dry / wet, organic / dry).likely();
     }
 }

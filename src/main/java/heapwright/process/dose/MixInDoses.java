@@ -37,14 +37,21 @@ final class MixInDoses {
                 "manure-horse-straw");
     }
 
-    /** Carbon that brings a pile too rich in nitrogen up to the aim. */
+    /**
+     * Carbon that brings a pile too rich in nitrogen up to the aim. One whose recipe is not rich may still be so within
+     * the doubt of that recipe, since its smell is why a dose is asked for: then the low end of its C:N is taken, and
+     * said to be assumed. Where not even that is rich, it is one of its pockets, and no amount follows from its figures.
+     */
     static DoseAmount bindNitrogen(DoseContext context) {
         PileStock stock = context.stock();
         Limits limits = context.limits();
         double aim = limits.aimCarbonToNitrogen();
-        Basis basis = rich(stock, limits) ? stock.recipeBasis() : Basis.ASSUMED;
-        Band ratio = rich(stock, limits)
-                ? stock.carbonToNitrogen()
+        boolean known = stock.recipeBasis() != Basis.ASSUMED;
+        boolean rich = stock.carbonToNitrogen().likely() < aim;
+        boolean doubtful = !rich && stock.carbonToNitrogen().low() < aim;
+        Basis basis = known && !doubtful ? stock.recipeBasis() : Basis.ASSUMED;
+        Band ratio = known
+                ? doubtful ? Band.exact(stock.carbonToNitrogen().low()) : stock.carbonToNitrogen()
                 : Band.around(
                         limits.of(Limit.CN_AMMONIA),
                         (limits.of(Limit.CN_AMMONIA) + limits.of(Limit.CN_GOOD_LOW)) / 2,
@@ -53,10 +60,12 @@ final class MixInDoses {
                 surplus(stock.carbonKg().low(), ratio.high(), stock.reachableShare(), aim),
                 surplus(stock.carbonKg().likely(), ratio.likely(), stock.reachableShare(), aim),
                 surplus(stock.carbonKg().high(), ratio.low(), stock.reachableShare(), aim));
-        List<Term> pile = List.of(
+        List<Term> aims = List.of(
                 new Term(Key.PILE_CARBON_TO_NITROGEN, ratio, basis),
-                Term.of(Key.TARGET_CARBON_TO_NITROGEN, aim, Basis.REPORTED),
-                new Term(Key.NITROGEN_SURPLUS, surplus.times(1000), basis));
+                Term.of(Key.TARGET_CARBON_TO_NITROGEN, aim, Basis.REPORTED));
+        List<Term> pile = Working.of(aims)
+                .and(Key.NITROGEN_SURPLUS, surplus.times(1000), basis)
+                .terms();
         Optional<Choice> choice = Choice.first(
                 context,
                 material -> material.group() == Material.Group.CARBON_RICH
@@ -66,7 +75,7 @@ final class MixInDoses {
                 "leaves-old-brown",
                 "cardboard");
         if (surplus.likely() <= 0) {
-            return DoseAmount.none(Dose.BIND_NITROGEN, choice.map(Choice::material), Cap.NO_NEED, pile);
+            return DoseAmount.none(Dose.BIND_NITROGEN, choice.map(Choice::material), Cap.NO_NEED, aims);
         }
         if (choice.isEmpty()) {
             return DoseAmount.none(Dose.BIND_NITROGEN, Optional.empty(), Cap.NO_MATERIAL, pile);
@@ -131,10 +140,6 @@ final class MixInDoses {
             working = working.and(Key.CARBON_TO_NITROGEN_AFTER, carbon / nitrogen, basis);
         }
         return DoseAmount.ofMaterial(dose, material, held.amount(), held.cap(), working.terms());
-    }
-
-    private static boolean rich(PileStock stock, Limits limits) {
-        return stock.recipeBasis() != Basis.ASSUMED && stock.carbonToNitrogen().likely() < limits.aimCarbonToNitrogen();
     }
 
     private static double surplus(double carbonKg, double ratio, double reachable, double aim) {

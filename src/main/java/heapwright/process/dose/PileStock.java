@@ -16,7 +16,9 @@ import heapwright.process.mixture.Observed;
  * @param carbonToNitrogen C:N of all carbon
  * @param reachableShare share of the carbon that asks for nitrogen within a season (wood counts in part)
  * @param organicMatter organic matter, share of dry mass
- * @param volumeM3 volume as it lies, cubic metres
+ * @param volumeM3 volume as it lies, cubic metres: as told, else as what is in it settles
+ * @param densityKgM3 likely wet density as it lies, kg per cubic metre; of a bin that may not be full it is not mass
+ *     over volume
  * @param woodyDryKg dry mass of woody materials, kg
  * @param woodyMoisturePct moisture of the woody materials as they went in, percent
  * @param recipeBasis {@link Basis#ESTIMATED} from a recipe, {@link Basis#ASSUMED} without one
@@ -33,6 +35,7 @@ public record PileStock(
         double reachableShare,
         double organicMatter,
         Band volumeM3,
+        double densityKgM3,
         double woodyDryKg,
         double woodyMoisturePct,
         Basis recipeBasis,
@@ -61,6 +64,7 @@ public record PileStock(
                 carbon > 0 ? mixture.masses().reachableCarbon().likely() / carbon : 1,
                 dry > 0 ? mixture.masses().volatileSolids().likely() / dry : 0,
                 mixture.settledM3(),
+                mixture.densityKgM3().likely(),
                 woodyDry,
                 woodyDry > 0
                         ? 100 * woodyWater / (woodyDry + woodyWater)
@@ -91,17 +95,13 @@ public record PileStock(
                 1,
                 TypicalPile.ORGANIC_MATTER,
                 volumeM3,
+                density.likely(),
                 dry.likely() * TypicalPile.WOODY_SHARE,
                 moisture.likely(),
                 Basis.ASSUMED,
                 observed.moisturePct().isPresent() ? Basis.MEASURED : Basis.ASSUMED,
                 volumeBasis,
                 observed.densityKgM3().isPresent() ? Basis.MEASURED : Basis.ASSUMED);
-    }
-
-    /** From nothing at all: the usual home pile. */
-    public static PileStock unknown(Observed observed) {
-        return ofSize(TypicalPile.VOLUME_M3, Basis.ASSUMED, observed);
     }
 
     /**
@@ -131,6 +131,7 @@ public record PileStock(
                 reachableShare,
                 organicMatter,
                 volumeM3,
+                densityKgM3 * wet.likely() / wetKg.likely(),
                 woodyDryKg,
                 woodyMoisturePct,
                 recipeBasis,
@@ -139,34 +140,29 @@ public record PileStock(
                 densityBasis);
     }
 
-    /**
-     * The same pile after some decay, at the same moisture.
-     *
-     * @param dry share of the dry mass that is left, above 0 to 1
-     * @param carbon share of the carbon that is left
-     * @param nitrogen share of the nitrogen that is left
-     */
-    public PileStock decayed(double dry, double carbon, double nitrogen) {
+    /** The same pile in the size that was told: what is in it stays. */
+    PileStock sized(double toldM3) {
         return new PileStock(
-                wetKg.times(dry),
-                dryKg.times(dry),
+                wetKg,
+                dryKg,
                 moisturePct,
-                carbonKg.times(carbon),
-                carbonToNitrogen.times(carbon / nitrogen),
+                carbonKg,
+                carbonToNitrogen,
                 reachableShare,
                 organicMatter,
-                volumeBasis == Basis.ESTIMATED ? volumeM3.times(dry) : volumeM3,
+                Band.exact(toldM3),
+                densityKgM3,
                 woodyDryKg,
                 woodyMoisturePct,
                 recipeBasis,
                 moistureBasis,
-                volumeBasis,
+                Basis.REPORTED,
                 densityBasis);
     }
 
     /** The same pile at another density: the volume stays, the mass follows. */
     PileStock atDensity(double density, Basis basis) {
-        double factor = density / densityKgM3();
+        double factor = density / densityKgM3;
         return new PileStock(
                 wetKg.times(factor),
                 dryKg.times(factor),
@@ -176,17 +172,13 @@ public record PileStock(
                 reachableShare,
                 organicMatter,
                 volumeM3,
+                density,
                 woodyDryKg * factor,
                 woodyMoisturePct,
                 recipeBasis,
                 moistureBasis,
                 volumeBasis,
                 basis);
-    }
-
-    /** Likely wet density as it lies, kg per cubic metre. */
-    public double densityKgM3() {
-        return wetKg.likely() / volumeM3.likely();
     }
 
     /** Likely nitrogen, kg. */

@@ -1,36 +1,52 @@
 package heapwright.process.dose;
 
-import heapwright.pile.Container;
 import heapwright.pile.Pile;
 import heapwright.process.mixture.Band;
 import heapwright.process.mixture.Basis;
+import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.MixtureCalculator;
 import heapwright.process.mixture.Observed;
 import heapwright.process.mixture.PileMixture;
+import heapwright.process.mixture.PileSize;
+import java.util.Optional;
 
-/** What lies in the pile of a file: from its recipe, else from its size, else the usual home pile. */
+/**
+ * What lies in the pile of a file. Its recipe says of what, and how much; its size is as told, else as the recipe
+ * settles; without a recipe a usual mix stands in, in the size told, else in the usual size of its kind.
+ */
 public final class Stocktaking {
 
-    /** Part of the built volume that is left when no height was measured since: settled, not yet decayed (judgement). */
-    private static final Band LEFT_OF_BUILT = new Band(0.5, 0.8, 1.0);
+    /** Part of the size when built that is left at the least when no height was measured since (judgement). */
+    private static final double LEAST_LEFT = 0.5;
 
     private Stocktaking() {}
 
     public static PileStock of(Pile pile, Materials materials, MixtureCalculator calculator) {
-        return PileMixture.of(pile, materials, calculator)
+        Optional<PileSize> told = PileSize.told(pile);
+        return PileMixture.asItLies(pile, materials, calculator)
                 .map(PileStock::of)
-                .orElseGet(() -> withoutRecipe(pile.container(), PileMixture.observed(pile, materials)));
+                .map(stock -> told.map(size -> stock.sized(size.volumeM3())).orElse(stock))
+                .orElseGet(() -> withoutRecipe(pile, materials, told));
     }
 
-    private static PileStock withoutRecipe(Container container, Observed observed) {
-        if (observed.volumeM3().isPresent()) {
-            return PileStock.ofSize(Band.exact(observed.volumeM3().getAsDouble()), Basis.REPORTED, observed);
+    private static PileStock withoutRecipe(Pile pile, Materials materials, Optional<PileSize> told) {
+        Observed observed = PileMixture.observed(pile, materials);
+        if (told.isPresent()) {
+            double m3 = told.get().volumeM3();
+            Band volume = told.get().measured() ? Band.exact(m3) : new Band(LEAST_LEFT * m3, m3, m3);
+            return PileStock.ofSize(volume, Basis.REPORTED, observed);
         }
-        if (container.builtVolumeM3().isPresent()) {
-            double built = container.builtVolumeM3().getAsDouble();
-            return PileStock.ofSize(LEFT_OF_BUILT.times(built), Basis.ESTIMATED, observed);
-        }
-        return PileStock.unknown(observed);
+        double added = addedM3(pile, materials);
+        Band usual = PileSize.usualM3(pile.container().kind());
+        return PileStock.ofSize(usual.atLeast(added), Basis.ASSUMED, observed);
+    }
+
+    /** What is known to have gone in, once it has settled: no pile is smaller, cubic metres. */
+    private static double addedM3(Pile pile, Materials materials) {
+        return PileMixture.portions(pile, materials).stream()
+                .mapToDouble(one ->
+                        one.kgWet().likely() / Density.settled(one.material()).likely())
+                .sum();
     }
 }

@@ -23,8 +23,5 @@ final class TypicalPile {
     /** Woody materials, share of dry mass (judgement). */
     static final double WOODY_SHARE = 0.20;
 
-    /** Cubic metres, where no size is stated (judgement). */
-    static final Band VOLUME_M3 = new Band(0.5, 1.0, 1.5);
-
     private TypicalPile() {}
 }

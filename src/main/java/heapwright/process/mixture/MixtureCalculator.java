@@ -70,7 +70,7 @@ public final class MixtureCalculator {
                 spread.freeAirSpacePct(),
                 spread.of(Part::looseM3),
                 spread.of(Part::settledM3),
-                portions.stream().map(MixtureCalculator::contribution).toList(),
+                contributions(portions),
                 observed.moisturePct().isPresent() ? Basis.MEASURED : Basis.ESTIMATED,
                 observed.densityKgM3().isPresent() ? Basis.MEASURED : Basis.ESTIMATED,
                 observed.volumeM3().isPresent() ? Basis.REPORTED : Basis.ESTIMATED);
@@ -117,6 +117,11 @@ public final class MixtureCalculator {
             return 0;
         }
         return nitrogen <= 0 ? NO_NITROGEN : Math.min(NO_NITROGEN, carbon / nitrogen);
+    }
+
+    /** What each portion brings at the typical figures of its material. */
+    public static List<Contribution> contributions(List<Portion> portions) {
+        return portions.stream().map(MixtureCalculator::contribution).toList();
     }
 
     private static Contribution contribution(Portion portion) {

@@ -33,33 +33,68 @@ public final class PileMixture {
     }
 
     /**
-     * The latest moisture and density, and the volume as it lies: footprint times the latest height. The size when
-     * built is not a volume of today, since a pile sinks; a volume that cannot belong to what went in is left out, see
-     * {@link SizeDoubt}.
+     * The latest moisture and density, and the volume of today: the size told with a height measured since. The size
+     * when built is not a volume of today, since a pile sinks; a volume that cannot belong to what went in is left out,
+     * see {@link SizeDoubt}.
      */
     public static Observed observed(Pile pile, Materials materials) {
-        OptionalDouble height = latest(pile, Measured::heightM);
-        OptionalDouble length = pile.container().lengthM();
-        OptionalDouble width = pile.container().widthM();
-        OptionalDouble volume = height.isPresent()
-                        && length.isPresent()
-                        && width.isPresent()
-                        && SizeDoubt.of(pile, materials).isEmpty()
-                ? OptionalDouble.of(height.getAsDouble() * length.getAsDouble() * width.getAsDouble())
-                : OptionalDouble.empty();
         OptionalDouble moisture = latest(pile, Measured::moisturePct);
+        Optional<PileSize> today = PileSize.told(pile)
+                .filter(PileSize::measured)
+                .filter(size -> SizeDoubt.of(pile, materials)
+                        .filter(doubt -> doubt.doubts(size))
+                        .isEmpty());
         return new Observed(
                 moisture.isPresent() ? OptionalDouble.of(Math.min(MOST_MOISTURE, moisture.getAsDouble())) : moisture,
                 latest(pile, Measured::bulkDensityKgM3),
-                volume);
+                today.map(size -> OptionalDouble.of(size.volumeM3())).orElse(OptionalDouble.empty()));
     }
 
-    /** The mixture of a pile, empty when its file names no ingredients with any dry matter. */
+    /**
+     * The mixture of a pile as its recipe and what was added since make it; empty without a recipe, or when there is no
+     * dry matter in it. What was added to an unknown pile says nothing of what the pile is made of.
+     */
     public static Optional<Mixture> of(Pile pile, Materials materials, MixtureCalculator calculator) {
         List<Portion> portions = portions(pile, materials);
+        return hasRecipe(pile)
+                        && portions.stream().mapToDouble(PileMixture::dryKg).sum() >= LEAST_DRY_KG
+                ? Optional.of(calculator.mix(portions, observed(pile, materials)))
+                : Optional.empty();
+    }
+
+    /**
+     * The mixture of a pile as it lies. Where size and recipe cannot belong together, the size told says how much there
+     * is, and the recipe only of what.
+     */
+    public static Optional<Mixture> asItLies(Pile pile, Materials materials, MixtureCalculator calculator) {
+        double times = timesTheRecipe(pile, materials);
+        if (times == 1) {
+            return of(pile, materials, calculator);
+        }
+        List<Portion> portions = portions(pile, materials).stream()
+                .map(portion -> portion.times(times))
+                .toList();
         return portions.stream().mapToDouble(PileMixture::dryKg).sum() < LEAST_DRY_KG
                 ? Optional.empty()
                 : Optional.of(calculator.mix(portions, observed(pile, materials)));
+    }
+
+    /** How many times its recipe a pile is taken to hold: 1, but where the size told cannot belong to the recipe. */
+    public static double timesTheRecipe(Pile pile, Materials materials) {
+        Optional<PileSize> told = PileSize.told(pile);
+        Optional<SizeDoubt> doubt = SizeDoubt.of(pile, materials);
+        if (told.isEmpty() || !doubt.map(one -> one.doubts(told.get())).orElse(false)) {
+            return 1;
+        }
+        double settled = portions(pile, materials).stream()
+                .mapToDouble(one ->
+                        one.kgWet().likely() / Density.settled(one.material()).likely())
+                .sum();
+        return settled > 0 ? told.get().volumeM3() / settled : 1;
+    }
+
+    private static boolean hasRecipe(Pile pile) {
+        return pile.recipe().stream().anyMatch(one -> !one.date().isAfter(pile.asOf()));
     }
 
     private static double dryKg(Portion portion) {

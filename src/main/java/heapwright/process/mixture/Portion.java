@@ -31,6 +31,16 @@ public record Portion(Material material, Amount amount, OptionalDouble pieceCm, 
         return new Portion(material, Amount.ofVolume(litres, "L", litres), OptionalDouble.empty(), false);
     }
 
+    /** So many times as much of it. */
+    public Portion times(double factor) {
+        return new Portion(
+                material,
+                new Amount(
+                        amount.value() * factor, amount.unit(), amount.kilograms() * factor, amount.litres() * factor),
+                pieceCm,
+                chopped);
+    }
+
     /** Wet mass in kg: as weighed, or litres times the density of what is filled by hand. */
     public Band kgWet() {
         return amount.isMass()

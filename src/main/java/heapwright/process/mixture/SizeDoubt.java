@@ -1,16 +1,14 @@
 package heapwright.process.mixture;
 
 import heapwright.pile.Container;
-import heapwright.pile.Measured;
 import heapwright.pile.Pile;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * A size that cannot belong to what went in: one of the two figures, or its unit, is a slip. Until the person says which,
- * the size is reckoned from what went in.
+ * A size that cannot belong to what went in: one of the two figures, or its unit, is a slip. The person is asked which;
+ * until then their size counts, and the recipe only says of what it is made.
  *
  * @param toldM3 the size as told, cubic metres
  * @param kilograms what went in, as it was, likely
@@ -44,24 +42,31 @@ public record SizeDoubt(double toldM3, double kilograms, double settledM3, doubl
                 .mapToDouble(
                         p -> p.kgWet().low() / Density.settled(p.material()).high())
                 .sum();
-        return told(pile).stream()
+        return told(pile)
                 .filter(m3 -> m3 > MOST_TIMES * loose || m3 * MOST_TIMES < settled)
                 .findFirst()
                 .map(m3 -> new SizeDoubt(m3, kilograms, settled, loose));
     }
 
-    /** The sizes that a file tells: footprint times the latest height, and the volume. */
-    private static List<Double> told(Pile pile) {
+    /** Whether the size that counts is the one in doubt, and not another that was told beside it. */
+    boolean doubts(PileSize size) {
+        return size.volumeM3() == toldM3;
+    }
+
+    /** The size that counts, and the others that a file may tell beside it. */
+    private static Stream<Double> told(Pile pile) {
         Container container = pile.container();
-        OptionalDouble measured = PileMixture.latest(pile, Measured::heightM);
-        OptionalDouble height = measured.isPresent() ? measured : container.heightM();
-        Stream<Double> lengths = height.isPresent()
-                        && container.lengthM().isPresent()
+        Stream<Double> sides = container.lengthM().isPresent()
                         && container.widthM().isPresent()
-                ? Stream.of(height.getAsDouble()
-                        * container.lengthM().getAsDouble()
-                        * container.widthM().getAsDouble())
+                        && container.heightM().isPresent()
+                ? Stream.of(container.lengthM().getAsDouble()
+                        * container.widthM().getAsDouble()
+                        * container.heightM().getAsDouble())
                 : Stream.empty();
-        return Stream.concat(lengths, container.volumeM3().stream().boxed()).toList();
+        return Stream.of(
+                        PileSize.told(pile).stream().map(PileSize::volumeM3),
+                        sides,
+                        container.volumeM3().stream().boxed())
+                .flatMap(one -> one);
     }
 }

@@ -1,6 +1,7 @@
 package heapwright.process.dose;
 
 import static heapwright.process.mixture.TestMaterials.CHIPS;
+import static heapwright.process.mixture.TestMaterials.GRASS;
 import static heapwright.process.mixture.TestMaterials.LEAVES;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -68,6 +69,7 @@ class DoseAmountsTest {
                 1,
                 0.3,
                 Band.exact(2),
+                900,
                 0,
                 30,
                 Basis.ESTIMATED,
@@ -219,8 +221,19 @@ class DoseAmountsTest {
         double straw = 0.88 * (0.50 - 30 * 0.50 / 80);
         assertEquals(30 * surplus / straw, amount.kg().likely(), 1e-9);
         assertEquals(100, TestDoses.likely(amount, Key.SHARE_OF_NEED), 1e-9);
+    }
+
+    /** A recipe in balance may be richer than it looks; one that is lean at both ends is not. */
+    @Test
+    void aRecipeIsRichOnlyWithinItsDoubt() {
+        PileStock doubtful = TestDoses.mixed(Portion.ofKilograms(LEAVES, 100), Portion.ofKilograms(GRASS, 90));
+        Band ratio = doubtful.carbonToNitrogen();
+        assertTrue(ratio.low() < 30 && ratio.likely() > 30, ratio.toString());
+        DoseAmount some = TestDoses.dose(Dose.BIND_NITROGEN, doubtful);
+        assertTrue(some.isNeeded());
+        assertEquals(ratio.low(), TestDoses.likely(some, Key.PILE_CARBON_TO_NITROGEN), 1e-9);
         DoseAmount none = TestDoses.dose(Dose.BIND_NITROGEN, TestDoses.plain(30));
-        assertTrue(none.isNeeded(), "a pile in balance is richer than its recipe where it smells so");
+        assertEquals(Optional.of(Cap.NO_NEED), none.cap());
     }
 
     /** Greens go in until the pile is as wet as it may be; one that is too wet already gets none. */

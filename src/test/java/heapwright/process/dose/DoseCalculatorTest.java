@@ -282,15 +282,17 @@ class DoseCalculatorTest {
                         .cap());
     }
 
+    /** One C:N in cause, dose and figures: a lean recipe is not dosed as if it were a rich one. */
     @Test
-    void decayTakesCarbonAndSoLessNitrogenIsNeeded() {
-        PileStock fresh = PileStock.of(CALCULATOR.mix(List.of(Portion.ofKilograms(LEAVES, 300))));
-        PileStock later = fresh.decayed(0.7, 0.65, 0.95);
-        assertEquals(54 * 0.65 / 0.95, later.carbonToNitrogen().likely(), 1e-9);
-        assertEquals(0.95 * fresh.nitrogenKg(), later.nitrogenKg(), 1e-9);
-        assertEquals(0.7 * fresh.volumeM3().likely(), later.volumeM3().likely(), 1e-12);
-        assertTrue(NitrogenNeed.of(context(later, List.of(), false)).kg().likely()
-                < NitrogenNeed.of(context(fresh, List.of(), false)).kg().likely() / 2);
+    void aLeanRecipeHasNoSurplusOfNitrogenToBind() {
+        PileStock lean = PileStock.of(CALCULATOR.mix(List.of(Portion.ofKilograms(LEAVES, 100))));
+        DoseAmount amount = DoseCalculator.calculate(Dose.BIND_NITROGEN, context(lean, List.of(), false));
+        assertEquals(Optional.of(Cap.NO_NEED), amount.cap());
+        assertEquals(lean.carbonToNitrogen().likely(), value(amount, Key.PILE_CARBON_TO_NITROGEN));
+        PileStock unknown = PileStock.ofSize(Band.exact(1), Basis.REPORTED, Observed.nothing());
+        DoseAmount assumed = DoseCalculator.calculate(Dose.BIND_NITROGEN, context(unknown, List.of(), false));
+        assertTrue(assumed.isNeeded());
+        assertEquals(Basis.ASSUMED, term(assumed, Key.PILE_CARBON_TO_NITROGEN).basis());
     }
 
     @Test

@@ -93,11 +93,14 @@ class PileStockTest {
         close(mixed.carbonToNitrogen(), stock.carbonToNitrogen());
     }
 
-    /** A stated size is of today and does not shrink again. */
+    /** A bin told as a cubic metre is that, whatever its stuff would settle to; what is in it weighs what it weighs. */
     @Test
-    void decayShrinksAnEstimatedVolumeOnly() {
-        close(Band.exact(1), TestDoses.plain(30).decayed(0.5, 0.4, 0.8).volumeM3());
-        close(Band.exact(250), TestDoses.plain(30).decayed(0.5, 0.4, 0.8).wetKg());
-        close(Band.exact(36), TestDoses.plain(30).decayed(0.5, 0.4, 0.8).carbonKg());
+    void aToldSizeLeavesMassAndDensityAsTheyAre() {
+        PileStock mixed = TestDoses.mixed(Portion.ofKilograms(LEAVES, 100));
+        PileStock sized = mixed.sized(1);
+        assertEquals(Band.exact(1), sized.volumeM3());
+        assertEquals(Basis.REPORTED, sized.volumeBasis());
+        assertEquals(mixed.wetKg(), sized.wetKg());
+        assertEquals(mixed.densityKgM3(), sized.densityKgM3());
     }
 }

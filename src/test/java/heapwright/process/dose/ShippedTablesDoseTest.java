@@ -11,10 +11,12 @@ import heapwright.knowledge.Limit;
 import heapwright.knowledge.UsualDose;
 import heapwright.pile.Container;
 import heapwright.process.dose.Household.Rounding;
+import heapwright.process.mixture.Basis;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.Mixture;
 import heapwright.process.mixture.MixtureCalculator;
 import heapwright.process.mixture.Observed;
+import heapwright.process.mixture.PileSize;
 import heapwright.process.mixture.Portion;
 import java.util.EnumMap;
 import java.util.List;
@@ -39,7 +41,9 @@ class ShippedTablesDoseTest {
     @ParameterizedTest
     @EnumSource(Dose.class)
     void everyDoseFindsItsMaterial(Dose dose) {
-        for (PileStock stock : List.of(leafy(), PileStock.unknown(Observed.nothing()))) {
+        for (PileStock stock : List.of(
+                leafy(),
+                PileStock.ofSize(PileSize.usualM3(Container.Kind.UNKNOWN), Basis.ASSUMED, Observed.nothing()))) {
             DoseAmount amount = DoseCalculator.calculate(dose, context(stock));
             assertNotEquals(Optional.of(Cap.NO_MATERIAL), amount.cap());
         }

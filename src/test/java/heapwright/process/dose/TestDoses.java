@@ -37,6 +37,7 @@ final class TestDoses {
                 1,
                 0.8,
                 Band.exact(1),
+                500,
                 0,
                 60,
                 Basis.ESTIMATED,
