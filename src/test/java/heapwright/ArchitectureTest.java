@@ -67,6 +67,12 @@ class ArchitectureTest {
     }
 
     @Test
+    @DisplayName("understands words with the tables and the units beside it")
+    void phraseKnowsTables() {
+        only("phrase", "heapwright.pile..", "heapwright.knowledge..").check(CLASSES);
+    }
+
+    @Test
     @DisplayName("calculates without rules and without JSON")
     void processIsPure() {
         only("process", "heapwright.pile..", "heapwright.knowledge..", "org.hipparchus..")

@@ -5,21 +5,26 @@ import heapwright.advice.Advisor;
 import heapwright.advice.Question;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
+import heapwright.phrase.AgePhrase;
+import heapwright.phrase.Heard;
+import heapwright.phrase.LengthPhrase;
+import heapwright.phrase.SignPhrases;
 import heapwright.pile.Aim;
 import heapwright.pile.Container;
 import heapwright.pile.Entry;
+import heapwright.pile.LengthUnit;
 import heapwright.pile.Measured;
 import heapwright.pile.Pile;
 import heapwright.pile.Place;
 import heapwright.report.TextReport;
+import heapwright.report.Units;
 import heapwright.report.Words;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +32,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Asks about a pile, question by question. Prompts go to the message stream, so that the answer can be piped. */
 final class Interview {
@@ -34,6 +40,7 @@ final class Interview {
     /** A year and a half: an older pile is no longer a pile of this winter. */
     private static final int MOST_WEEKS = 78;
 
+    private static final double LEAST_METRES = 0.1;
     private static final double MOST_METRES = 10;
 
     private final Terminal terminal;
@@ -41,6 +48,7 @@ final class Interview {
     private final Advisor advisor;
     private final LocalDate today;
     private final BufferedReader lines;
+    private final SignPhrases phrases;
     private final Set<Sign> seen = EnumSet.noneOf(Sign.class);
     private final Set<Sign> notSeen = EnumSet.noneOf(Sign.class);
     private final Set<Sign> unknown = EnumSet.noneOf(Sign.class);
@@ -53,6 +61,7 @@ final class Interview {
         this.advisor = advisor;
         this.today = LocalDate.now(clock);
         this.lines = terminal.lines();
+        this.phrases = new SignPhrases(words.knowledge().signs().values());
     }
 
     /** Asks at most so many questions and gives the pile that the answers describe. */
@@ -101,87 +110,102 @@ final class Interview {
         return signs.stream().map(Sign::id).toList();
     }
 
+    /** Takes what was noticed in a few words, and asks again about what could mean several things or nothing. */
     private void noticed() {
         Optional<String> told = prompt(words.text("ask.noticed"));
-        if (told.isEmpty() || told.get().isBlank()) {
-            return;
-        }
-        for (String part : told.get().split("[,;]")) {
-            Optional<Sign> sign = sign(part);
-            if (sign.isPresent()) {
-                seen.add(sign.get());
-                say(words.text("ask.understood", words.says(sign.get())));
-            } else if (!part.isBlank()) {
-                say(words.text("ask.not-understood", part.strip()));
+        while (told.isPresent() && !told.get().isBlank()) {
+            boolean understood = true;
+            for (String part : told.get().split("[,;]")) {
+                if (!part.isBlank()) {
+                    understood &= note(phrases.hear(part));
+                }
             }
+            told = understood ? Optional.empty() : prompt(words.text("ask.other-words"));
         }
     }
 
-    private Optional<Sign> sign(String said) {
-        String wanted = said.strip().toLowerCase(Locale.ROOT);
-        if (wanted.isEmpty()) {
-            return Optional.empty();
+    private boolean note(Heard heard) {
+        if (heard.meant().isEmpty()) {
+            say(words.text("ask.not-understood", heard.said()));
+            return false;
         }
-        return words.knowledge().signs().values().stream()
-                .filter(s -> names(s).contains(wanted))
-                .map(SignInfo::id)
-                .findFirst()
-                .or(() -> words.knowledge().signs().values().stream()
-                        // "ash" is ash in the pile rather than ash in an eye
-                        .sorted(Comparator.comparing(s -> s.sense() == SignInfo.Sense.INCIDENT))
-                        .filter(s -> names(s).stream().anyMatch(n -> n.contains(wanted) || wanted.contains(n)))
-                        .map(SignInfo::id)
-                        .findFirst());
+        (heard.certain() ? heard.meant() : chosen(heard)).forEach(sign -> {
+            (heard.denied() ? notSeen : seen).add(sign);
+            say(words.text(
+                    "ask.understood",
+                    heard.denied() ? words.knowledge().signs().get(sign).deny() : words.says(sign)));
+        });
+        return true;
     }
 
-    private static List<String> names(SignInfo sign) {
-        List<String> names =
-                new ArrayList<>(List.of(sign.id().id(), sign.id().id().replace('-', ' ')));
-        names.add(sign.shortName().toLowerCase(Locale.ROOT));
-        sign.aliases().forEach(a -> names.add(a.toLowerCase(Locale.ROOT)));
-        return names;
+    /** Lets the person say which of several signs is meant; none is taken without a word. */
+    private List<Sign> chosen(Heard heard) {
+        say(words.text("ask.several", heard.said()));
+        for (int i = 0; i < heard.meant().size(); i++) {
+            say("  " + (i + 1) + "  " + words.says(heard.meant().get(i)));
+        }
+        while (true) {
+            String answer = prompt(words.text("ask.which")).orElse("").strip();
+            if (answer.isEmpty() || answer.equals("?")) {
+                return List.of();
+            }
+            List<Integer> numbers = Arrays.stream(answer.split("[,;\\s]+"))
+                    .map(n -> n.matches("[0-9]{1,3}") ? Integer.parseInt(n) : 0)
+                    .toList();
+            if (numbers.stream().allMatch(n -> n >= 1 && n <= heard.meant().size())) {
+                return numbers.stream()
+                        .distinct()
+                        .map(n -> heard.meant().get(n - 1))
+                        .toList();
+            }
+            say(words.text("ask.which-again", answer, heard.meant().size()));
+        }
     }
 
     private void age() {
-        number(words.text("ask.weeks"), 0, MOST_WEEKS)
-                .ifPresent(weeks -> built = Optional.of(today.minusDays(Math.round(weeks * 7))));
+        built = understood(
+                words.text("ask.age"),
+                "ask.age-again",
+                text -> AgePhrase.day(text, today).filter(day -> !day.isBefore(today.minusWeeks(MOST_WEEKS))));
     }
 
     private void size() {
-        OptionalDouble edge = number(words.text("ask.size"), 0.1, MOST_METRES);
-        if (edge.isPresent()) {
+        LengthUnit bare = words.figures().units() == Units.US ? LengthUnit.FOOT : LengthUnit.METRE;
+        Optional<Double> edge = understood(words.text("ask.size"), "ask.size-again", text -> {
+            OptionalDouble metres = LengthPhrase.metres(text, bare);
+            return metres.isPresent() && metres.getAsDouble() >= LEAST_METRES && metres.getAsDouble() <= MOST_METRES
+                    ? Optional.of(metres.getAsDouble())
+                    : Optional.empty();
+        });
+        edge.map(OptionalDouble::of).ifPresent(each -> {
             Container unknownKind = Container.unknown();
             container = new Container(
                     unknownKind.kind(),
-                    edge,
-                    edge,
-                    edge,
+                    each,
+                    each,
+                    each,
                     OptionalDouble.empty(),
                     unknownKind.cover(),
                     unknownKind.base(),
                     unknownKind.insulation(),
                     false);
-        }
+        });
     }
 
-    private OptionalDouble number(String question, double least, double most) {
+    /** Asks until the answer is understood, and says what was not; empty where the person does not know. */
+    private <T> Optional<T> understood(String question, String again, Function<String, Optional<T>> meaning) {
         for (Optional<String> told = prompt(question); told.isPresent(); told = prompt(question)) {
-            String text = told.get().strip().replace(',', '.');
+            String text = told.get().strip();
             if (text.isEmpty() || text.equals("?")) {
-                return OptionalDouble.empty();
+                return Optional.empty();
             }
-            try {
-                double value = Double.parseDouble(text);
-                if (value >= least && value <= most) {
-                    return OptionalDouble.of(value);
-                }
-            } catch (NumberFormatException e) {
-                // Said below what is allowed.
+            Optional<T> meant = meaning.apply(text);
+            if (meant.isPresent()) {
+                return meant;
             }
-            say(words.text(
-                    "ask.number", words.figures().round(least), words.figures().round(most)));
+            say(words.text(again, text));
         }
-        return OptionalDouble.empty();
+        return Optional.empty();
     }
 
     /** Asks one question; false when the person wants to stop. */

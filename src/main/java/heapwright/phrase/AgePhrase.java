@@ -1,0 +1,119 @@
+package heapwright.phrase;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Finds the day that a person means by "10 weeks", "two months ago", "since October", "3 October" or a date. */
+public final class AgePhrase {
+
+    private static final List<String> NUMBERS = List.of(
+            "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
+
+    private static final Pattern SPAN = Pattern.compile(
+            "(?:about |some |around |for )?([0-9]+(?:[.,][0-9]+)?|[a-z]+)(?: (days?|weeks?|months?|years?))?"
+                    + "(?: (?:ago|old|now))?");
+    private static final Pattern ISO = Pattern.compile("([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})");
+    private static final Pattern MONTH = Pattern.compile("(?:since |in |early |mid |late |on )*"
+            + "(?:([0-9]{1,2})(?:st|nd|rd|th)? )?([a-z]{3,9})(?: ([0-9]{1,2})(?:st|nd|rd|th)?)?(?: ([0-9]{4}))?");
+
+    /** The middle of a month stands for the month. */
+    private static final int MID_MONTH = 15;
+
+    private static final double DAYS_A_MONTH = 30.44;
+    private static final double DAYS_A_YEAR = 365.25;
+
+    private AgePhrase() {}
+
+    /**
+     * The day that is meant, never after today; a bare number counts weeks.
+     *
+     * @return empty where nothing was understood
+     */
+    public static Optional<LocalDate> day(String said, LocalDate today) {
+        String text = said.strip().toLowerCase(Locale.ROOT).replaceAll("[,\\s]+", " ");
+        return iso(text)
+                .or(() -> span(text, today))
+                .or(() -> month(text, today))
+                .filter(day -> !day.isAfter(today));
+    }
+
+    private static Optional<LocalDate> iso(String text) {
+        Matcher found = ISO.matcher(text);
+        return found.matches()
+                ? date(number(found.group(1)), number(found.group(2)), number(found.group(3)))
+                : Optional.empty();
+    }
+
+    private static Optional<LocalDate> span(String text, LocalDate today) {
+        Matcher found = SPAN.matcher(text);
+        if (!found.matches()) {
+            return Optional.empty();
+        }
+        double count;
+        String told = found.group(1);
+        if (Character.isDigit(told.charAt(0))) {
+            count = Double.parseDouble(told.replace(',', '.'));
+        } else if (found.group(2) != null && (told.equals("a") || told.equals("an"))) {
+            count = 1;
+        } else if (NUMBERS.contains(told)) {
+            count = NUMBERS.indexOf(told);
+        } else {
+            return Optional.empty();
+        }
+        String unit = found.group(2) == null ? "weeks" : found.group(2);
+        double days =
+                switch (unit.charAt(0)) {
+                    case 'd' -> 1;
+                    case 'm' -> DAYS_A_MONTH;
+                    case 'y' -> DAYS_A_YEAR;
+                    default -> 7;
+                };
+        long whole = Math.round(count * days);
+        return whole > 100 * DAYS_A_YEAR ? Optional.empty() : Optional.of(today.minusDays(whole));
+    }
+
+    private static Optional<LocalDate> month(String text, LocalDate today) {
+        Matcher found = MONTH.matcher(text);
+        if (!found.matches()) {
+            return Optional.empty();
+        }
+        String day = found.group(1) != null ? found.group(1) : found.group(3);
+        return Arrays.stream(Month.values())
+                .filter(m -> m.getDisplayName(TextStyle.FULL, Locale.ENGLISH)
+                        .toLowerCase(Locale.ROOT)
+                        .startsWith(found.group(2)))
+                .findFirst()
+                .flatMap(m -> {
+                    int of = day == null ? MID_MONTH : number(day);
+                    if (found.group(4) != null) {
+                        return date(number(found.group(4)), m.getValue(), of);
+                    }
+                    Optional<LocalDate> thisYear = date(today.getYear(), m.getValue(), of);
+                    if (day == null && m == today.getMonth()) {
+                        return Optional.of(today.withDayOfMonth(1));
+                    }
+                    return thisYear.filter(d -> !d.isAfter(today))
+                            .or(() -> date(today.getYear() - 1, m.getValue(), of));
+                });
+    }
+
+    private static int number(String digits) {
+        return Integer.parseInt(digits);
+    }
+
+    private static Optional<LocalDate> date(int year, int month, int day) {
+        try {
+            return Optional.of(LocalDate.of(year, month, day));
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+}

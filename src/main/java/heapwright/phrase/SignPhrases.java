@@ -1,0 +1,149 @@
+package heapwright.phrase;
+
+import heapwright.knowledge.Sign;
+import heapwright.knowledge.SignInfo;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * Finds the signs that a person means by a few words. Whole words are compared, never parts of words, and what could mean
+ * more than one sign is given back as a choice: a wrong answer taken without a word is worse than a question.
+ */
+public final class SignPhrases {
+
+    /** More choices than this are no help at a prompt. */
+    private static final int MOST_CHOICES = 6;
+
+    private static final Set<String> SAY_NOTHING = Set.of(
+            "a", "an", "the", "it", "its", "is", "are", "was", "be", "has", "have", "had", "been", "of", "in", "on",
+            "at", "to", "and", "there", "some", "very", "quite", "rather", "bit", "little", "too", "pile", "heap",
+            "like", "does", "do", "any", "feels", "looks", "seems", "s");
+
+    private static final Set<String> DENY = Set.of(
+            "not", "no", "isn't", "isnt", "doesn't", "doesnt", "don't", "dont", "without", "hasn't", "never", "none");
+
+    private static final Pattern APART = Pattern.compile("[^\\p{L}\\p{N}'’]+");
+
+    /** What is left of "no smell", "no bad smell" and "it doesn't smell". */
+    private static final Set<Set<String>> NO_SMELL =
+            Set.of(Set.of("smell"), Set.of("bad", "smell"), Set.of("foul", "smell"), Set.of("odour"), Set.of("stink"));
+
+    private final List<Named> named = new ArrayList<>();
+    private final List<Sign> smells;
+
+    /** A name of a sign, and its words without those that say nothing. */
+    private record Named(SignInfo sign, String whole, List<String> words) {}
+
+    public SignPhrases(Collection<SignInfo> signs) {
+        smells = signs.stream()
+                .filter(s -> s.sense() == SignInfo.Sense.NOSE && s.id() != Sign.SMELLS_EARTHY)
+                .map(SignInfo::id)
+                .toList();
+        for (SignInfo sign : signs) {
+            Set<String> names = new LinkedHashSet<>();
+            names.add(sign.id().id().replace('-', ' '));
+            names.add(sign.shortName());
+            names.addAll(sign.aliases());
+            names.forEach(name -> named.add(new Named(sign, plain(name), telling(words(name)))));
+        }
+    }
+
+    /** What some words mean. */
+    public Heard hear(String said) {
+        String whole = plain(said);
+        List<Sign> exact = exactly(whole);
+        if (!exact.isEmpty()) {
+            return new Heard(said.strip(), exact, false, false);
+        }
+        List<String> words = words(said);
+        List<String> kept = words.stream().filter(w -> !DENY.contains(w)).toList();
+        boolean denied = kept.size() < words.size();
+        if (denied) {
+            List<Sign> denial = exactly(String.join(" ", kept));
+            if (!denial.isEmpty()) {
+                return new Heard(said.strip(), denial, true, false);
+            }
+        }
+        List<String> wanted = telling(kept);
+        return denied && NO_SMELL.contains(Set.copyOf(wanted))
+                ? new Heard(said.strip(), smells, true, true)
+                : new Heard(said.strip(), near(wanted), denied, false);
+    }
+
+    private List<Sign> exactly(String whole) {
+        return named.stream()
+                .filter(n -> n.whole().equals(whole) && !whole.isEmpty())
+                .map(n -> n.sign().id())
+                .distinct()
+                .toList();
+    }
+
+    /** The signs of which a name has all these words, or whose name is wholly among them; the tightest first. */
+    private List<Sign> near(List<String> wanted) {
+        if (wanted.stream().allMatch(w -> w.length() < 3)) {
+            return List.of();
+        }
+        List<Named> close = named.stream()
+                .filter(n -> !n.words().isEmpty())
+                .filter(n -> all(n.words(), wanted) || all(wanted, n.words()))
+                .sorted(Comparator.comparingInt((Named n) -> Math.abs(n.words().size() - wanted.size()))
+                        // "ash" is ash in the pile rather than ash in an eye
+                        .thenComparing(n -> n.sign().sense() == SignInfo.Sense.INCIDENT)
+                        .thenComparing(n -> n.sign().id()))
+                .toList();
+        int tightest = close.isEmpty() ? 0 : Math.abs(close.get(0).words().size() - wanted.size());
+        List<Sign> tight = close.stream()
+                .filter(n -> Math.abs(n.words().size() - wanted.size()) == tightest)
+                .map(n -> n.sign().id())
+                .distinct()
+                .toList();
+        // The same words in another order are as good as the name; anything else with more than one reading is asked.
+        return tightest == 0 && tight.size() == 1
+                ? tight
+                : close.stream()
+                        .map(n -> n.sign().id())
+                        .distinct()
+                        .limit(MOST_CHOICES)
+                        .toList();
+    }
+
+    private static boolean all(List<String> some, List<String> among) {
+        return new HashSet<>(among).containsAll(some);
+    }
+
+    private static List<String> telling(List<String> words) {
+        return words.stream()
+                .filter(w -> !SAY_NOTHING.contains(w))
+                .map(SignPhrases::stem)
+                .distinct()
+                .toList();
+    }
+
+    /** Without the endings that make no difference here: smells, smelling and smelly are smell. */
+    private static String stem(String word) {
+        for (String ending : List.of("ing", "es", "s", "y", "ed")) {
+            if (word.length() > ending.length() + 2 && word.endsWith(ending)) {
+                return word.substring(0, word.length() - ending.length());
+            }
+        }
+        return word;
+    }
+
+    private static List<String> words(String text) {
+        return Arrays.stream(APART.split(text.toLowerCase(Locale.ROOT).replace('’', '\'')))
+                .filter(w -> !w.isEmpty())
+                .toList();
+    }
+
+    private static String plain(String text) {
+        return String.join(" ", words(text));
+    }
+}

@@ -1,0 +1,2 @@
+/** Understands what a person types in their own words: signs, ages, lengths. It asks rather than guesses. */
+package heapwright.phrase;

@@ -1,0 +1,94 @@
+package heapwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("heapwright ask")
+class AskCommandTest {
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    @TempDir
+    Path folder;
+
+    @Test
+    @DisplayName("notes what was said, what was denied, the age and the size in the person's own words")
+    void ownWords() throws IOException {
+        JsonNode pile = saved("soggy, no ammonia, sour smell", "10 weeks", "3 ft", "s");
+        JsonNode entry = pile.path("log").get(0);
+        assertEquals("[\"smells-sour\",\"soggy\"]", sorted(entry.path("seen")));
+        assertEquals("[\"smells-ammonia\"]", sorted(entry.path("notSeen")));
+        assertEquals(0.9144, pile.path("container").path("length").path("value").asDouble(), 1e-6);
+        assertTrue(pile.has("built"), pile.toString());
+    }
+
+    @Test
+    @DisplayName("never takes a yes for a sign, and says what it did not understand")
+    void yes() throws IOException {
+        JsonNode pile = saved("y", "", "", "", "s");
+        assertEquals(0, pile.path("log").findValues("seen").size(), pile.toString());
+        assertTrue(err().contains("I do not know “y”"), err());
+    }
+
+    @Test
+    @DisplayName("lets the person choose where the words mean several things, and takes none without a word")
+    void several() throws IOException {
+        JsonNode none = saved("cold", "", "", "", "s");
+        assertEquals(0, none.path("log").findValues("seen").size(), none.toString());
+        assertTrue(err().contains("“cold” can mean more than one thing"), err());
+        JsonNode first = saved("cold", "9", "1", "", "", "s");
+        assertTrue(err().contains("“9” is not among 1 to"), err());
+        assertEquals(1, first.path("log").get(0).path("seen").size(), first.toString());
+    }
+
+    @Test
+    @DisplayName("asks again for an age or a size that it cannot find, and says why")
+    void again() throws IOException {
+        JsonNode pile = saved("soggy", "soon", "40 years", "since October", "huge", "1 km", "90 cm", "s");
+        for (String said : new String[] {"soon", "40 years", "huge", "1 km"}) {
+            assertTrue(err().contains("in “" + said + "”"), err());
+        }
+        assertFalse(pile.path("built").asText().isEmpty());
+    }
+
+    private static String sorted(JsonNode list) {
+        return java.util.stream.StreamSupport.stream(list.spliterator(), false)
+                .map(JsonNode::toString)
+                .sorted()
+                .toList()
+                .toString()
+                .replace(" ", "");
+    }
+
+    private JsonNode saved(String... lines) throws IOException {
+        out.reset();
+        err.reset();
+        Path file = folder.resolve("pile" + System.nanoTime() + ".json");
+        int code = new Program(new Terminal(
+                        new ByteArrayInputStream((String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8)),
+                        new PrintStream(out, true, StandardCharsets.UTF_8),
+                        new PrintStream(err, true, StandardCharsets.UTF_8),
+                        false))
+                .run("ask", "--save", file.toString());
+        assertEquals(Program.OK, code, err());
+        return new ObjectMapper().readTree(file.toFile());
+    }
+
+    private String err() {
+        return err.toString(StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,147 @@
+package heapwright.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.advice.TestPile;
+import heapwright.knowledge.Sign;
+import heapwright.knowledge.SignInfo;
+import heapwright.pile.LengthUnit;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What people type; the phrases are invented. */
+@DisplayName("A person's own words")
+class PhrasesTest {
+
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 28);
+
+    private final SignPhrases phrases =
+            new SignPhrases(TestPile.KNOWLEDGE.signs().values());
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"y", "n", "yes", "no", "s", "w", "e", "?", "-", "1", "ok", "it", "the pile", "is", "not", "xyzzy"
+            })
+    @DisplayName("are never a sign when they are a letter, a yes or nothing")
+    void nothing(String said) {
+        assertEquals(List.of(), phrases.hear(said).meant(), said);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "sour smell, SMELLS_SOUR",
+        "it smells sour, SMELLS_SOUR",
+        "smells sour, SMELLS_SOUR",
+        "Soggy!, SOGGY",
+        "the pile is soggy, SOGGY",
+        "ammonia, SMELLS_AMMONIA",
+        "never heated, NEVER_HEATED",
+        "not shrinking, NOT_SHRINKING"
+    })
+    @DisplayName("are noted as the one sign that they name")
+    void one(String said, Sign sign) {
+        Heard heard = phrases.hear(said);
+        assertEquals(List.of(sign), heard.meant());
+        assertFalse(heard.denied());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"not soggy, SOGGY", "it isn't soggy, SOGGY", "no sour smell, SMELLS_SOUR", "no ammonia, SMELLS_AMMONIA"
+    })
+    @DisplayName("are noted as not so when they say so")
+    void denied(String said, Sign sign) {
+        Heard heard = phrases.hear(said);
+        assertEquals(List.of(sign), heard.meant());
+        assertTrue(heard.denied());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"no smell", "no bad smell", "it doesn't smell", "does not smell"})
+    @DisplayName("deny every bad smell when there is none")
+    void noSmell(String said) {
+        Heard heard = phrases.hear(said);
+        assertTrue(heard.certain() && heard.denied(), said);
+        assertTrue(heard.meant().containsAll(List.of(Sign.SMELLS_SOUR, Sign.SMELLS_ROTTEN_EGG, Sign.SMELLS_BURNT)));
+        assertFalse(heard.meant().contains(Sign.SMELLS_EARTHY));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"smell", "cold", "warm", "ash", "wet", "flies and mould"})
+    @DisplayName("are given back as a choice, or as not understood, where they could mean several signs")
+    void several(String said) {
+        assertFalse(phrases.hear(said).certain(), said + " " + phrases.hear(said));
+    }
+
+    @Test
+    @DisplayName("name a sign by every id, short name and alias, and no other sign than one of that name")
+    void everyName() {
+        for (SignInfo sign : TestPile.KNOWLEDGE.signs().values()) {
+            for (String name : sign.aliases()) {
+                assertTrue(phrases.hear(name).meant().contains(sign.id()), name);
+            }
+            assertEquals(List.of(sign.id()), phrases.hear(sign.id().id()).meant());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "10 weeks, 2026-09-19",
+        "10, 2026-09-19",
+        "ten weeks ago, 2026-09-19",
+        "about 3 months, 2026-08-29",
+        "a month, 2026-10-29",
+        "20 days old, 2026-11-08",
+        "since October, 2026-10-15",
+        "3 October, 2026-10-03",
+        "Oct 3, 2026-10-03",
+        "since december, 2025-12-15",
+        "October 2025, 2025-10-15",
+        "2026-10-03, 2026-10-03",
+        "November, 2026-11-01"
+    })
+    @DisplayName("tell an age")
+    void ages(String said, LocalDate day) {
+        assertEquals(Optional.of(day), AgePhrase.day(said, TODAY), said);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"y", "soon", "2027-01-01", "2026-02-30", "31 june", "-3", "week", "99999999999999 weeks", ""})
+    @DisplayName("tell no age where they are none, or one that is still to come")
+    void noAge(String said) {
+        assertEquals(Optional.empty(), AgePhrase.day(said, TODAY), said);
+    }
+
+    /** A foot is 0.3048 m and an inch 2.54 cm by definition (1959 agreement). */
+    @ParameterizedTest
+    @CsvSource(
+            quoteCharacter = '|',
+            value = {
+                "3 ft, 0.9144",
+                "3', 0.9144",
+                "4 feet 6 inches, 1.3716",
+                "90 cm, 0.9",
+                "1.2, 1.2",
+                "|1,5 m|, 1.5",
+                "36 in, 0.9144"
+            })
+    @DisplayName("tell a length")
+    void lengths(String said, double metres) {
+        assertEquals(metres, LengthPhrase.metres(said, LengthUnit.METRE).orElseThrow(), 1e-9, said);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"y", "3 weeks", "big", "", "3 ft big"})
+    @DisplayName("tell no length where they are none")
+    void noLength(String said) {
+        assertTrue(LengthPhrase.metres(said, LengthUnit.METRE).isEmpty(), said);
+    }
+}
