@@ -12,6 +12,7 @@ import java.util.function.UnaryOperator;
  * @param where where a person must go to answer it
  * @param lasts how long an answer holds
  * @param met how often it is met at home piles, as far as nothing else is known
+ * @param brings the traits of what went in, if it did: a yes counts like a line in the record of unknown amount
  * @param ask the question, answered yes, no or don't know
  * @param say the statement when the answer is yes
  * @param deny the statement when the answer is no
@@ -26,6 +27,7 @@ public record SignInfo(
         Where where,
         Lasts lasts,
         Met met,
+        List<Trait> brings,
         String ask,
         String say,
         String deny,
@@ -41,6 +43,7 @@ public record SignInfo(
                 where,
                 lasts,
                 met,
+                brings,
                 wording.apply(ask),
                 wording.apply(say),
                 wording.apply(deny),

@@ -36,6 +36,7 @@ final class Tables {
                 row.one("where", wheres),
                 row.one("lasts", lasts),
                 row.one("met", mets),
+                row.several("brings", traits),
                 row.text("ask"),
                 row.text("say"),
                 row.text("deny"),

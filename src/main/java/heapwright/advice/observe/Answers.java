@@ -5,6 +5,7 @@ import heapwright.advice.fact.Did;
 import heapwright.advice.fact.Fixture;
 import heapwright.advice.fact.Has;
 import heapwright.advice.fact.Seen;
+import heapwright.advice.fact.WentIn;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
 import heapwright.pile.Action;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -87,6 +89,21 @@ public final class Answers {
         Set<Sign> seen = EnumSet.noneOf(Sign.class);
         signs.stream().filter(Seen.class::isInstance).forEach(s -> seen.add(((Seen) s).sign()));
         return seen;
+    }
+
+    /** What went in by the answers, of unknown amount; what is in stays in, however old the answer. */
+    public List<WentIn> inputs() {
+        Set<WentIn> inputs = new LinkedHashSet<>();
+        for (Entry entry : pile.log()) {
+            int days = daysAgo(entry);
+            if (days >= 0) {
+                entry.seen().stream()
+                        .flatMap(id -> sign(id).stream())
+                        .flatMap(s -> infos.get(s).brings().stream())
+                        .forEach(trait -> inputs.add(new WentIn(trait, days, Double.NaN)));
+            }
+        }
+        return List.copyOf(inputs);
     }
 
     /** Facts of what was done: of each action the latest. */

@@ -39,6 +39,7 @@ public record PileFacts(
         facts.addAll(answers.actions());
         facts.addAll(answers.fixtures());
         facts.addAll(new Inputs(pile, materials).facts());
+        facts.addAll(answers.inputs());
         facts.addAll(new KeptOut(pile, knowledge, materials).facts());
         facts.addAll(quantities.limits());
         readings.stream().filter(r -> !Squeeze.from(r)).forEach(facts::add);
