@@ -116,9 +116,11 @@ public record Knowledge(
             m.aliases().forEach(a -> aliases.put(a.toLowerCase(Locale.ROOT), m.id()));
         }
         Map<String, Double> litres = new LinkedHashMap<>();
+        Map<String, Double> pressed = new LinkedHashMap<>();
         Map<String, String> measureWords = new LinkedHashMap<>();
         for (MeasureInfo m : measures.values()) {
             litres.put(m.id(), m.litres());
+            m.kilograms().ifPresent(kilograms -> pressed.put(m.id(), kilograms));
             measureWords.put(m.name().one(), m.id());
             measureWords.put(m.name().many(), m.id());
             m.aliases().forEach(a -> measureWords.put(a, m.id()));
@@ -145,6 +147,11 @@ public record Knowledge(
             @Override
             public Map<String, Double> measures() {
                 return litres;
+            }
+
+            @Override
+            public Map<String, Double> pressed() {
+                return pressed;
             }
 
             @Override

@@ -13,6 +13,11 @@ final class KnowledgeCheck {
     /** Carbon of dry matter outside this span cannot be plant or animal matter and needs a word in the note. */
     private static final double CARBON_LOW = 30;
 
+    private static final double PERCENT = 100;
+
+    /** Figures are told in tenths. */
+    private static final double ROUNDING = 0.05;
+
     private static final double CARBON_HIGH = 60;
 
     private final Knowledge knowledge;
@@ -154,6 +159,13 @@ final class KnowledgeCheck {
                 && (carbon < CARBON_LOW || carbon > CARBON_HIGH)
                 && !m.note().contains("% C")) {
             faults.add(where + ": " + carbon + " % carbon is outside 30 to 60 and the note does not say why");
+        }
+        boolean beyondPlants =
+                carbon > PERCENT / Material.ORGANIC_PER_CARBON && m.note().contains("% C");
+        if (organic && carbon > m.mostCarbonPct() + ROUNDING && !beyondPlants) {
+            faults.add(where + ": " + carbon + " % carbon is more than its ash leaves room for, "
+                    + Math.floor(m.mostCarbonPct() * 10) / 10
+                    + " %; run src/test/scripts/carbon, or let the note say why");
         }
         if (m.group() == Material.Group.PROBLEM && m.keepOut().isEmpty()) {
             faults.add(where + ": a problem material must say why it stays out");

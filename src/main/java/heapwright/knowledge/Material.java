@@ -126,6 +126,14 @@ public record Material(
      */
     public record KeepOut(Bar bar, KeepOutClass kind, String reason, String instead) {}
 
+    /** Organic matter is so many times its carbon (CORNC, published; stated accuracy 2 to 10 %). */
+    public static final double ORGANIC_PER_CARBON = 1.8;
+
+    /** The most carbon that its typical ash leaves room for, percent of dry mass; of fat and of char there may be more. */
+    public double mostCarbonPct() {
+        return (100 - ashPct.map(Figure::typical).orElse(0.0)) / ORGANIC_PER_CARBON;
+    }
+
     /** Nitrogen in percent of dry mass at the typical figures: measured where it belongs to the sample, else C divided by C:N. */
     public double typicalNitrogenPct() {
         return nitrogenOnSameSample || carbonToNitrogen.typical() <= 0

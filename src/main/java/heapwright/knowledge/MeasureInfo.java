@@ -2,6 +2,7 @@ package heapwright.knowledge;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A household measure.
@@ -9,6 +10,7 @@ import java.util.Optional;
  * @param id its id
  * @param name its name for one and for many
  * @param litres its volume in litres unless a pile file redefines it
+ * @param kilograms what it weighs full, where it is pressed and tied and so does not hold what fills it loosely, kg
  * @param aliases what people also call it
  * @param note what to know about it
  * @param sources keys of sources
@@ -18,6 +20,7 @@ public record MeasureInfo(
         String id,
         Name name,
         double litres,
+        OptionalDouble kilograms,
         List<String> aliases,
         Optional<String> note,
         List<String> sources,

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -73,6 +74,10 @@ final class Row {
 
     double number(String name) {
         return needed(name, Double.class, "a number without quotes", "12.5");
+    }
+
+    OptionalDouble numberIfAny(String name) {
+        return ifAny(name, () -> number(name)).map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 
     int whole(String name) {

@@ -156,6 +156,7 @@ final class Tables {
                 row.text("id"),
                 row.row("name", n -> new MeasureInfo.Name(n.text("one"), n.text("many"))),
                 row.number("litres"),
+                row.numberIfAny("kilograms"),
                 row.texts("aliases"),
                 row.textIfAny("note"),
                 row.texts("sources"),

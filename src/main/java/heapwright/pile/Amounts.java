@@ -78,8 +78,12 @@ final class Amounts {
                     : Amount.ofVolume(value, each.symbol(), Rounding.converted(value, each, VolumeUnit.LITRE)));
         }
         return lexicon.measure(word).map(id -> {
-            Double own = ownMeasures.get(id);
-            return Amount.ofVolume(value, id, Rounding.litres(value, own != null ? own : lexicon.litres(id)));
+            double litres = ownMeasures.getOrDefault(id, lexicon.litres(id));
+            OptionalDouble pressed = lexicon.pressedKilograms(id);
+            return pressed.isPresent()
+                    ? Amount.ofMass(
+                            value, id, Rounding.measured(value, pressed.getAsDouble() * litres / lexicon.litres(id)))
+                    : Amount.ofVolume(value, id, Rounding.measured(value, litres));
         });
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -16,6 +17,7 @@ final class Lexicon {
     private final Map<String, String> signAliases;
     private final MaterialNames materials;
     private final Map<String, Double> measures;
+    private final Map<String, Double> pressed;
     private final Map<String, String> measureWords = new HashMap<>();
     private final Map<String, double[]> limits;
     private final Vocabulary vocabulary;
@@ -26,6 +28,7 @@ final class Lexicon {
         signAliases = Map.copyOf(vocabulary.signAliases());
         materials = new MaterialNames(vocabulary);
         measures = Map.copyOf(vocabulary.measures());
+        pressed = Map.copyOf(vocabulary.pressed());
         limits = Map.copyOf(vocabulary.limits());
         measures.keySet().forEach(id -> measureWords.put(UnitWords.plain(id), id));
         vocabulary.measureAliases().forEach((word, id) -> measureWords.putIfAbsent(UnitWords.plain(word), id));
@@ -55,6 +58,12 @@ final class Lexicon {
 
     double litres(String measure) {
         return measures.get(measure);
+    }
+
+    /** Kilograms of a measure that is pressed and tied; empty for one that is filled. */
+    OptionalDouble pressedKilograms(String measure) {
+        Double kilograms = pressed.get(measure);
+        return kilograms == null ? OptionalDouble.empty() : OptionalDouble.of(kilograms);
     }
 
     Collection<String> measureWords() {

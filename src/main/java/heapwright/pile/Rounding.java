@@ -33,12 +33,10 @@ final class Rounding {
                 : exact.round(CONVERTED).doubleValue();
     }
 
-    /** A number of measures, each of so many litres, in litres. */
-    static double litres(double measures, double litresEach) {
-        double litres = measures * litresEach;
-        return Double.isFinite(litres)
-                ? BigDecimal.valueOf(litres).round(CONVERTED).doubleValue()
-                : litres;
+    /** A number of measures, each of so many litres or kilograms, in litres or kilograms. */
+    static double measured(double measures, double each) {
+        double all = measures * each;
+        return Double.isFinite(all) ? BigDecimal.valueOf(all).round(CONVERTED).doubleValue() : all;
     }
 
     /** A sum or a mean of kept figures. */

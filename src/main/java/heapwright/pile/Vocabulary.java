@@ -24,6 +24,11 @@ public interface Vocabulary {
     /** Household measures, id to litres. */
     Map<String, Double> measures();
 
+    /** Of the household measures those that are pressed and tied, id to kilograms: a bale weighs more than its volume loose. */
+    default Map<String, Double> pressed() {
+        return Map.of();
+    }
+
     /** Other words for a household measure, to its id; the reader knows plurals in -s and -es by itself. */
     default Map<String, String> measureAliases() {
         return Map.of();

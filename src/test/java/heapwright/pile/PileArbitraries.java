@@ -151,7 +151,7 @@ public final class PileArbitraries {
             if (known.isEmpty()) {
                 double litres =
                         measures.getOrDefault(unit, vocabulary.measures().get(unit));
-                return Amount.ofVolume(value, unit, Rounding.litres(value, litres));
+                return Amount.ofVolume(value, unit, Rounding.measured(value, litres));
             }
             return known.get() instanceof MassUnit mass
                     ? Amount.ofMass(value, unit, Rounding.converted(value, mass, MassUnit.KILOGRAM))

@@ -34,7 +34,8 @@ class RoundingTest {
     @DisplayName("does not depend on how a sum is told")
     void sums() {
         assertEquals(0.3, Rounding.summed(0.1 + 0.2));
-        assertEquals(Rounding.litres(0.3, 12), Rounding.summed(Rounding.litres(0.1, 12) + Rounding.litres(0.2, 12)));
+        assertEquals(
+                Rounding.measured(0.3, 12), Rounding.summed(Rounding.measured(0.1, 12) + Rounding.measured(0.2, 12)));
     }
 
     @Test

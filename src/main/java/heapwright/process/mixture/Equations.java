@@ -1,5 +1,6 @@
 package heapwright.process.mixture;
 
+import heapwright.knowledge.Material;
 import java.util.Arrays;
 
 /**
@@ -10,7 +11,6 @@ import java.util.Arrays;
 public final class Equations {
 
     /** Share of carbon in volatile solids is 1 in 1.8 (CORNC, published; stated accuracy 2 to 10 %, GOT56, quoted). */
-    private static final double VOLATILE_SOLIDS_PER_CARBON = 1.8;
 
     /** Degradable fraction of volatile solids without lignin (CHAND80 through CORNLIG, from memory). */
     private static final double DEGRADABLE_WITHOUT_LIGNIN = 0.83;
@@ -119,12 +119,12 @@ public final class Equations {
 
     /** Carbon from ash, both percent of dry mass: C = (100 − ash) / 1.8 (CORNC, published). */
     public static double carbonFromAshPct(double ashPct) {
-        return (100 - ashPct) / VOLATILE_SOLIDS_PER_CARBON;
+        return (100 - ashPct) / Material.ORGANIC_PER_CARBON;
     }
 
     /** Ash from carbon, both percent of dry mass, 0 to 100: the same rule turned round. */
     public static double ashFromCarbonPct(double carbonPct) {
-        return Math.max(0, 100 - carbonPct * VOLATILE_SOLIDS_PER_CARBON);
+        return Math.max(0, 100 - carbonPct * Material.ORGANIC_PER_CARBON);
     }
 
     /**
