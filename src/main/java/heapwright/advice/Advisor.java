@@ -8,6 +8,7 @@ import heapwright.advice.danger.DangerWatch;
 import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.Inference;
 import heapwright.advice.engine.Outcome;
+import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.engine.Rulebook;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Grade;
@@ -89,6 +90,23 @@ public final class Advisor {
 
     public Rulebook rulebook() {
         return rulebook.get();
+    }
+
+    /** What every rule and every row of evidence says of itself, in order of id. */
+    public List<RuleInfo> rules() {
+        return inference.rules();
+    }
+
+    /**
+     * The same advisor without one rule or row of evidence: it shows what that is needed for.
+     *
+     * @param id the id of a rule or row
+     * @throws IllegalArgumentException when there is none
+     */
+    public Advisor without(String id) {
+        return knowledge.evidence().stream().anyMatch(row -> row.id().equals(id))
+                ? new Advisor(knowledge.without(id), rulebook)
+                : new Advisor(knowledge, rulebook().without(id));
     }
 
     /**

@@ -7,10 +7,9 @@ import heapwright.advice.engine.Piece;
 import heapwright.advice.engine.Weighed;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Denied;
-import heapwright.advice.fact.Opposes;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
-import heapwright.advice.fact.Supports;
+import heapwright.advice.fact.Speaks;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Origin;
 import heapwright.knowledge.Sign;
@@ -133,10 +132,8 @@ final class Promise {
     private Map<Cause, Double> moved(int answer) {
         Map<Cause, List<Firing>> byCause = new EnumMap<>(Cause.class);
         for (Firing firing : byAnswer.getOrDefault(answer, List.of())) {
-            if (firing.result() instanceof Supports s) {
+            if (firing.result() instanceof Speaks s) {
                 byCause.computeIfAbsent(s.cause(), c -> new ArrayList<>()).add(firing);
-            } else if (firing.result() instanceof Opposes o) {
-                byCause.computeIfAbsent(o.cause(), c -> new ArrayList<>()).add(firing);
             }
         }
         Map<Cause, Double> moved = new EnumMap<>(Cause.class);
@@ -157,10 +154,8 @@ final class Promise {
         double added = 0;
         for (Firing firing : firings) {
             double weight = firing.degree() * firing.rule().strength().decibans();
-            if (firing.result() instanceof Supports s) {
-                added += raise(most, s.origin(), weight);
-            } else if (firing.result() instanceof Opposes o) {
-                added -= raise(least, o.origin(), weight);
+            if (firing.result() instanceof Speaks s) {
+                added += s.direction() * raise(s.supports() ? most : least, s.origin(), weight);
             }
         }
         return added;

@@ -1,9 +1,9 @@
 package heapwright.advice;
 
-import heapwright.advice.engine.Strength;
 import heapwright.advice.winter.Gain;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.RemedyInfo.Urgency;
+import heapwright.knowledge.Strength;
 import heapwright.process.dose.Cap;
 import heapwright.process.dose.DoseAmount;
 import java.util.List;

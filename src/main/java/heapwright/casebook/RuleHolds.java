@@ -5,8 +5,6 @@ import heapwright.advice.Advisor;
 import heapwright.advice.audit.Audit;
 import heapwright.advice.engine.Pass;
 import heapwright.advice.engine.RuleInfo;
-import heapwright.advice.engine.Rulebook;
-import heapwright.knowledge.Knowledge;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,24 +13,22 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * Tells which rules the cases hold. A case holds a rule when it agrees with the whole rulebook and no longer agrees once
- * that rule is left out. A rule that nothing holds could say anything, or could go.
+ * Tells which rules and rows of evidence the cases hold. A case holds one when it agrees with all of them and no longer
+ * agrees once that one is left out. One that nothing holds could say anything, or could go.
  */
 public final class RuleHolds {
 
-    private final Knowledge knowledge;
-    private final Rulebook rulebook;
+    private final Advisor advisor;
     private final List<Heard> heard;
 
     /**
      * Runs every case once with all rules.
      *
-     * @param cases the cases; those that do not agree with the whole rulebook hold nothing
+     * @param advisor knows all rules and rows
+     * @param cases the cases; those that do not agree with all of them hold nothing
      */
-    public RuleHolds(Knowledge knowledge, Rulebook rulebook, List<Case> cases) {
-        this.knowledge = knowledge;
-        this.rulebook = rulebook;
-        Advisor advisor = new Advisor(knowledge, rulebook);
+    public RuleHolds(Advisor advisor, List<Case> cases) {
+        this.advisor = advisor;
         this.heard = cases.parallelStream()
                 .flatMap(c -> Heard.of(c, advisor).stream())
                 .sorted(Comparator.comparingInt((Heard h) -> h.rules().size())
@@ -41,9 +37,9 @@ public final class RuleHolds {
     }
 
     /**
-     * A rule with what holds it.
+     * A rule or row of evidence with what holds it.
      *
-     * @param rule the rule
+     * @param rule the rule or row
      * @param firesIn in how many of the cases that agree it fires
      * @param holder a case that fails without it, the one in which the fewest rules fire; empty when none does
      */
@@ -51,7 +47,7 @@ public final class RuleHolds {
 
     /** Each rule of some passes with what holds it, in order of id. */
     public List<Hold> of(Set<Pass> passes) {
-        return rulebook.rules().parallelStream()
+        return advisor.rules().parallelStream()
                 .filter(r -> passes.contains(r.pass()))
                 .map(this::hold)
                 .toList();
@@ -60,7 +56,7 @@ public final class RuleHolds {
     private Hold hold(RuleInfo rule) {
         List<Heard> candidates =
                 heard.stream().filter(h -> h.rules().contains(rule.id())).toList();
-        Advisor without = new Advisor(knowledge, rulebook.without(rule.id()));
+        Advisor without = advisor.without(rule.id());
         Optional<Case> holder = candidates.stream()
                 .map(Heard::tested)
                 .filter(c -> !Verdict.of(c, without).agrees())

@@ -61,8 +61,9 @@ final class CasesCommand implements Callable<Integer> {
             arity = "0..1",
             split = ",",
             fallbackValue = EVERY_PASS,
-            description = "List the rules that no case holds: each rule is left out in turn, and the cases in which it"
-                    + " fires must fail without it. Of one pass or several (guard,remedy); all if none is named.")
+            description =
+                    "List the rules and rows of evidence that no case holds: each is left out in turn, and the"
+                            + " cases in which it speaks must fail without it. Of one pass or several (guard,remedy); all if none is named.")
     private List<String> unheld;
 
     @Option(
@@ -88,7 +89,7 @@ final class CasesCommand implements Callable<Integer> {
         }
         List<Case> cases = cases();
         if (unheld != null) {
-            print(new RuleHolds(workshop.knowledge(), workshop.advisor().rulebook(), cases).of(passes()));
+            print(new RuleHolds(workshop.advisor(), cases).of(passes()));
             return Program.OK;
         }
         if (bySource) {
@@ -136,7 +137,9 @@ final class CasesCommand implements Callable<Integer> {
                 page.strong(h.rule().id()) + " " + h.rule().name() + " ("
                         + h.rule().strength().id() + "; fires in "
                         + (h.firesIn() == 1 ? "1 case" : h.firesIn() + " cases") + ")"));
-        page.line(0, String.format("%d of %d rules are held by a case", holds.size() - loose.size(), holds.size()));
+        page.line(
+                0,
+                String.format("%d of %d rules and rows are held by a case", holds.size() - loose.size(), holds.size()));
         terminal.out().print(page);
     }
 

@@ -11,11 +11,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-/** Lists the rules with what each says of itself. */
+/** Lists the rules and the rows of evidence with what each says of itself. */
 @Command(
         name = RulesCommand.NAME,
         mixinStandardHelpOptions = true,
-        description = "Lists the rules, each with strength, evidence, source and reason.",
+        description = "Lists the rules and the rows of evidence, each with strength, source and reason.",
         footerHeading = "%nExamples:%n",
         footer = {"  heapwright rules", "  heapwright rules weigh"})
 final class RulesCommand implements Callable<Integer> {
@@ -38,7 +38,7 @@ final class RulesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<RuleInfo> rules = workshop.advisor().rulebook().rules().stream()
+        List<RuleInfo> rules = workshop.advisor().rules().stream()
                 .filter(r -> pass == null || r.pass().id().equals(pass))
                 .toList();
         if (rules.isEmpty()) {

@@ -60,5 +60,101 @@ public enum Condition implements Id {
     STILL_RAW,
     ACTIVE,
     HYGIENE_DOUBT,
-    FOR_FOOD_BEDS
+    FOR_FOOD_BEDS,
+
+    // Named for rows of evidence, by the files of derive rules they stand in.
+    // smell
+    AIRLESS_SMELL_OVER_STANDING_WATER(true),
+    AIRLESS_SMELL_UNDER_SEAL(true),
+    AIRLESS_SMELL_IN_TALL_PILE(true),
+    PUTRID_SMELL_AFTER_FAT(true),
+    AMMONIA_AFTER_ALKALI(true),
+    AMMONIA_BESIDE_COARSE_WOOD(true),
+    DARK_BUT_SMELLS_RAW(true),
+    SWEET_AND_NEVER_HEATED(true),
+    WET_WITH_FLIES(true),
+    FLIES_WITHOUT_OPEN_FOOD(true),
+    // water
+    DAMP_BUT_NEVER_HEATED(true),
+    DAMP_IN_COLD_SEASON(true),
+    DAMP_WITHOUT_REHEAT(true),
+    MOISTURE_ACCEPTABLE(true),
+    DRY_AND_DRAUGHTY(true),
+    WET_AND_UNCOVERED(true),
+    OVERHEATING_AND_DRY(true),
+    DRY_AFTER_HEAT(true),
+    DRY_WITHOUT_REHEAT(true),
+    LIQUID_IN_PUDDLES(true),
+    // warmth
+    WARM_CORE_IN_COLD_SEASON(true),
+    WARM_AFTER_HEAT(true),
+    COLD_CORE_IN_COLD_SEASON(true),
+    HOT_AND_AIRLESS(true),
+    COOLING_IN_MILD_WEATHER(true),
+    COOLED_IN_COLD_SEASON(true),
+    REHEATS_THOUGH_OLD(true),
+    REHEATS_THOUGH_DARK(true),
+    NO_REHEAT_AFTER_HEAT(true),
+    NEVER_HEATED_IN_COLD_SEASON(true),
+    UNTURNED_SINCE_HEAT(true),
+    // cold
+    OPENED_IN_COLD_SEASON(true),
+    OPENED_OFTEN_IN_FROST(true),
+    ROD_STOPPED_WITHOUT_FROST(true),
+    ROD_STOPPED_IN_FROST(true),
+    WINDY_IN_COLD_SEASON(true),
+    SMALL_WITHOUT_OVERHEATING(true),
+    SMALL_IN_COLD_SEASON(true),
+    SMALL_AND_COOL_IN_MILD_WEATHER(true),
+    // mixture
+    PH_HIGH_WITHOUT_ALKALI(true),
+    PH_WORKABLE(true),
+    STARVED_MIX_AND_NOTHING_RICH(true),
+    AMMONIA_MIX_NOT_FINISHED(true),
+    RICH_MIX_NOT_FINISHED(true),
+    OLD_WITH_FINISHED_RATIO(true),
+    RATIO_WORKABLE(true),
+    KITCHEN_STUFF_LATELY(true),
+    NEITHER_GRASS_NOR_MANURE(true),
+    // structure
+    WEIGHED_AND_DRAUGHTY(true),
+    LOOSE_WITH_STALKS(true),
+    DENSE_WITHOUT_WATER(true),
+    SLIMY_AFTER_FAT(true),
+    RAIN_COVERED(true),
+    ON_WET_GROUND(true),
+    BROWNS_LEFT_AFTER_HEAT(true),
+    // risk
+    RISKY_STUFF_WITHOUT_HEAT(true),
+    NEITHER_PET_WASTE_NOR_MEAT(true),
+    SEEDS_WITHOUT_HEAT(true),
+    RISKY_STUFF_AND_HEAT_IS_OVER(true),
+    MANURE_NEVER_TURNED(true),
+    SALTED_STUFF_NOT_FOOD(true),
+    FIRE_DANGER(true),
+    GAS_DANGER(true),
+    // ripeness
+    NO_FUNGI(true),
+    RAW_THOUGH_OLD(true),
+    RAW_OUTSIDE_BURNT_INSIDE(true),
+    PAST_DECAY_AND_NOT_RIPE(true),
+    RIPE_BY_LOOK_AND_TEST(true);
+
+    private final boolean forEvidence;
+
+    Condition() {
+        this(false);
+    }
+
+    Condition(boolean forEvidence) {
+        this.forEvidence = forEvidence;
+    }
+
+    /**
+     * Whether it is a name for several parts that only rows of evidence read. What its parts rest on is then told in its
+     * stead, and nobody asks for its absence.
+     */
+    public boolean forEvidence() {
+        return forEvidence;
+    }
 }

@@ -25,6 +25,7 @@ import java.util.function.UnaryOperator;
  * @param sources sources by key
  * @param usualDoses what is said of each home remedy
  * @param keepOuts what is said of each class of stuff that stays out
+ * @param evidence every row of evidence, cause by cause
  */
 public record Knowledge(
         Map<Sign, SignInfo> signs,
@@ -37,7 +38,8 @@ public record Knowledge(
         Map<String, MeasureInfo> measures,
         Map<String, SourceInfo> sources,
         Map<UsualDose, UsualDoseInfo> usualDoses,
-        Map<KeepOutClass, KeepOutInfo> keepOuts) {
+        Map<KeepOutClass, KeepOutInfo> keepOuts,
+        List<Evidence> evidence) {
 
     public Knowledge {
         signs = Collections.unmodifiableMap(signs);
@@ -51,6 +53,7 @@ public record Knowledge(
         sources = Collections.unmodifiableMap(sources);
         usualDoses = Collections.unmodifiableMap(usualDoses);
         keepOuts = Collections.unmodifiableMap(keepOuts);
+        evidence = List.copyOf(evidence);
     }
 
     /**
@@ -71,7 +74,35 @@ public record Knowledge(
                 measures,
                 sources,
                 each(usualDoses, u -> u.reworded(wording)),
-                keepOuts);
+                keepOuts,
+                evidence);
+    }
+
+    /**
+     * The same knowledge but one row of evidence, which then never speaks: it shows what that row is needed for.
+     *
+     * @param id the id of a row
+     * @throws IllegalArgumentException when there is no such row
+     */
+    public Knowledge without(String id) {
+        List<Evidence> others =
+                evidence.stream().filter(row -> !row.id().equals(id)).toList();
+        if (others.size() == evidence.size()) {
+            throw new IllegalArgumentException("There is no row of evidence \"" + id + "\" to leave out");
+        }
+        return new Knowledge(
+                signs,
+                causes,
+                dangers,
+                remedies,
+                cautions,
+                limits,
+                materials,
+                measures,
+                sources,
+                usualDoses,
+                keepOuts,
+                others);
     }
 
     private static <K, V> Map<K, V> each(Map<K, V> rows, UnaryOperator<V> change) {

@@ -11,10 +11,15 @@ import java.util.function.Function;
 /** Reads the tables and checks that they hang together. */
 public final class KnowledgeReader {
 
-    /** Opens a table by its file name, for instance {@code signs.json}; null when there is none. */
+    /**
+     * Opens a table by its file name, for instance {@code signs.json} or {@code evidence/too-wet.json}; null when there is
+     * none.
+     */
     public interface Shelf {
         InputStream open(String name) throws IOException;
     }
+
+    private static final String EVIDENCE = "evidence/";
 
     private final Shelf shelf;
     private final TableReader reader = new TableReader();
@@ -48,7 +53,8 @@ public final class KnowledgeReader {
                 table("measures", tables::measure, MeasureInfo::id),
                 table("sources", tables::source, SourceInfo::key),
                 table("usual-doses", tables::usualDose, UsualDoseInfo::id),
-                table("keep-out-classes", tables::keepOut, KeepOutInfo::id));
+                table("keep-out-classes", tables::keepOut, KeepOutInfo::id),
+                evidence(tables));
         if (faults.isEmpty()) {
             faults.addAll(new KnowledgeCheck(knowledge).faults());
         }
@@ -58,15 +64,28 @@ public final class KnowledgeReader {
         return knowledge;
     }
 
+    /** A table a cause, under the cause's name. */
+    private List<Evidence> evidence(Tables tables) {
+        List<Evidence> all = new ArrayList<>();
+        for (Cause cause : Cause.values()) {
+            all.addAll(table(EVIDENCE + cause.id() + ".json", cause.id(), r -> tables.evidence(cause, r), Evidence::id)
+                    .values());
+        }
+        return all;
+    }
+
     private <K, V> Map<K, V> table(String name, Function<Row, V> maker, Function<V, K> key) {
-        String file = name + ".json";
+        return table(name + ".json", name, maker, key);
+    }
+
+    private <K, V> Map<K, V> table(String file, String name, Function<Row, V> maker, Function<V, K> key) {
         Map<K, V> values = new LinkedHashMap<>();
         try (InputStream in = shelf.open(file)) {
             if (in == null) {
                 faults.add(file + ": the table is missing");
                 return values;
             }
-            List<Row> rows = reader.rows(name, in);
+            List<Row> rows = reader.rows(file, name, in);
             if (rows.isEmpty()) {
                 faults.add(file + ": no rows under \"" + name + "\"");
             }

@@ -92,6 +92,10 @@ final class Row {
         return needed(name, Boolean.class, "true or false", "true");
     }
 
+    Optional<Boolean> flagIfAny(String name) {
+        return ifAny(name, () -> flag(name));
+    }
+
     /** The constant that the field names by its id. */
     <E extends Enum<E> & Id> E one(String name, Ids<E> ids) {
         return one(name, text(name), ids);
@@ -103,6 +107,22 @@ final class Row {
 
     <E extends Enum<E> & Id> List<E> several(String name, Ids<E> ids) {
         return texts(name).stream().map(id -> one(name, id, ids)).toList();
+    }
+
+    /** One constant or more, where the field is there. */
+    <E extends Enum<E> & Id> Optional<List<E>> severalIfAny(String name, Ids<E> ids) {
+        return ifAny(name, () -> {
+            List<E> all = several(name, ids);
+            if (all.isEmpty()) {
+                throw fault(name, "an empty list", "one id or more", "");
+            }
+            return all;
+        });
+    }
+
+    /** Whether it has a field of this name. */
+    boolean has(String name) {
+        return fields.containsKey(name);
     }
 
     <T> T row(String name, Function<Row, T> maker) {

@@ -25,12 +25,12 @@ final class TableReader {
     /**
      * The rows in order.
      *
+     * @param file the file's name, for messages
      * @param name the table's name
      * @throws RowFault when the text is no such table
      * @throws IOException when it cannot be read
      */
-    List<Row> rows(String name, InputStream in) throws IOException {
-        String file = name + ".json";
+    List<Row> rows(String file, String name, InputStream in) throws IOException {
         try (JsonParser parser = factory.createParser(in)) {
             parser.nextToken();
             Object root = value(parser, file, "");

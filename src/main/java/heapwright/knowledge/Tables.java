@@ -27,6 +27,10 @@ final class Tables {
     private final Row.Ids<UsualDose> usualDoses = new Row.Ids<>(UsualDose.values());
     private final Row.Ids<KeepOutClass> keepOuts = new Row.Ids<>(KeepOutClass.values());
     private final Row.Ids<Condition> conditions = new Row.Ids<>(Condition.values());
+    private final Row.Ids<Evidence.Speaks> speaks = new Row.Ids<>(Evidence.Speaks.values());
+    private final Row.Ids<Strength> strengths = new Row.Ids<>(Strength.values());
+    private final Row.Ids<Origin> witnesses = new Row.Ids<>(Origin.values());
+    private final WhenReader whens = new WhenReader(signs, conditions, limits, traits, keepOuts);
     private final Row.Ids<Known> knowns = new Row.Ids<>(Known.values());
 
     SignInfo sign(Row row) {
@@ -186,6 +190,19 @@ final class Tables {
                 row.text("verdict"),
                 row.several("forCauses", causes),
                 row.texts("sources"),
+                known(row));
+    }
+
+    Evidence evidence(Cause cause, Row row) {
+        return new Evidence(
+                row.text("id"),
+                cause,
+                row.one("speaks", speaks),
+                row.one("strength", strengths),
+                row.one("witness", witnesses),
+                row.row("when", whens::read),
+                row.text("because"),
+                row.text("source"),
                 known(row));
     }
 

@@ -214,9 +214,6 @@ public final class ModelWords {
 
     /** What the model told the rules. */
     static String fact(Words words, ModelSays said) {
-        return words.text(
-                "model.says."
-                        + said.says().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
-                words.figures().temperatureDifference(said.shortfallC()));
+        return words.text("model.says." + said.says().id(), words.figures().temperatureDifference(said.shortfallC()));
     }
 }

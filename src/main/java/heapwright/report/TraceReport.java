@@ -8,13 +8,12 @@ import heapwright.advice.engine.Piece;
 import heapwright.advice.engine.Weighed;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Holds;
-import heapwright.advice.fact.Opposes;
 import heapwright.advice.fact.Precedes;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Replaces;
 import heapwright.advice.fact.SetAside;
+import heapwright.advice.fact.Speaks;
 import heapwright.advice.fact.Stands;
-import heapwright.advice.fact.Supports;
 import heapwright.advice.fact.Warns;
 import heapwright.advice.fact.WarnsAlways;
 import heapwright.advice.fact.Withholds;
@@ -132,11 +131,8 @@ public final class TraceReport {
         if (fact instanceof Stands s) {
             return "danger " + s.danger().id();
         }
-        if (fact instanceof Supports s) {
-            return "for " + s.cause().id();
-        }
-        if (fact instanceof Opposes o) {
-            return "against " + o.cause().id();
+        if (fact instanceof Speaks s) {
+            return s.row().speaks().id() + " " + s.cause().id();
         }
         if (fact instanceof SetAside s) {
             return "sets aside " + s.cause().id();

@@ -2,19 +2,24 @@ package heapwright.casebook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import heapwright.advice.Advisor;
 import heapwright.advice.audit.Judgement;
 import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.RuleInfo;
-import heapwright.advice.engine.Rulebook;
+import heapwright.knowledge.KnowledgeReader;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-@DisplayName("The rules")
+@DisplayName("The rules and the rows of evidence")
 class RuleCoverageTest {
+
+    /** The rules that join rows to facts: what they say is told as said by the row, so {@code RowsTest} holds them. */
+    private static final Pattern JOINS = Pattern.compile("WEIGH-50\\d\\d");
 
     @Test
     @DisplayName("each fire in at least one case")
@@ -26,12 +31,13 @@ class RuleCoverageTest {
                 .filter(Firing::rather)
                 .map(f -> f.rule().id())
                 .collect(Collectors.toSet());
-        TreeMap<String, String> silent = Rulebook.packed().rules().stream()
+        TreeMap<String, String> silent = Advisor.packed(KnowledgeReader.packed()).rules().stream()
+                .filter(r -> !JOINS.matcher(r.id()).matches())
                 .filter(r -> !fired.contains(r.id()))
                 .collect(Collectors.toMap(RuleInfo::id, RuleInfo::name, (a, b) -> a, TreeMap::new));
         String told = silent.entrySet().stream()
                 .map(e -> e.getKey() + " " + e.getValue())
                 .collect(Collectors.joining("\n"));
-        assertEquals("", told, silent.size() + " rules that fire in no case");
+        assertEquals("", told, silent.size() + " rules and rows that fire in no case");
     }
 }

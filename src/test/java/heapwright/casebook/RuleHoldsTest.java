@@ -7,14 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.Advisor;
 import heapwright.advice.engine.Pass;
-import heapwright.advice.engine.Rulebook;
+import heapwright.advice.fact.Speaks;
 import heapwright.casebook.RuleHolds.Hold;
+import heapwright.knowledge.Evidence;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -25,19 +27,18 @@ class RuleHoldsTest {
     private static final Path DEMO = Path.of("cases", "demo");
 
     private final Knowledge knowledge = KnowledgeReader.packed();
-    private final Rulebook rulebook = Rulebook.packed();
+    private final Advisor advisor = Advisor.packed(knowledge);
 
     @Test
     @DisplayName("is a case that agrees with all rules and fails without this one")
     void heldByCaseThatFailsWithout() {
         List<Case> demo = new Casebook(knowledge).below(DEMO);
-        List<Hold> holds = new RuleHolds(knowledge, rulebook, demo).of(EnumSet.of(Pass.REMEDY));
+        List<Hold> holds = new RuleHolds(advisor, demo).of(EnumSet.of(Pass.REMEDY));
         List<Hold> held = holds.stream().filter(h -> h.holder().isPresent()).toList();
         assertFalse(held.isEmpty(), "the demo cases ask for steps, so some remedy rule must be held");
         Hold one = held.get(0);
         assertFalse(Verdict.of(
-                        one.holder().orElseThrow(),
-                        new Advisor(knowledge, rulebook.without(one.rule().id())))
+                        one.holder().orElseThrow(), advisor.without(one.rule().id()))
                 .agrees());
         assertTrue(one.firesIn() > 0);
     }
@@ -45,8 +46,8 @@ class RuleHoldsTest {
     @Test
     @DisplayName("is nothing where no case asks, and a rule that fires nowhere is told as such")
     void unheldWithoutCases() {
-        List<Hold> holds = new RuleHolds(knowledge, rulebook, List.of()).of(EnumSet.of(Pass.GUARD));
-        Set<String> guards = rulebook.rules().stream()
+        List<Hold> holds = new RuleHolds(advisor, List.of()).of(EnumSet.of(Pass.GUARD));
+        Set<String> guards = advisor.rules().stream()
                 .filter(r -> r.pass() == Pass.GUARD)
                 .map(r -> r.id())
                 .collect(Collectors.toSet());
@@ -57,6 +58,36 @@ class RuleHoldsTest {
     @Test
     @DisplayName("cannot be asked of a rule that is not there")
     void unknownRule() {
-        assertThrows(IllegalArgumentException.class, () -> rulebook.without("GUARD-0"));
+        assertThrows(IllegalArgumentException.class, () -> advisor.without("GUARD-0"));
+        assertThrows(IllegalArgumentException.class, () -> knowledge.without("WEIGH-0"));
+    }
+
+    @Test
+    @DisplayName("is told of rows of evidence too, one by one: without it the row is silent and the others speak on")
+    void rows() {
+        Case salt = new Casebook(knowledge)
+                .below(Path.of("cases", "practice")).stream()
+                        .filter(c -> spoken(c, advisor).size() > 1)
+                        .findFirst()
+                        .orElseThrow();
+        Set<String> with = spoken(salt, advisor);
+        String dropped = with.iterator().next();
+        Set<String> without = spoken(salt, advisor.without(dropped));
+        assertFalse(without.contains(dropped));
+        with.remove(dropped);
+        assertEquals(with, without);
+        List<Hold> holds =
+                new RuleHolds(advisor, new Casebook(knowledge).below(DEMO).subList(0, 3)).of(EnumSet.of(Pass.WEIGH));
+        assertTrue(holds.stream().anyMatch(h -> h.holder().isPresent()));
+        assertTrue(holds.stream()
+                .map(h -> h.rule().id())
+                .collect(Collectors.toSet())
+                .containsAll(knowledge.evidence().stream().map(Evidence::id).toList()));
+    }
+
+    private static Set<String> spoken(Case tested, Advisor advisor) {
+        return advisor.diagnose(tested.pile()).outcome().of(Speaks.class).stream()
+                .map(f -> f.rule().id())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 }

@@ -1,18 +1,17 @@
 package heapwright.docs;
 
 import heapwright.advice.engine.RuleInfo;
-import heapwright.advice.fact.Opposes;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.SetAside;
-import heapwright.advice.fact.Supports;
 import heapwright.docs.Doctrine.Teaching;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.CauseInfo.Kind;
+import heapwright.knowledge.Evidence;
+import heapwright.knowledge.Evidence.Speaks;
 import heapwright.knowledge.Remedy;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -57,8 +56,8 @@ final class CausePage {
         page.named("To tell it apart", cause.tellApart());
         page.named("Base rate", Math.round(cause.baseRate() * 100) + " in 100");
         page.named("Sources", doctrine.sources(cause.sources(), cause.known()));
-        evidence(page, "For it", doctrine.teaching(Supports.class, (t, i) -> i.names(cause.id())));
-        evidence(page, "Against it", doctrine.teaching(Opposes.class, (t, i) -> i.names(cause.id())));
+        evidence(page, "For it", cause, Speaks.FOR);
+        evidence(page, "Against it", cause, Speaks.AGAINST);
         List<Teaching> aside = doctrine.teaching(SetAside.class, (t, i) -> i.names(cause.id()));
         if (!aside.isEmpty()) {
             page.head("Explained away when", "Why", "Rests on", "Rule");
@@ -71,22 +70,24 @@ final class CausePage {
         remedies(page, cause);
     }
 
-    private void evidence(Page page, String title, List<Teaching> pieces) {
-        if (pieces.isEmpty()) {
+    private void evidence(Page page, String title, CauseInfo cause, Speaks speaks) {
+        List<Evidence> rows = doctrine.knowledge.evidence().stream()
+                .filter(row -> row.cause() == cause.id() && row.speaks() == speaks)
+                .sorted(Comparator.comparingInt(
+                                (Evidence row) -> -row.strength().decibans())
+                        .thenComparing(Evidence::id))
+                .toList();
+        if (rows.isEmpty()) {
             return;
         }
-        page.head(title, "How firmly", "Origin", "Why", "Rests on", "Rule");
-        pieces.stream()
-                .sorted(Comparator.comparingInt(
-                                (Teaching t) -> -t.info().strength().decibans())
-                        .thenComparing(t -> t.info().id()))
-                .forEach(t -> page.row(
-                        t.on(),
-                        t.info().strength().id(),
-                        t.insertion().parts().get(1).replace("Origin.", "").toLowerCase(Locale.ROOT),
-                        t.info().rationale(),
-                        doctrine.ground(t.info()),
-                        t.info().id()));
+        page.head(title, "How firmly", "Witness", "Why", "Rests on", "Row");
+        rows.forEach(row -> page.row(
+                doctrine.words(row.when()),
+                row.strength().id(),
+                row.witness().id(),
+                row.because(),
+                doctrine.ground(row),
+                row.id()));
     }
 
     private void remedies(Page page, CauseInfo cause) {

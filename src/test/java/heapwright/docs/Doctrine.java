@@ -1,12 +1,17 @@
 package heapwright.docs;
 
+import heapwright.advice.engine.Rows;
 import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.engine.Rulebook;
 import heapwright.docs.RuleText.Insertion;
+import heapwright.knowledge.Evidence;
+import heapwright.knowledge.EvidenceWords;
+import heapwright.knowledge.Id;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
 import heapwright.knowledge.Known;
 import heapwright.knowledge.Remedy;
+import heapwright.knowledge.When;
 import heapwright.report.Catalogue;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -14,7 +19,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiPredicate;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Tables and rules together, and the words that the pages share. */
 final class Doctrine {
@@ -24,6 +31,7 @@ final class Doctrine {
     private final Map<String, RuleText> texts =
             RuleText.all().stream().collect(Collectors.toMap(RuleText::id, t -> t, (a, b) -> a, LinkedHashMap::new));
     private final List<RuleInfo> rules = Rulebook.packed().rules();
+    private final EvidenceWords words = new EvidenceWords(knowledge, this::word);
 
     /**
      * A rule with one of its insertions.
@@ -47,6 +55,29 @@ final class Doctrine {
 
     List<RuleInfo> rules() {
         return rules;
+    }
+
+    /** The rules and the rows of evidence. */
+    List<RuleInfo> rulesAndRows() {
+        return Stream.concat(rules.stream(), new Rows(knowledge).infos().stream())
+                .toList();
+    }
+
+    /** The ids of the rows of evidence that wait for something, in order. */
+    Stream<String> rows(Predicate<When> waits) {
+        return knowledge.evidence().stream()
+                .filter(row -> waits.test(row.when()))
+                .map(Evidence::id)
+                .sorted();
+    }
+
+    /** What a row of evidence reads, in words. */
+    String words(When when) {
+        return words.when(when);
+    }
+
+    private String word(String kind, Id id) {
+        return catalogue.text(kind + "." + id.id()).replace("{0}", "well");
     }
 
     RuleText text(RuleInfo rule) {
@@ -84,6 +115,11 @@ final class Doctrine {
     /** Keys of sources as links, with how they are known. */
     String sources(Collection<String> keys, Known known) {
         return keys.stream().map(Doctrine::source).collect(Collectors.joining(", ")) + " (" + known(known) + ")";
+    }
+
+    /** What a row of evidence rests on. */
+    String ground(Evidence row) {
+        return source(row.source()) + ", " + known(row.known());
     }
 
     /** What a rule rests on. */

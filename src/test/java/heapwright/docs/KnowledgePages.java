@@ -60,8 +60,10 @@ final class KnowledgePages {
                         "limits",
                         "the edges, and where sources differ"),
                 counted("sources.md", doctrine.knowledge.sources().size(), "sources", "where it all comes from")));
-        page.section("Rules");
-        page.paragraph(doctrine.rules().size() + " rules, by pass and by what they rest on:");
+        page.section("Rules and rows of evidence");
+        page.paragraph(doctrine.rules().size() + " rules and "
+                + doctrine.knowledge.evidence().size()
+                + " rows of evidence (pass weigh), by pass and by what they rest on:");
         page.head(columns());
         for (Pass pass : Pass.values()) {
             page.row(counts(pass));
@@ -82,7 +84,7 @@ final class KnowledgePages {
 
     private String[] counts(Pass pass) {
         List<RuleInfo> rules =
-                doctrine.rules().stream().filter(r -> r.pass() == pass).toList();
+                doctrine.rulesAndRows().stream().filter(r -> r.pass() == pass).toList();
         List<String> cells = KNOWN.stream()
                 .map(k -> String.valueOf(
                         rules.stream().filter(r -> r.evidence() == k).count()))

@@ -2,7 +2,9 @@ package heapwright.docs;
 
 import heapwright.advice.engine.RuleInfo;
 import heapwright.knowledge.LimitInfo;
+import heapwright.knowledge.When;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Every limit with what the sources say of it and where they differ. */
 final class LimitPage {
@@ -18,7 +20,7 @@ final class LimitPage {
         page.paragraph(
                 "The edges of ranges that rules and doses read. A pile document may set its own figure within the"
                         + " span allowed. Where the sources differ, the last column says how.");
-        page.head("Limit", "Figure", "Own figure", "Rests on", "What the sources say", "Rules");
+        page.head("Limit", "Figure", "Own figure", "Rests on", "What the sources say", "Rules and rows");
         doctrine.knowledge.limits().values().forEach(l -> limit(page, l));
         return page.write();
     }
@@ -31,9 +33,11 @@ final class LimitPage {
                 Doctrine.number(info.lowest()) + "–" + Doctrine.number(info.highest()),
                 doctrine.sources(info.sources(), info.known()),
                 info.spread(),
-                doctrine.rules().stream()
-                        .filter(r -> doctrine.text(r).reads(info.id()))
-                        .map(RuleInfo::id)
+                Stream.concat(
+                                doctrine.rules().stream()
+                                        .filter(r -> doctrine.text(r).reads(info.id()))
+                                        .map(RuleInfo::id),
+                                doctrine.rows(w -> w instanceof When.Placed p && p.limit() == info.id()))
                         .collect(Collectors.joining(", ")));
     }
 }

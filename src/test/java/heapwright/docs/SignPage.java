@@ -7,9 +7,12 @@ import heapwright.knowledge.Figure;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
 import heapwright.knowledge.SignInfo.Sense;
+import heapwright.knowledge.When;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Every sign: what is asked, how to check it, and which rules read the answer. */
+/** Every sign: what is asked, how to check it, and which rules and rows of evidence read the answer. */
 final class SignPage {
 
     private final Doctrine doctrine;
@@ -24,7 +27,7 @@ final class SignPage {
                 + " for are three different things: only answers are evidence.");
         for (Sense sense : Sense.values()) {
             page.section(doctrine.catalogue.text("sense." + sense.id()));
-            page.head("Id", "Question", "How to check", "Met", "Rules on a yes", "Rules on a no");
+            page.head("Id", "Question", "How to check", "Met", "Rules and rows on a yes", "Rules and rows on a no");
             doctrine.knowledge.signs().values().stream()
                     .filter(s -> s.sense() == sense)
                     .forEach(s -> sign(page, s));
@@ -39,8 +42,14 @@ final class SignPage {
                 info.ask(),
                 info.how() + info.moisturePct().map(SignPage::stands).orElse(""),
                 info.met().id(),
-                rules(Seen.class, info.id()),
-                rules(Denied.class, info.id()));
+                rules(
+                        Seen.class,
+                        info.id(),
+                        w -> w instanceof When.Seen s && s.anyOf().contains(info.id())),
+                rules(
+                        Denied.class,
+                        info.id(),
+                        w -> w instanceof When.Denied d && d.anyOf().contains(info.id())));
     }
 
     private static String stands(Figure moisture) {
@@ -48,10 +57,10 @@ final class SignPage {
                 + " % moisture (" + Doctrine.source(moisture.source()) + ").";
     }
 
-    private String rules(Class<?> answer, Sign sign) {
-        return doctrine.rules().stream()
+    private String rules(Class<?> answer, Sign sign, Predicate<When> waits) {
+        Stream<String> rules = doctrine.rules().stream()
                 .filter(r -> doctrine.text(r).matches(answer, sign))
-                .map(RuleInfo::id)
-                .collect(Collectors.joining(", "));
+                .map(RuleInfo::id);
+        return Stream.concat(rules, doctrine.rows(waits)).collect(Collectors.joining(", "));
     }
 }

@@ -22,11 +22,11 @@ final class SourcePage {
         page.paragraph("How each source is known: published means that its text was seen; part, that not all of it was;"
                 + " as quoted, that another published source repeats it; from memory, that it must be checked against"
                 + " print before anyone cites it.");
-        Map<String, Long> rules = doctrine.rules().stream()
+        Map<String, Long> rules = doctrine.rulesAndRows().stream()
                 .collect(Collectors.groupingBy(RuleInfo::source, TreeMap::new, Collectors.counting()));
         Map<String, SourceInfo> byKey = doctrine.knowledge.sources().values().stream()
                 .collect(Collectors.toMap(SourceInfo::key, Function.identity(), (a, b) -> a, TreeMap::new));
-        page.head("Key", "Source", "Known", "Rules");
+        page.head("Key", "Source", "Known", "Rules and rows");
         byKey.values()
                 .forEach(s -> page.row(
                         "<a id=\"" + s.key().toLowerCase(Locale.ROOT) + "\"></a>" + s.key(),

@@ -3,8 +3,10 @@ package heapwright.rules;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import heapwright.knowledge.Condition;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -104,16 +106,46 @@ class RuleTextTest {
     }
 
     @Test
-    @DisplayName("speaks of degrees only in the passes that know them, and of absent states only once all are named")
+    @DisplayName("speaks of degrees only in the passes that know them")
     void degrees() {
         holds(
                 files,
                 f -> SOFT.contains(f.folder()) || !f.logic().contains("Placed("),
                 f -> f.path().toString());
+    }
+
+    @Test
+    @DisplayName("asks what does not hold, and which danger stands, only in names that nothing but evidence reads")
+    void lateNames() {
+        Set<String> forEvidence = Arrays.stream(Condition.values())
+                .filter(Condition::forEvidence)
+                .map(Enum::name)
+                .collect(Collectors.toSet());
+        Pattern late = Pattern.compile("\\b(?:HoldsNot|Stands)\\( ");
+        Pattern named = Pattern.compile("new Holds\\( Condition\\.(\\w+) \\)");
         holds(
-                files,
-                f -> f.folder().equals("weigh") || !f.logic().contains("HoldsNot("),
-                f -> f.path().toString());
+                rules,
+                r -> !r.folder().equals("derive")
+                        || !late.matcher(r.body()).find()
+                        || named.matcher(r.consequence()).results().allMatch(m -> forEvidence.contains(m.group(1))),
+                DrlRule::where);
+        holds(
+                rules,
+                r -> r.folder().equals("derive")
+                        || r.folder().equals("weigh")
+                        || !r.body().contains("HoldsNot( "),
+                DrlRule::where);
+        Pattern read = Pattern.compile("condition [^)]*?Condition\\.(\\w+)");
+        holds(
+                rules,
+                r -> read.matcher(r.body()).results().noneMatch(m -> forEvidence.contains(m.group(1))),
+                DrlRule::where);
+    }
+
+    @Test
+    @DisplayName("joins rows of evidence in the weigh pass and weighs nothing else there")
+    void weighOnlyJoins() {
+        holds(rules, r -> r.folder().equals("weigh") == r.consequence().contains("new Speaks( $row )"), DrlRule::where);
     }
 
     @Test

@@ -13,6 +13,7 @@ import heapwright.advice.fact.Fixture;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.Condition;
+import heapwright.knowledge.Evidence;
 import heapwright.knowledge.KeepOutInfo;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
@@ -20,6 +21,7 @@ import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
+import heapwright.knowledge.When;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -72,17 +74,24 @@ class RulebookTest {
     }
 
     @Test
-    @DisplayName("or the table of what stays out read every sign")
+    @DisplayName("or the rows of evidence or the table of what stays out read every sign")
     void signs() {
         Set<String> read = named("Sign", logic);
+        rows(When.Seen.class).forEach(w -> w.anyOf().forEach(s -> read.add(s.name())));
+        rows(When.Denied.class).forEach(w -> w.anyOf().forEach(s -> read.add(s.name())));
         knowledge.keepOuts().values().forEach(k -> k.signs().forEach(s -> read.add(s.name())));
         assertEquals(Set.of(), without(Sign.class, read));
     }
 
     @Test
-    @DisplayName("weigh for every cause")
+    @DisplayName("join rows that speak for every cause")
     void supportedCauses() {
-        assertEquals(Set.of(), without(Cause.class, given("new Supports\\( Cause\\.(\\w+)")));
+        assertEquals(
+                EnumSet.allOf(Cause.class),
+                knowledge.evidence().stream()
+                        .filter(row -> row.speaks() == Evidence.Speaks.FOR)
+                        .map(Evidence::cause)
+                        .collect(Collectors.toCollection(() -> EnumSet.noneOf(Cause.class))));
     }
 
     @Test
@@ -118,7 +127,7 @@ class RulebookTest {
     }
 
     @Test
-    @DisplayName("use every condition that they derive, and derive every one that they use")
+    @DisplayName("derive every condition that they or the rows of evidence use, and no other")
     void conditions() {
         Set<Condition> derived = all(Condition.class, given("new Holds\\( Condition\\.(\\w+)"));
         Set<Condition> read = all(Condition.class, given("condition (?:==|!=) Condition\\.(\\w+)"));
@@ -127,6 +136,8 @@ class RulebookTest {
             read.addAll(c.fits().onlyIf());
             read.addAll(c.fits().neverIf());
         });
+        rows(When.Holds.class).forEach(w -> read.add(w.condition()));
+        rows(When.HoldsNot.class).forEach(w -> read.add(w.condition()));
         assertEquals(derived, read, "derived and used");
         assertEquals(EnumSet.allOf(Condition.class), derived, "named and derived");
     }
@@ -145,6 +156,7 @@ class RulebookTest {
     void limits() throws IOException {
         Set<String> used = named("Limit", logic);
         used.addAll(named("Limit", program()));
+        rows(When.Placed.class).forEach(w -> used.add(w.limit().name()));
         assertEquals(Set.of(), without(Limit.class, used));
     }
 
@@ -157,6 +169,7 @@ class RulebookTest {
         for (Matcher m = stands.matcher(logic); m.find(); ) {
             weighed.add(m.group(1) + " at " + m.group(2));
         }
+        rows(When.Placed.class).forEach(w -> weighed.add(w.reading() + " at " + w.limit()));
         Set<String> known = new TreeSet<>();
         for (Reading reading : Reading.values()) {
             for (Limit limit : Limit.values()) {
@@ -172,6 +185,14 @@ class RulebookTest {
     @DisplayName("read every word that is known of place and container")
     void fixtures() {
         assertEquals(Set.of(), without(Fixture.class, named("Fixture", logic)));
+    }
+
+    /** What the rows of evidence of a kind wait for. */
+    private <W extends When> Stream<W> rows(Class<W> kind) {
+        return knowledge.evidence().stream()
+                .map(Evidence::when)
+                .filter(kind::isInstance)
+                .map(kind::cast);
     }
 
     private static String program() throws IOException {

@@ -157,7 +157,7 @@ class LanguageIT {
             collect(tree("/heapwright/tables/" + table + ".json"), texts);
         }
         collect(tree("/heapwright/web/example.json"), texts);
-        for (RuleInfo rule : server.site().advisor().rulebook().rules()) {
+        for (RuleInfo rule : server.site().advisor().rules()) {
             texts.addAll(List.of(rule.id(), rule.rationale(), rule.name()));
         }
         texts.add(folder.toString());

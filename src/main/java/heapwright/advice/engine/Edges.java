@@ -3,9 +3,9 @@ package heapwright.advice.engine;
 import heapwright.advice.fact.LimitIs;
 import heapwright.advice.fact.Placed;
 import heapwright.advice.fact.Reads;
-import heapwright.advice.fact.Side;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
+import heapwright.knowledge.Side;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -133,7 +133,7 @@ public final class Edges {
     private static void stand(Reads reads, LimitIs edge, Soft soft, List<Placed> all) {
         double width = soft.width() + soft.share() * Math.abs(edge.value());
         for (Side side : Side.values()) {
-            double degree = degree(side.within(reads, edge.value()), width);
+            double degree = degree(reads.within(side, edge.value()), width);
             if (degree > 0) {
                 all.add(new Placed(reads, side, edge, degree));
             }

@@ -13,12 +13,14 @@ import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.RemedyInfo;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * Runs the rules on a set of facts in seven passes. Between the passes it does the sums that rules are bad at: weighing
@@ -29,6 +31,7 @@ public final class Inference {
 
     private final Supplier<Rulebook> rulebook;
     private final Knowledge knowledge;
+    private final Rows rows;
     private final Scales scales;
 
     public Inference(Rulebook rulebook, Knowledge knowledge) {
@@ -43,7 +46,15 @@ public final class Inference {
     public Inference(Supplier<Rulebook> rulebook, Knowledge knowledge) {
         this.rulebook = rulebook;
         this.knowledge = knowledge;
+        this.rows = new Rows(knowledge);
         this.scales = new Scales(knowledge.causes());
+    }
+
+    /** What every rule and every row of evidence says of itself, in order of id. */
+    public List<RuleInfo> rules() {
+        return Stream.concat(rulebook.get().rules().stream(), rows.infos().stream())
+                .sorted(Comparator.comparing(RuleInfo::id))
+                .toList();
     }
 
     /**
@@ -128,23 +139,26 @@ public final class Inference {
      * @param facts what is known of the recipe
      */
     public List<Firing> audit(Collection<?> facts) {
-        try (Run run = new Run(rulebook.get(), facts)) {
+        try (Run run = new Run(rulebook.get(), rows, facts)) {
             run.fire(Pass.AUDIT);
             return merged(run.recorder().firings());
         }
     }
 
     private Run on(Collection<?> facts) {
-        Run run = new Run(rulebook.get(), facts);
+        Run run = new Run(rulebook.get(), rows, facts);
         Edges.of(facts).forEach(run::insert);
         return run;
     }
 
-    /** The two passes that know degrees: a state or a piece of evidence near an edge holds in part. */
+    /** The passes that know degrees: a state or a piece of evidence near an edge holds in part. */
     private static void weigh(Run run) {
         run.fire(Pass.DERIVE);
         run.fireOnWhole(Pass.DANGER);
         run.insertAbsences();
+        // Some names for evidence ask what does not hold, or which danger stands.
+        run.fire(Pass.DERIVE);
+        run.insertRows();
         run.fire(Pass.WEIGH);
         run.deleteFaint();
     }

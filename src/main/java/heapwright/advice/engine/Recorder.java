@@ -4,6 +4,8 @@ import heapwright.advice.fact.Graded;
 import heapwright.advice.fact.Holds;
 import heapwright.advice.fact.HoldsNot;
 import heapwright.advice.fact.Placed;
+import heapwright.advice.fact.Speaks;
+import heapwright.advice.fact.Waiting;
 import heapwright.knowledge.Condition;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -21,16 +23,19 @@ import org.kie.api.runtime.rule.FactHandle;
 final class Recorder {
 
     private final Rulebook rulebook;
+    private final Rows rows;
     private final List<Firing> firings = new ArrayList<>();
     private final Map<Object, Double> degrees = new IdentityHashMap<>();
     private final Map<Holds, FactHandle> states = new IdentityHashMap<>();
+    private final Map<Holds, List<Object>> parts = new IdentityHashMap<>();
     private Matched because = new Matched(List.of(), 1);
 
     /** What the rule that fires now has matched, and how far that is so. */
     private record Matched(List<Object> facts, double degree) {}
 
-    Recorder(Rulebook rulebook) {
+    Recorder(Rulebook rulebook, Rows rows) {
         this.rulebook = rulebook;
+        this.rows = rows;
     }
 
     List<Firing> firings() {
@@ -68,10 +73,16 @@ final class Recorder {
         return fact instanceof Graded graded ? graded.degree() : degrees.getOrDefault(fact, 1.0);
     }
 
-    /** What a person may read of a fact: where a quantity is placed is the quantity and the limit; an absence is nothing. */
-    private static Stream<Object> ground(Object fact) {
+    /**
+     * What a person may read of a fact: where a quantity is placed is the quantity and the limit; a name for several
+     * parts is what they rest on, if they left anything; an absence is nothing.
+     */
+    private Stream<Object> ground(Object fact) {
         if (fact instanceof Placed placed) {
             return Stream.of(placed.edge(), placed.reads());
+        }
+        if (fact instanceof Holds state && parts.containsKey(state)) {
+            return parts.get(state).stream();
         }
         return fact instanceof HoldsNot ? Stream.empty() : Stream.of(fact);
     }
@@ -80,9 +91,11 @@ final class Recorder {
         return new DefaultAgendaEventListener() {
             @Override
             public void beforeMatchFired(BeforeMatchFiredEvent event) {
-                List<Object> matched = event.getMatch().getObjects();
+                List<Object> matched = event.getMatch().getObjects().stream()
+                        .filter(fact -> !(fact instanceof Waiting))
+                        .toList();
                 because = new Matched(
-                        matched.stream().flatMap(Recorder::ground).toList(),
+                        matched.stream().flatMap(Recorder.this::ground).toList(),
                         matched.stream()
                                 .mapToDouble(Recorder.this::degree)
                                 .min()
@@ -96,14 +109,21 @@ final class Recorder {
             @Override
             public void objectInserted(ObjectInsertedEvent event) {
                 if (event.getRule() != null) {
-                    firings.add(new Firing(
-                            rulebook.of(event.getRule()), because.facts(), event.getObject(), because.degree()));
+                    firings.add(new Firing(speaker(event), because.facts(), event.getObject(), because.degree()));
                     degrees.put(event.getObject(), because.degree());
                     if (event.getObject() instanceof Holds state) {
                         states.put(state, event.getFactHandle());
+                        if (state.condition().forEvidence() && !because.facts().isEmpty()) {
+                            parts.put(state, because.facts());
+                        }
                     }
                 }
             }
         };
+    }
+
+    /** What speaks: the row of evidence, or the rule itself. */
+    private RuleInfo speaker(ObjectInsertedEvent event) {
+        return event.getObject() instanceof Speaks speaks ? rows.of(speaks.row()) : rulebook.of(event.getRule());
     }
 }

@@ -1,9 +1,10 @@
 package heapwright.advice.engine;
 
 import heapwright.knowledge.Known;
+import heapwright.knowledge.Strength;
 
 /**
- * What a rule says of itself.
+ * What a rule or a row of evidence says of itself.
  *
  * @param id its id, {@code <PASS>-<number>}, never reused
  * @param name its name, "problem: answer"

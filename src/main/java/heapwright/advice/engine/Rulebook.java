@@ -2,6 +2,7 @@ package heapwright.advice.engine;
 
 import heapwright.knowledge.Id;
 import heapwright.knowledge.Known;
+import heapwright.knowledge.Strength;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;

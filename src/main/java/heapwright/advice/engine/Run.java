@@ -17,11 +17,15 @@ final class Run implements AutoCloseable {
     private final Rulebook rulebook;
     private final KieSession session;
     private final Recorder recorder;
+    private final Rows rows;
+    private final Collection<?> known;
 
-    Run(Rulebook rulebook, Collection<?> facts) {
+    Run(Rulebook rulebook, Rows rows, Collection<?> facts) {
         this.rulebook = rulebook;
         this.session = rulebook.open();
-        this.recorder = new Recorder(rulebook);
+        this.rows = rows;
+        this.known = facts;
+        this.recorder = new Recorder(rulebook, rows);
         session.addEventListener(recorder.matches());
         session.addEventListener(recorder.insertions());
         facts.forEach(session::insert);
@@ -35,15 +39,20 @@ final class Run implements AutoCloseable {
         session.insert(fact);
     }
 
-    /** Says of every named state how far it does not hold. */
+    /** Says of every named state how far it does not hold, but for the names that only rows of evidence read. */
     void insertAbsences() {
         Map<Condition, Double> held = recorder.conditions();
         for (Condition condition : Condition.values()) {
             double degree = 1 - held.getOrDefault(condition, 0.0);
-            if (degree > 0) {
+            if (degree > 0 && !condition.forEvidence()) {
                 session.insert(new HoldsNot(condition, degree));
             }
         }
+    }
+
+    /** Takes in the rows of evidence that may speak. */
+    void insertRows() {
+        rows.facts(known).forEach(session::insert);
     }
 
     /** Takes away the states that rather do not hold: the rules after weighing know only yes and no. */

@@ -1,10 +1,8 @@
 package heapwright.advice.engine;
 
-import heapwright.advice.fact.Opposes;
-import heapwright.advice.fact.Supports;
+import heapwright.advice.fact.Speaks;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.CauseInfo;
-import heapwright.knowledge.Origin;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -16,9 +14,9 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Adds up evidence. A cause starts at the log-odds of its base rate; each piece adds or takes its rule's decibans in the
- * degree in which the rule's conditions hold; within one origin only the strongest piece for and the strongest against count. The likelihood is the logistic of the
- * sum (I. J. Good 1950, from memory).
+ * Adds up evidence. A cause starts at the log-odds of its base rate; each row of evidence that speaks adds or takes its
+ * decibans in the degree in which what it reads is so; within one origin only the strongest piece for and the strongest
+ * against count. The likelihood is the logistic of the sum (I. J. Good 1950, from memory).
  */
 final class Scales {
 
@@ -34,14 +32,12 @@ final class Scales {
         this.causes = causes;
     }
 
-    /** Weighs every cause of the table, also those of which no rule speaks. */
+    /** Weighs every cause of the table, also those of which no row speaks. */
     Map<Cause, Weighed> weigh(List<Firing> firings) {
         Map<Cause, List<Piece>> heard = new EnumMap<>(Cause.class);
         for (Firing firing : firings) {
-            if (firing.result() instanceof Supports s) {
-                add(heard, firing, s.cause(), s.origin(), 1);
-            } else if (firing.result() instanceof Opposes o) {
-                add(heard, firing, o.cause(), o.origin(), -1);
+            if (firing.result() instanceof Speaks speaks) {
+                heard.computeIfAbsent(speaks.cause(), c -> new ArrayList<>()).add(piece(firing, speaks));
             }
         }
         Map<Cause, Weighed> weighed = new EnumMap<>(Cause.class);
@@ -50,16 +46,15 @@ final class Scales {
         return weighed;
     }
 
-    private static void add(Map<Cause, List<Piece>> heard, Firing firing, Cause cause, Origin origin, int direction) {
-        heard.computeIfAbsent(cause, c -> new ArrayList<>())
-                .add(new Piece(
-                        firing.rule(),
-                        cause,
-                        origin,
-                        direction * firing.degree() * firing.rule().strength().decibans(),
-                        firing.degree(),
-                        false,
-                        firing.because()));
+    private static Piece piece(Firing firing, Speaks speaks) {
+        return new Piece(
+                firing.rule(),
+                speaks.cause(),
+                speaks.origin(),
+                speaks.direction() * firing.degree() * speaks.row().strength().decibans(),
+                firing.degree(),
+                false,
+                firing.because());
     }
 
     private static Weighed weigh(Cause cause, double baseRate, List<Piece> heard) {
@@ -77,7 +72,7 @@ final class Scales {
                 pieces.stream().filter(p -> p.decibans() < 0).toList());
     }
 
-    /** A rule that fired on several facts of the same kind speaks once, with all of them as its ground. */
+    /** A row that several facts made speak speaks once, with all of them as its ground. */
     private static List<Piece> merged(List<Piece> heard) {
         Map<String, Piece> byRule = new HashMap<>();
         for (Piece piece : heard) {

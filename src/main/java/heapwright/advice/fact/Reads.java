@@ -1,6 +1,7 @@
 package heapwright.advice.fact;
 
 import heapwright.knowledge.Reading;
+import heapwright.knowledge.Side;
 
 /**
  * A quantity of this pile as a range, in the unit its {@link Reading} has.
@@ -39,6 +40,17 @@ public record Reads(Reading reading, double low, double likely, double high, Bas
 
     public boolean likelyBelow(double edge) {
         return edge - likely > EQUAL_WITHIN;
+    }
+
+    /** How far it is within a side of an edge, in its unit; negative where it is outside. */
+    public double within(Side side, double edge) {
+        return switch (side) {
+            case SURELY_ABOVE -> low - edge;
+            case NOT_SURELY_ABOVE -> edge - low;
+            case LIKELY_ABOVE -> likely - edge;
+            case SURELY_BELOW -> edge - high;
+            case LIKELY_BELOW -> edge - likely;
+        };
     }
 
     public boolean measured() {

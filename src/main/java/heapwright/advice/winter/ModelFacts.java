@@ -1,7 +1,7 @@
 package heapwright.advice.winter;
 
 import heapwright.advice.fact.ModelSays;
-import heapwright.advice.fact.ModelSays.Says;
+import heapwright.knowledge.ModelFinding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,10 +15,10 @@ public final class ModelFacts {
     public static List<ModelSays> of(Story story) {
         List<ModelSays> facts = new ArrayList<>();
         switch (story.verdict()) {
-            case JUST_WINTER -> facts.add(new ModelSays(Says.COLD_AS_HEALTHY, story.shortfallC()));
-            case FINISHED -> facts.add(new ModelSays(Says.SPENT, story.shortfallC()));
+            case JUST_WINTER -> facts.add(new ModelSays(ModelFinding.COLD_AS_HEALTHY, story.shortfallC()));
+            case FINISHED -> facts.add(new ModelSays(ModelFinding.SPENT, story.shortfallC()));
             case SOMETHING_WRONG -> {
-                facts.add(new ModelSays(Says.COLDER_THAN_HEALTHY, story.shortfallC()));
+                facts.add(new ModelSays(ModelFinding.COLDER_THAN_HEALTHY, story.shortfallC()));
                 factor(story.factor()).ifPresent(s -> facts.add(new ModelSays(s, story.shortfallC())));
             }
             case WORKING, TOO_EARLY -> {}
@@ -26,15 +26,15 @@ public final class ModelFacts {
         return facts;
     }
 
-    private static Optional<Says> factor(Factor factor) {
+    private static Optional<ModelFinding> factor(Factor factor) {
         return Optional.ofNullable(
                 switch (factor) {
-                    case WATER -> Says.SHORT_OF_WATER;
-                    case AIR -> Says.SHORT_OF_AIR;
-                    case NITROGEN -> Says.SHORT_OF_NITROGEN;
-                    case ACID -> Says.TOO_SOUR;
-                    case PIECES -> Says.TOO_COARSE;
-                    case HANDLING -> Says.OPENED_TOO_OFTEN;
+                    case WATER -> ModelFinding.SHORT_OF_WATER;
+                    case AIR -> ModelFinding.SHORT_OF_AIR;
+                    case NITROGEN -> ModelFinding.SHORT_OF_NITROGEN;
+                    case ACID -> ModelFinding.TOO_SOUR;
+                    case PIECES -> ModelFinding.TOO_COARSE;
+                    case HANDLING -> ModelFinding.OPENED_TOO_OFTEN;
                     default -> null;
                 });
     }

@@ -55,7 +55,7 @@ final class Renderer {
                 tokens.once(),
                 assets,
                 site.version(),
-                site.advisor().rulebook().rules().size());
+                site.advisor().rules().size());
         send(ctx, template, Map.of("page", page, "view", view));
     }
 

@@ -5,14 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.fact.Grade;
-import heapwright.advice.fact.Opposes;
 import heapwright.advice.fact.Seen;
-import heapwright.advice.fact.Supports;
+import heapwright.advice.fact.Speaks;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.CauseInfo;
+import heapwright.knowledge.Evidence;
 import heapwright.knowledge.Known;
 import heapwright.knowledge.Origin;
 import heapwright.knowledge.Sign;
+import heapwright.knowledge.Strength;
+import heapwright.knowledge.When;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -27,7 +29,7 @@ class ScalesTest {
     private static final double TINY = 1e-12;
 
     @Test
-    @DisplayName("leave a cause of which no rule speaks at its base rate")
+    @DisplayName("leave a cause of which no row speaks at its base rate")
     void baseRate() {
         assertEquals(0.05, weigh(0.05, List.of()).likelihood(), TINY);
     }
@@ -96,10 +98,10 @@ class ScalesTest {
     }
 
     @Test
-    @DisplayName("hear a rule that fired on several facts once, with all of them as its ground")
-    void ruleSpeaksOnce() {
-        Firing one = firing("A", Strength.STRONG, new Supports(Cause.TOO_WET, Origin.SMELL), Sign.SOGGY);
-        Firing two = firing("A", Strength.STRONG, new Supports(Cause.TOO_WET, Origin.SMELL), Sign.SLIMY);
+    @DisplayName("hear a row that several facts made speak once, with all of them as its ground")
+    void rowSpeaksOnce() {
+        Firing one = firing(row("A", Evidence.Speaks.FOR, Strength.STRONG, Origin.SMELL), Sign.SOGGY);
+        Firing two = firing(row("A", Evidence.Speaks.FOR, Strength.STRONG, Origin.SMELL), Sign.SLIMY);
         Weighed weighed = weigh(0.5, List.of(one, two));
         assertEquals(1, weighed.supports().size());
         assertEquals(2, weighed.supports().get(0).because().size());
@@ -109,7 +111,7 @@ class ScalesTest {
     @Test
     @DisplayName("count evidence in the degree in which its ground holds: half of ten decibans is five")
     void degrees() {
-        Firing half = firing("A", Strength.STRONG, new Supports(Cause.TOO_WET, Origin.SMELL), Sign.SOGGY, 0.5);
+        Firing half = firing(row("A", Evidence.Speaks.FOR, Strength.STRONG, Origin.SMELL), Sign.SOGGY, 0.5);
         Weighed weighed = weigh(0.5, List.of(half));
         // 5 decibans, odds 10^0.5 = 3.16228.
         assertEquals(3.16228 / 4.16228, weighed.likelihood(), 1e-6);
@@ -120,17 +122,17 @@ class ScalesTest {
     @Test
     @DisplayName("let a whole weak piece outweigh a faint strong one of the same origin")
     void faint() {
-        Firing faint = firing("A", Strength.DECISIVE, new Supports(Cause.TOO_WET, Origin.SMELL), Sign.SOGGY, 0.1);
+        Firing faint = firing(row("A", Evidence.Speaks.FOR, Strength.DECISIVE, Origin.SMELL), Sign.SOGGY, 0.1);
         Weighed weighed = weigh(0.5, List.of(faint, pro("B", Strength.FAIR, Origin.SMELL)));
         assertEquals(List.of("B", "A"), ids(weighed.supports()));
         assertEquals(3.16228 / 4.16228, weighed.likelihood(), 1e-6);
     }
 
     @Test
-    @DisplayName("take a rule that fired twice in the better degree")
+    @DisplayName("take a row that spoke twice in the better degree")
     void betterDegree() {
-        Firing faint = firing("A", Strength.STRONG, new Supports(Cause.TOO_WET, Origin.SMELL), Sign.SOGGY, 0.2);
-        Firing whole = firing("A", Strength.STRONG, new Supports(Cause.TOO_WET, Origin.SMELL), Sign.SLIMY, 1);
+        Firing faint = firing(row("A", Evidence.Speaks.FOR, Strength.STRONG, Origin.SMELL), Sign.SOGGY, 0.2);
+        Firing whole = firing(row("A", Evidence.Speaks.FOR, Strength.STRONG, Origin.SMELL), Sign.SLIMY, 1);
         assertEquals(10.0 / 11, weigh(0.5, List.of(faint, whole)).likelihood(), TINY);
         assertEquals(10.0 / 11, weigh(0.5, List.of(whole, faint)).likelihood(), TINY);
     }
@@ -164,7 +166,7 @@ class ScalesTest {
     }
 
     @Test
-    @DisplayName("weigh only the cause that a rule speaks of")
+    @DisplayName("weigh only the cause that a row speaks of")
     void otherCauseUntouched() {
         Scales scales =
                 new Scales(Map.of(Cause.TOO_WET, info(Cause.TOO_WET, 0.1), Cause.MATTED, info(Cause.MATTED, 0.2)));
@@ -191,20 +193,34 @@ class ScalesTest {
     }
 
     private static Firing pro(String id, Strength strength, Origin origin) {
-        return firing(id, strength, new Supports(Cause.TOO_WET, origin), Sign.SOGGY);
+        return firing(row(id, Evidence.Speaks.FOR, strength, origin), Sign.SOGGY);
     }
 
     private static Firing con(String id, Strength strength, Origin origin) {
-        return firing(id, strength, new Opposes(Cause.TOO_WET, origin), Sign.SOGGY);
+        return firing(row(id, Evidence.Speaks.AGAINST, strength, origin), Sign.SOGGY);
     }
 
-    private static Firing firing(String id, Strength strength, Object result, Sign because) {
-        return firing(id, strength, result, because, 1);
+    private static Evidence row(String id, Evidence.Speaks speaks, Strength strength, Origin witness) {
+        return new Evidence(
+                id,
+                Cause.TOO_WET,
+                speaks,
+                strength,
+                witness,
+                new When.Seen(List.of(Sign.SOGGY, Sign.SLIMY)),
+                "So it is.",
+                "JUDGEMENT",
+                Known.JUDGEMENT);
     }
 
-    private static Firing firing(String id, Strength strength, Object result, Sign because, double degree) {
-        RuleInfo rule = new RuleInfo(id, id, Pass.WEIGH, strength, Known.JUDGEMENT, "JUDGEMENT", "So it is.");
-        return new Firing(rule, List.of(new Seen(because, 0)), result, degree);
+    private static Firing firing(Evidence row, Sign because) {
+        return firing(row, because, 1);
+    }
+
+    private static Firing firing(Evidence row, Sign because, double degree) {
+        RuleInfo rule =
+                new RuleInfo(row.id(), row.id(), Pass.WEIGH, row.strength(), row.known(), row.source(), row.because());
+        return new Firing(rule, List.of(new Seen(because, 0)), new Speaks(row), degree);
     }
 
     private static CauseInfo info(Cause cause, double baseRate) {

@@ -9,6 +9,7 @@ import heapwright.advice.TestPile;
 import heapwright.advice.fact.ModelSays;
 import heapwright.casebook.JudgedCases;
 import heapwright.knowledge.Cause;
+import heapwright.knowledge.ModelFinding;
 import heapwright.knowledge.Remedy;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -65,7 +66,7 @@ class StoryTest {
                             advice.findings().stream().anyMatch(f -> f.cause() == cause),
                             judged.tested().file()));
             boolean wrong = advice.outcome().facts().stream()
-                    .anyMatch(f -> f instanceof ModelSays m && m.says() == ModelSays.Says.COLDER_THAN_HEALTHY);
+                    .anyMatch(f -> f instanceof ModelSays m && m.says() == ModelFinding.COLDER_THAN_HEALTHY);
             boolean well =
                     advice.why().filter(w -> w.verdict() == Verdict.WORKING).isPresent();
             assertFalse(wrong && well, judged.tested().file());

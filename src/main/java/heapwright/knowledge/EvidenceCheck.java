@@ -1,0 +1,57 @@
+package heapwright.knowledge;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Checks that the rows of evidence are told apart, say why, and wait only for what can come. */
+final class EvidenceCheck {
+
+    private static final Pattern SENTENCE = Pattern.compile("[\\p{Lu}\\d].*\\.");
+    private static final Pattern SECOND_SENTENCE = Pattern.compile("[.!?] \\p{Lu}");
+
+    private final Knowledge knowledge;
+    private final List<String> faults = new ArrayList<>();
+    private final Set<String> ids = new HashSet<>();
+    private final Map<Object, String> said = new HashMap<>();
+
+    EvidenceCheck(Knowledge knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    List<String> faults() {
+        knowledge.evidence().forEach(this::row);
+        return List.copyOf(faults);
+    }
+
+    private void row(Evidence row) {
+        String where = "evidence/" + row.cause().id() + ".json " + row.id();
+        if (!row.id().matches("WEIGH-[1-9]\\d{2,3}(-" + row.cause().id() + ")?")) {
+            faults.add(where + ": an id is WEIGH- and a number of three or four digits, with -"
+                    + row.cause().id() + " behind it where several causes share the number");
+        }
+        if (!ids.add(row.id())) {
+            faults.add(where + ": the id stands twice");
+        }
+        String same = said.put(List.of(row.cause(), row.speaks(), row.witness(), row.when()), row.id());
+        if (same != null) {
+            faults.add(where + ": " + same + " already speaks on the same");
+        }
+        if (!SENTENCE.matcher(row.because()).matches()
+                || SECOND_SENTENCE.matcher(row.because()).find()) {
+            faults.add(where + ": because is \"" + row.because()
+                    + "\", but must be one sentence with a capital and a full stop");
+        }
+        if (!knowledge.sources().containsKey(row.source())) {
+            faults.add(where + ": source " + row.source() + " is not in sources.json");
+        }
+        if (row.when() instanceof When.HoldsNot not && not.condition().forEvidence()) {
+            faults.add(where + ": " + not.condition().id()
+                    + " is a name for several parts, whose absence is not known; name what is meant by a derive rule");
+        }
+    }
+}

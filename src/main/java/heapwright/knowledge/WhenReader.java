@@ -1,0 +1,67 @@
+package heapwright.knowledge;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Reads what a row of evidence waits for: an object that names exactly one kind of thing. */
+final class WhenReader {
+
+    private static final List<String> KINDS =
+            List.of("seen", "denied", "holds", "holdsNot", "reading", "model", "wentIn", "keepOut");
+
+    private final Row.Ids<Sign> signs;
+    private final Row.Ids<Condition> conditions;
+    private final Row.Ids<Limit> limits;
+    private final Row.Ids<Trait> traits;
+    private final Row.Ids<KeepOutClass> keepOuts;
+    private final Row.Ids<Reading> readings = new Row.Ids<>(Reading.values());
+    private final Row.Ids<Side> sides = new Row.Ids<>(Side.values());
+    private final Row.Ids<ModelFinding> findings = new Row.Ids<>(ModelFinding.values());
+
+    WhenReader(
+            Row.Ids<Sign> signs,
+            Row.Ids<Condition> conditions,
+            Row.Ids<Limit> limits,
+            Row.Ids<Trait> traits,
+            Row.Ids<KeepOutClass> keepOuts) {
+        this.signs = signs;
+        this.conditions = conditions;
+        this.limits = limits;
+        this.traits = traits;
+        this.keepOuts = keepOuts;
+    }
+
+    When read(Row row) {
+        List<? extends When> named = Stream.of(
+                        row.severalIfAny("seen", signs).map(When.Seen::new),
+                        row.severalIfAny("denied", signs).map(When.Denied::new),
+                        row.oneIfAny("holds", conditions).map(When.Holds::new),
+                        row.oneIfAny("holdsNot", conditions).map(When.HoldsNot::new),
+                        row.oneIfAny("reading", readings).map(r -> placed(r, row)),
+                        row.oneIfAny("model", findings).map(When.ModelSays::new),
+                        row.severalIfAny("wentIn", traits).map(When.WentIn::new),
+                        row.oneIfAny("keepOut", keepOuts).map(When.KeptOut::new))
+                .flatMap(Optional::stream)
+                .toList();
+        if (named.size() != 1) {
+            String found = KINDS.stream().filter(row::has).collect(Collectors.joining(" and "));
+            throw row.fault(
+                    "",
+                    found.isEmpty() ? "none of the kinds" : found,
+                    "exactly one of " + String.join(", ", KINDS)
+                            + "; name a condition of several parts by a derive rule",
+                    "{\"seen\": [\"smells-sour\"]}");
+        }
+        return named.get(0);
+    }
+
+    private When.Placed placed(Reading reading, Row row) {
+        return new When.Placed(
+                reading,
+                row.one("side", sides),
+                row.one("limit", limits),
+                row.flagIfAny("measured").orElse(false));
+    }
+}
