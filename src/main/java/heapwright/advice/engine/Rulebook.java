@@ -165,16 +165,12 @@ public final class Rulebook {
                 meta(rule, "rationale"));
     }
 
-    /** Metadata keep their quotes when rules are compiled at run time and lose them when prebuilt. */
     private static String meta(Rule rule, String name) {
         Object value = rule.getMetaData().get(name);
         if (value == null) {
             throw new IllegalStateException("Rule \"" + rule.getName() + "\" carries no @" + name);
         }
-        String text = value.toString().strip();
-        return text.length() > 1 && text.startsWith("\"") && text.endsWith("\"")
-                ? text.substring(1, text.length() - 1)
-                : text;
+        return value.toString().strip();
     }
 
     private static <T extends Id> T byId(T[] values, String id, Rule rule) {

@@ -58,6 +58,33 @@ class EdgesTest {
     }
 
     @Test
+    @DisplayName("is a share of the limit where tables differ by a share: 4 wide at a C:N of 40")
+    void share() {
+        Map<Side, Double> told = Edges.of(List.of(
+                        new Reads(Reading.CARBON_TO_NITROGEN, 41, 41, 41, Basis.ESTIMATED),
+                        new LimitIs(Limit.CN_SLOW, 40)))
+                .stream()
+                .filter(p -> p.side() == Side.SURELY_ABOVE)
+                .collect(Collectors.toMap(Placed::side, Placed::degree));
+        assertEquals(0.75, told.get(Side.SURELY_ABOVE), TINY);
+    }
+
+    @Test
+    @DisplayName("is asked only of the quantity that the limit is for")
+    void ownQuantity() {
+        assertEquals(
+                List.of(Reading.MOISTURE),
+                Edges.of(List.of(
+                                new Reads(Reading.MOISTURE, 80, 80, 80, Basis.MEASURED),
+                                new Reads(Reading.PH, 80, 80, 80, Basis.MEASURED),
+                                new LimitIs(Limit.MOISTURE_OK_HIGH, 65)))
+                        .stream()
+                        .map(Placed::reading)
+                        .distinct()
+                        .toList());
+    }
+
+    @Test
     @DisplayName("follows the person's own figure")
     void own() {
         Reads reads = new Reads(Reading.MOISTURE, 64, 67, 70, Basis.MEASURED);
