@@ -8,7 +8,6 @@ import heapwright.advice.TestPile;
 import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.Pass;
 import heapwright.advice.engine.RuleInfo;
-import heapwright.advice.engine.Strength;
 import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Seen;
@@ -20,6 +19,7 @@ import heapwright.knowledge.DangerInfo;
 import heapwright.knowledge.Known;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
+import heapwright.knowledge.Strength;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -70,7 +70,9 @@ class DangerGateTest {
                         List.of(new Seen(Sign.SMOKE, 0)),
                         List.of(says(
                                 "REMEDY-1",
-                                new Proposes(Remedy.CALL_FIRE_SERVICE, TABLE.get(Danger.FIRE).cause()))))
+                                new Proposes(
+                                        Remedy.CALL_FIRE_SERVICE,
+                                        TABLE.get(Danger.FIRE).cause()))))
                 .isEmpty());
     }
 
@@ -91,12 +93,11 @@ class DangerGateTest {
     @Test
     @DisplayName("tells the gravest first, whatever the order in which rules spoke")
     void gravestFirst() {
-        List<Firing> all =
-                new ArrayList<>(Arrays.stream(Danger.values()).map(DangerGateTest::stands).toList());
+        List<Firing> all = new ArrayList<>(
+                Arrays.stream(Danger.values()).map(DangerGateTest::stands).toList());
         Collections.reverse(all);
         assertEquals(
-                List.of(Danger.values()),
-                dangers(GATE.alarm(List.of(), all).orElseThrow()));
+                List.of(Danger.values()), dangers(GATE.alarm(List.of(), all).orElseThrow()));
     }
 
     @Test
@@ -108,7 +109,9 @@ class DangerGateTest {
                 says("DANGER-20", new Stands(Danger.FIRE)));
         assertEquals(
                 List.of("DANGER-10", "DANGER-20", "DANGER-30"),
-                alarm.dangers().get(0).because().stream().map(f -> f.rule().id()).toList());
+                alarm.dangers().get(0).because().stream()
+                        .map(f -> f.rule().id())
+                        .toList());
     }
 
     @Test
@@ -136,7 +139,8 @@ class DangerGateTest {
     void shared() {
         Alarm alarm = alarm(stands(Danger.CARBON_MONOXIDE), stands(Danger.GAS));
         assertEquals(List.of(Remedy.LEAVE_AND_AIR_SHED), steps(alarm));
-        assertEquals(Danger.CARBON_MONOXIDE, alarm.steps().get(0).against().info().id());
+        assertEquals(
+                Danger.CARBON_MONOXIDE, alarm.steps().get(0).against().info().id());
     }
 
     @Test
@@ -153,15 +157,16 @@ class DangerGateTest {
     @Test
     @DisplayName("tells the gravest caution first, and each once")
     void cautions() {
-        Alarm alarm = alarm(
-                Arrays.stream(Danger.values()).map(DangerGateTest::stands).toArray(Firing[]::new));
+        Alarm alarm =
+                alarm(Arrays.stream(Danger.values()).map(DangerGateTest::stands).toArray(Firing[]::new));
         List<Severity> severities = alarm.cautions().stream()
                 .map(c -> TestPile.KNOWLEDGE.cautions().get(c).severity())
                 .toList();
         assertEquals(severities.stream().sorted().toList(), severities);
         assertTrue(Set.copyOf(severities).size() > 1, "there are some of each kind: " + severities);
-        Set<Caution> all =
-                TABLE.values().stream().flatMap(d -> d.cautions().stream()).collect(Collectors.toCollection(TreeSet::new));
+        Set<Caution> all = TABLE.values().stream()
+                .flatMap(d -> d.cautions().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(List.copyOf(all), alarm.cautions().stream().sorted().toList());
     }
 

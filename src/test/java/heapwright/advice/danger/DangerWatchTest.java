@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 @DisplayName("The watch for dangers")
 class DangerWatchTest {
 
-    private static final DangerWatch WATCH = new DangerWatch(
-            TestPile.KNOWLEDGE, new Inference(Rulebook.packed(Pass.gate()), TestPile.KNOWLEDGE));
+    private static final DangerWatch WATCH =
+            new DangerWatch(TestPile.KNOWLEDGE, new Inference(Rulebook.packed(Pass.gate()), TestPile.KNOWLEDGE));
 
     @Test
     @DisplayName("needs no more rules than those of the gate, and tells what stands and what is still to be asked")
@@ -25,7 +25,9 @@ class DangerWatchTest {
         Alarm alarm = WATCH.of(TestPile.seen("smoke", "glow")).orElseThrow();
         assertEquals(Danger.FIRE, alarm.dangers().get(0).info().id());
         assertTrue(alarm.asks().contains(Sign.SMELLS_BURNT), alarm.asks().toString());
-        assertTrue(!alarm.asks().contains(Sign.SMOKE) && !alarm.asks().contains(Sign.GLOW), alarm.asks().toString());
+        assertTrue(
+                !alarm.asks().contains(Sign.SMOKE) && !alarm.asks().contains(Sign.GLOW),
+                alarm.asks().toString());
     }
 
     @Test
@@ -47,7 +49,8 @@ class DangerWatchTest {
     }
 
     private static List<Danger> standing(String log) {
-        return WATCH.of(TestPile.of("'built': '2026-10-31', 'asOf': '2026-11-21', 'log': [" + log + "]"))
+        return WATCH
+                .of(TestPile.of("'built': '2026-10-31', 'asOf': '2026-11-21', 'log': [" + log + "]"))
                 .orElseThrow()
                 .dangers()
                 .stream()

@@ -22,6 +22,7 @@ import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Replaces;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
+import heapwright.advice.fact.Stands;
 import heapwright.advice.fact.Topic;
 import heapwright.advice.fact.Withholds;
 import heapwright.advice.observe.PileFacts;
@@ -72,7 +73,7 @@ class InferenceTest {
 
     private static List<String> order(List<Firing> firings) {
         return firings.stream()
-                .map(f -> f.rule().pass().ordinal() + " " + f.rule().id() + " " + f.result())
+                .map(f -> f.rule().pass().ordinal() + f.rule().id() + f.result())
                 .toList();
     }
 
@@ -112,10 +113,8 @@ class InferenceTest {
         List<Firing> dangers = INFERENCE.dangers(facts);
         assertTrue(Pass.gate().containsAll(passes(dangers)), dangers.toString());
         assertEquals(
-                order(whole.firings()).stream()
-                        .filter(o -> o.charAt(0) - '0' <= Pass.DANGER.ordinal())
-                        .toList(),
-                order(dangers));
+                whole.of(Stands.class),
+                dangers.stream().filter(f -> f.rule().pass() == Pass.DANGER).toList());
     }
 
     @Test
@@ -160,8 +159,10 @@ class InferenceTest {
     @DisplayName("show a person the quantity and the limit as ground, and no absence")
     void ground() {
         Outcome outcome = INFERENCE.run(facts(SOGGY));
-        outcome.firings().forEach(f -> f.because()
-                .forEach(fact -> assertFalse(fact instanceof Placed || fact instanceof HoldsNot, f.toString())));
+        outcome.firings()
+                .forEach(f -> f.because()
+                        .forEach(
+                                fact -> assertFalse(fact instanceof Placed || fact instanceof HoldsNot, f.toString())));
         Firing wet = fired(outcome.firings(), "WEIGH-1202");
         assertTrue(wet.because().stream().anyMatch(LimitIs.class::isInstance), wet.toString());
         assertTrue(wet.because().stream().anyMatch(Reads.class::isInstance), wet.toString());
@@ -246,7 +247,8 @@ class InferenceTest {
     void audit() {
         List<Firing> firings = INFERENCE.audit(List.of(
                 new LimitIs(Limit.FAS_BAD, 20), new Reads(Reading.FREE_AIR_SPACE, 10, 12, 14, Reads.Basis.ESTIMATED)));
-        assertEquals(new Judges(Topic.AIR, Mark.WRONG), fired(firings, "AUDIT-301").result());
+        assertEquals(
+                new Judges(Topic.AIR, Mark.WRONG), fired(firings, "AUDIT-301").result());
         assertEquals(EnumSet.of(Pass.AUDIT), passes(firings));
     }
 

@@ -12,6 +12,7 @@ import heapwright.knowledge.Cause;
 import heapwright.knowledge.Known;
 import heapwright.knowledge.Origin;
 import heapwright.knowledge.Sign;
+import heapwright.knowledge.Strength;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -33,13 +34,13 @@ class RulebookPartsTest {
         List<String> ids = ALL.rules().stream().map(RuleInfo::id).toList();
         assertEquals(ids.stream().sorted().toList(), ids);
         assertEquals(ids.size(), Set.copyOf(ids).size());
-        RuleInfo streams = rule("WEIGH-401");
-        assertEquals("too much water: water streams from a squeezed handful", streams.name());
-        assertEquals(Pass.WEIGH, streams.pass());
-        assertEquals(Strength.DECISIVE, streams.strength());
-        assertEquals(Known.FROM_MEMORY, streams.evidence());
-        assertEquals("RYNK92", streams.source());
-        assertEquals("More water is there than the stuff can hold.", streams.rationale());
+        RuleInfo foul = rule("DERIVE-307");
+        assertEquals("foul gas: it smells of rotten eggs", foul.name());
+        assertEquals(Pass.DERIVE, foul.pass());
+        assertEquals(Strength.STRONG, foul.strength());
+        assertEquals(Known.PUBLISHED_PART, foul.evidence());
+        assertEquals("MDA", foul.source());
+        assertEquals("That is the smell of hydrogen sulphide.", foul.rationale());
     }
 
     @Test
@@ -47,10 +48,7 @@ class RulebookPartsTest {
     void parts() {
         Rulebook gate = Rulebook.packed(Pass.gate());
         assertEquals(
-                ALL.rules().stream()
-                        .filter(r -> Pass.gate().contains(r.pass()))
-                        .toList(),
-                gate.rules());
+                ALL.rules().stream().filter(r -> Pass.gate().contains(r.pass())).toList(), gate.rules());
         gate.demand(Pass.DANGER);
         IllegalStateException fault = assertThrows(IllegalStateException.class, () -> gate.demand(Pass.WEIGH));
         assertTrue(fault.getMessage().contains("weigh"), fault.getMessage());
@@ -63,14 +61,14 @@ class RulebookPartsTest {
     @Test
     @DisplayName("without one rule fires all the others")
     void without() {
-        List<Seen> streams = List.of(new Seen(Sign.SQUEEZE_STREAMS, 0));
-        List<String> all = fired(ALL, streams);
-        List<String> fewer = fired(ALL.without("WEIGH-401"), streams);
-        assertTrue(all.contains("WEIGH-401"), all.toString());
-        assertFalse(fewer.contains("WEIGH-401"), fewer.toString());
-        assertTrue(fewer.contains("WEIGH-408"), fewer.toString());
-        assertEquals(ALL.rules(), ALL.without("WEIGH-401").rules());
-        ALL.without("WEIGH-401").demand(Pass.WEIGH);
+        List<Seen> smells = List.of(new Seen(Sign.SMELLS_ROTTEN_EGG, 0), new Seen(Sign.SMELLS_AMMONIA, 0));
+        List<String> all = fired(ALL, smells);
+        List<String> fewer = fired(ALL.without("DERIVE-307"), smells);
+        assertTrue(all.contains("DERIVE-307"), all.toString());
+        assertFalse(fewer.contains("DERIVE-307"), fewer.toString());
+        assertTrue(fewer.contains("DERIVE-306"), fewer.toString());
+        assertEquals(ALL.rules(), ALL.without("DERIVE-307").rules());
+        ALL.without("DERIVE-307").demand(Pass.WEIGH);
         assertThrows(IllegalArgumentException.class, () -> ALL.without("WEIGH-0"));
     }
 
@@ -83,12 +81,12 @@ class RulebookPartsTest {
     @DisplayName("joins two firings of a rule into one with both grounds, in the better degree")
     void joined() {
         Object result = new Supports(Cause.TOO_WET, Origin.SQUEEZE);
-        Firing one = new Firing(rule("WEIGH-401"), List.of("b"), result, 0.4);
-        Firing other = new Firing(rule("WEIGH-401"), List.of("a", "b"), result, 0.7);
-        assertEquals(new Firing(rule("WEIGH-401"), List.of("a", "b"), result, 0.7), one.with(other));
-        assertEquals(new Firing(rule("WEIGH-401"), List.of("a", "b"), result, 0.7), other.with(one));
+        Firing one = new Firing(rule("DERIVE-307"), List.of("b"), result, 0.4);
+        Firing other = new Firing(rule("DERIVE-307"), List.of("a", "b"), result, 0.7);
+        assertEquals(new Firing(rule("DERIVE-307"), List.of("a", "b"), result, 0.7), one.with(other));
+        assertEquals(new Firing(rule("DERIVE-307"), List.of("a", "b"), result, 0.7), other.with(one));
         assertFalse(one.rather());
         assertTrue(other.rather());
-        assertEquals(1, new Firing(rule("WEIGH-401"), List.of("b"), result).degree());
+        assertEquals(1, new Firing(rule("DERIVE-307"), List.of("b"), result).degree());
     }
 }
