@@ -90,7 +90,7 @@ final class AuditVerdict {
             case "carbonKg" -> mix.masses().carbon().likely();
             case "nitrogenKg" -> mix.masses().nitrogen().likely();
             case "moisturePct" -> mix.moisturePct().likely();
-            case "carbonToNitrogen" -> mix.carbonToNitrogen().likely();
+            case "carbonToNitrogen" -> mix.allCarbonToNitrogen().likely();
             case "densityKgM3" -> mix.densityKgM3().likely();
             case "freeAirSpacePct" -> mix.freeAirSpacePct().likely();
             case "looseM3" -> mix.looseM3().likely();

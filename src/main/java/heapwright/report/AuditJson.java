@@ -130,7 +130,7 @@ public final class AuditJson {
         JsonText.band(node, "nitrogenKg", mix.masses().nitrogen());
         JsonText.band(node, "moisturePct", mix.moisturePct());
         JsonText.band(node, "carbonToNitrogen", mix.carbonToNitrogen());
-        JsonText.band(node, "degradableCarbonToNitrogen", mix.degradableCarbonToNitrogen());
+        JsonText.band(node, "allCarbonToNitrogen", mix.allCarbonToNitrogen());
         JsonText.band(node, "densityKgM3", mix.densityKgM3());
         JsonText.band(node, "freeAirSpacePct", mix.freeAirSpacePct());
         JsonText.band(node, "looseM3", mix.looseM3());

@@ -199,7 +199,7 @@ public final class Words {
     private String value(Reading reading, double value) {
         return switch (reading) {
             case CARBON_TO_NITROGEN,
-                    DEGRADABLE_CARBON_TO_NITROGEN,
+                    ALL_CARBON_TO_NITROGEN,
                     MOISTURE,
                     FREE_AIR_SPACE,
                     WOODY_SHARE,

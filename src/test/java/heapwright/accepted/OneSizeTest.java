@@ -59,7 +59,7 @@ class OneSizeTest {
 
     @ParameterizedTest
     @DisplayName("what was added to an unknown pile is no mixture of which anything could be worked out")
-    @EnumSource(names = {"CARBON_TO_NITROGEN", "DEGRADABLE_CARBON_TO_NITROGEN", "FREE_AIR_SPACE", "WET_DENSITY"})
+    @EnumSource(names = {"CARBON_TO_NITROGEN", "ALL_CARBON_TO_NITROGEN", "FREE_AIR_SPACE", "WET_DENSITY"})
     void noMixtureOfAdditions(Reading reading) {
         Advice advice = advice(CUBIC_METRE, added("kitchen-scraps", 2, "bucket"));
         assertTrue(reading(advice, reading).isEmpty());
@@ -137,5 +137,28 @@ class OneSizeTest {
                 .carbonToNitrogen()
                 .likely();
         assertEquals(read, audited, 1e-9);
+    }
+
+    @Test
+    @DisplayName("wood counts as far as a season reaches it, the same in cause, audit, dose and mend")
+    void woodAlike() {
+        String chips = "'built': '2026-06-01', 'asOf': '2026-06-20', 'recipe': [{'material': 'leaves-mixed', 'amount':"
+                + " 60, 'unit': 'bucket'}, {'material': 'chips-hardwood', 'amount': 30, 'unit': 'bucket'}], 'log':"
+                + " [{'date': '2026-06-20', 'seen': ['only-browns', 'never-heated', 'squeeze-drops']}]";
+        Advice advice = TestPile.ADVISOR.diagnose(TestPile.of(chips));
+        double read = reading(advice, Reading.CARBON_TO_NITROGEN).orElseThrow().likely();
+        double all =
+                reading(advice, Reading.ALL_CARBON_TO_NITROGEN).orElseThrow().likely();
+        assertTrue(read < all);
+        List<Term> dosed = terms(advice, Key.PILE_CARBON_TO_NITROGEN);
+        assertFalse(dosed.isEmpty());
+        dosed.forEach(term -> assertEquals(read, term.value().likely(), 1e-9));
+        var audit = TestPile.ADVISOR
+                .audit(TestPile.of(chips), java.util.OptionalDouble.empty())
+                .orElseThrow();
+        assertEquals(read, audit.mixture().carbonToNitrogen().likely(), 1e-9);
+        var mend = audit.proposal().orElseThrow().mend().chosen();
+        assertTrue(mend.additions().stream().allMatch(a -> a.material().equals("water")), "nothing is at hand");
+        assertEquals(read, mend.after().carbonToNitrogen(), 1e-9);
     }
 }

@@ -128,8 +128,7 @@ final class Mending {
 
     /** Nitrogen that may be given as fertiliser: a part of what lacks this season, when wood asks only for a part, kg. */
     private double forSeasonKg(PileStock stock) {
-        double reachable = stock.carbonKg().likely() * stock.reachableShare();
-        double lacking = reachable / limits.aimCarbonToNitrogen() - stock.nitrogenKg();
+        double lacking = stock.carbonKg().likely() / limits.aimCarbonToNitrogen() - stock.nitrogenKg();
         return limits.share(Limit.NITROGEN_FRACTION_HIGH) * Math.max(0, lacking);
     }
 

@@ -100,7 +100,7 @@ public final class Quantities {
         readings.add(estimate(Reading.FREE_AIR_SPACE, mix.freeAirSpacePct()));
         readings.add(estimate(Reading.WET_DENSITY, mix.densityKgM3()));
         readings.add(estimate(Reading.WOODY_SHARE, Band.exact(mix.woodySharePct())));
-        readings.add(estimate(Reading.DEGRADABLE_CARBON_TO_NITROGEN, mix.degradableCarbonToNitrogen()));
+        readings.add(estimate(Reading.ALL_CARBON_TO_NITROGEN, mix.allCarbonToNitrogen()));
         readings.add(estimate(Reading.COARSE_SHARE, Band.exact(mix.coarseSharePct())));
         readings.addAll(Loads.of(mix).readings());
         longestPiece().ifPresent(v -> readings.add(exact(Reading.LONGEST_PIECE, v)));

@@ -57,9 +57,9 @@ final class MixInDoses {
                         (limits.of(Limit.CN_AMMONIA) + limits.of(Limit.CN_GOOD_LOW)) / 2,
                         limits.of(Limit.CN_GOOD_LOW));
         Band surplus = Band.around(
-                surplus(stock.carbonKg().low(), ratio.high(), stock.reachableShare(), aim),
-                surplus(stock.carbonKg().likely(), ratio.likely(), stock.reachableShare(), aim),
-                surplus(stock.carbonKg().high(), ratio.low(), stock.reachableShare(), aim));
+                surplus(stock.carbonKg().low(), ratio.high(), aim),
+                surplus(stock.carbonKg().likely(), ratio.likely(), aim),
+                surplus(stock.carbonKg().high(), ratio.low(), aim));
         List<Term> aims = List.of(
                 new Term(Key.PILE_CARBON_TO_NITROGEN, ratio, basis),
                 Term.of(Key.TARGET_CARBON_TO_NITROGEN, aim, Basis.REPORTED));
@@ -81,7 +81,7 @@ final class MixInDoses {
             return DoseAmount.none(Dose.BIND_NITROGEN, Optional.empty(), Cap.NO_MATERIAL, pile);
         }
         Material material = choice.get().material();
-        Composition of = Composition.of(material);
+        Composition of = Composition.ofSeason(material);
         Band full = surplus.times(aim / (of.carbon() - aim * of.nitrogen()));
         Ceiling held = Ceiling.of(full)
                 .under(WaterDoses.shareOfVolumeKg(stock, material, limits), Cap.SHARE_OF_PILE)
@@ -95,8 +95,8 @@ final class MixInDoses {
         double aim = need.aim();
         Optional<Choice> choice = Choice.first(
                 context,
-                kind.and(material -> Composition.of(material).nitrogen() * limits.of(Limit.CN_GOOD_LOW)
-                        > Composition.of(material).carbon()),
+                kind.and(material -> Composition.ofSeason(material).nitrogen() * limits.of(Limit.CN_GOOD_LOW)
+                        > Composition.ofSeason(material).carbon()),
                 usual);
         if (need.kg().likely() <= 0) {
             return DoseAmount.none(dose, choice.map(Choice::material), Cap.NO_NEED, need.terms());
@@ -105,7 +105,7 @@ final class MixInDoses {
             return DoseAmount.none(dose, Optional.empty(), Cap.NO_MATERIAL, need.terms());
         }
         Material material = choice.get().material();
-        Composition of = Composition.of(material);
+        Composition of = Composition.ofSeason(material);
         Band full = need.kg().times(aim / (aim * of.nitrogen() - of.carbon()));
         Ceiling held = Ceiling.of(full)
                 .under(WaterDoses.shareOfVolumeKg(context.stock(), material, limits), Cap.SHARE_OF_PILE)
@@ -128,7 +128,7 @@ final class MixInDoses {
             return DoseAmount.none(dose, Optional.of(material), held.cap().orElse(Cap.NO_NEED), pile);
         }
         PileStock stock = context.stock();
-        Composition of = Composition.of(material);
+        Composition of = Composition.ofSeason(material);
         double kg = held.amount().likely();
         double nitrogen = stock.nitrogenKg() + kg * of.nitrogen();
         Working working = Working.of(pile)
@@ -142,7 +142,7 @@ final class MixInDoses {
         return DoseAmount.ofMaterial(dose, material, held.amount(), held.cap(), working.terms());
     }
 
-    private static double surplus(double carbonKg, double ratio, double reachable, double aim) {
-        return ratio > 0 ? Math.max(0, carbonKg * (1 / ratio - reachable / aim)) : 0;
+    private static double surplus(double carbonKg, double ratio, double aim) {
+        return ratio > 0 ? Math.max(0, carbonKg * (1 / ratio - 1 / aim)) : 0;
     }
 }

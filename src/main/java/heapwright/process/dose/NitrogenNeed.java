@@ -29,14 +29,14 @@ record NitrogenNeed(Band kg, Band ratio, double aim, Basis basis) {
                 ? stock.carbonToNitrogen()
                 : Band.around(limits.of(Limit.CN_GOOD_HIGH), limits.of(Limit.CN_SLOW), limits.of(Limit.CN_STARVED));
         Band kg = Band.around(
-                need(stock.carbonKg().low(), ratio.low(), stock.reachableShare(), aim),
-                need(stock.carbonKg().likely(), ratio.likely(), stock.reachableShare(), aim),
-                need(stock.carbonKg().high(), ratio.high(), stock.reachableShare(), aim));
+                need(stock.carbonKg().low(), ratio.low(), aim),
+                need(stock.carbonKg().likely(), ratio.likely(), aim),
+                need(stock.carbonKg().high(), ratio.high(), aim));
         return new NitrogenNeed(kg, ratio, aim, stock.recipeBasis());
     }
 
-    private static double need(double carbonKg, double ratio, double reachable, double aim) {
-        return ratio > 0 ? Math.max(0, carbonKg * (reachable / aim - 1 / ratio)) : 0;
+    private static double need(double carbonKg, double ratio, double aim) {
+        return ratio > 0 ? Math.max(0, carbonKg * (1 / aim - 1 / ratio)) : 0;
     }
 
     List<Term> terms() {

@@ -12,9 +12,8 @@ import heapwright.process.mixture.Observed;
  * @param wetKg mass as it is, kg
  * @param dryKg dry mass, kg
  * @param moisturePct moisture, percent of wet mass
- * @param carbonKg carbon, kg
- * @param carbonToNitrogen C:N of all carbon
- * @param reachableShare share of the carbon that asks for nitrogen within a season (wood counts in part)
+ * @param carbonKg carbon that a season reaches, kg: of wood only a part
+ * @param carbonToNitrogen C:N of what a season reaches
  * @param organicMatter organic matter, share of dry mass
  * @param volumeM3 volume as it lies, cubic metres: as told, else as what is in it settles
  * @param densityKgM3 likely wet density as it lies, kg per cubic metre; of a bin that may not be full it is not mass
@@ -32,7 +31,6 @@ public record PileStock(
         Band moisturePct,
         Band carbonKg,
         Band carbonToNitrogen,
-        double reachableShare,
         double organicMatter,
         Band volumeM3,
         double densityKgM3,
@@ -53,15 +51,13 @@ public record PileStock(
                 .filter(Contribution::woody)
                 .mapToDouble(Contribution::kgWater)
                 .sum();
-        double carbon = mixture.masses().carbon().likely();
         double dry = mixture.masses().dry().likely();
         return new PileStock(
                 mixture.masses().wet(),
                 mixture.masses().dry(),
                 mixture.moisturePct(),
-                mixture.masses().carbon(),
+                mixture.masses().reachableCarbon(),
                 mixture.carbonToNitrogen(),
-                carbon > 0 ? mixture.masses().reachableCarbon().likely() / carbon : 1,
                 dry > 0 ? mixture.masses().volatileSolids().likely() / dry : 0,
                 mixture.settledM3(),
                 mixture.densityKgM3().likely(),
@@ -92,7 +88,6 @@ public record PileStock(
                 moisture,
                 product(dry, TypicalPile.CARBON_PCT).times(1.0 / 100),
                 TypicalPile.CARBON_TO_NITROGEN,
-                1,
                 TypicalPile.ORGANIC_MATTER,
                 volumeM3,
                 density.likely(),
@@ -128,7 +123,6 @@ public record PileStock(
                 moisture,
                 carbonKg,
                 carbonToNitrogen,
-                reachableShare,
                 organicMatter,
                 volumeM3,
                 densityKgM3 * wet.likely() / wetKg.likely(),
@@ -148,7 +142,6 @@ public record PileStock(
                 moisturePct,
                 carbonKg,
                 carbonToNitrogen,
-                reachableShare,
                 organicMatter,
                 Band.exact(toldM3),
                 densityKgM3,
@@ -169,7 +162,6 @@ public record PileStock(
                 moisturePct,
                 carbonKg.times(factor),
                 carbonToNitrogen,
-                reachableShare,
                 organicMatter,
                 volumeM3,
                 density,

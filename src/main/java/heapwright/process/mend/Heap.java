@@ -7,8 +7,8 @@ import heapwright.process.dose.PileStock;
  *
  * @param wetKg mass as it is, kg
  * @param waterKg water, kg
- * @param carbonKg carbon, kg
- * @param nitrogenKg nitrogen, kg
+ * @param carbonKg carbon that a season reaches, kg
+ * @param nitrogenKg nitrogen that comes free with it, kg
  * @param volumeM3 volume as it lies, cubic metres
  */
 public record Heap(double wetKg, double waterKg, double carbonKg, double nitrogenKg, double volumeM3) {

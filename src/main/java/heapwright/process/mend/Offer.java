@@ -39,13 +39,15 @@ public record Offer(
                 || material.traits().contains(Trait.NITRATE);
         return new Offer(
                 material.id(),
-                Composition.of(material),
+                Composition.ofSeason(material),
                 Density.settled(material).likely(),
                 Density.byHand(material).likely(),
                 mostKg,
                 fertiliser
                         ? Math.max(
-                                1, FERTILISER_EFFORT * Composition.of(material).nitrogen())
+                                1,
+                                FERTILISER_EFFORT
+                                        * Composition.ofSeason(material).nitrogen())
                         : 1,
                 fertiliser);
     }

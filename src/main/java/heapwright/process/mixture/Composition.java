@@ -30,6 +30,15 @@ public record Composition(double moisturePct, double carbonPct, double nitrogenP
                 material.moisturePct().typical(), material.carbonPct().typical(), material.typicalNitrogenPct());
     }
 
+    /** The same with wood counted by the part of it that a season reaches: what a C:N to act on is worked out from. */
+    public static Composition ofSeason(Material material) {
+        double reached = Degradability.reached(material);
+        return new Composition(
+                material.moisturePct().typical(),
+                material.carbonPct().typical() * reached,
+                material.typicalNitrogenPct() * reached);
+    }
+
     /**
      * From figures in percent of the mass as it is, as some published tables print them.
      *

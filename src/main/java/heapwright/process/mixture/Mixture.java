@@ -10,8 +10,10 @@ import java.util.function.ToDoubleFunction;
  *
  * @param masses mass balance, kg
  * @param moisturePct moisture, percent of wet mass
- * @param carbonToNitrogen C:N of all carbon; 10 000 stands for practically no nitrogen
- * @param degradableCarbonToNitrogen C:N of the carbon that can decay within a season
+ * @param allCarbonToNitrogen C:N of all carbon, as tables and calculators reckon it; 10 000 stands for practically no
+ *     nitrogen
+ * @param carbonToNitrogen C:N of what a season reaches, see {@link Degradability#reached}: of wood only a part. This is
+ *     the one by which a pile is judged, mended and dosed
  * @param densityKgM3 bulk density after settling, kg per cubic metre
  * @param freeAirSpacePct free air space, percent of volume, over three published forms
  * @param looseM3 volume as filled by hand, cubic metres
@@ -24,8 +26,8 @@ import java.util.function.ToDoubleFunction;
 public record Mixture(
         Masses masses,
         Band moisturePct,
+        Band allCarbonToNitrogen,
         Band carbonToNitrogen,
-        Band degradableCarbonToNitrogen,
         Band densityKgM3,
         Band freeAirSpacePct,
         Band looseM3,

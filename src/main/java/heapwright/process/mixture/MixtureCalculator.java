@@ -65,7 +65,7 @@ public final class MixtureCalculator {
                 spread.masses(),
                 spread.of(spread::moisturePct),
                 spread.of(part -> ratio(part.carbon(), part.nitrogen())),
-                spread.of(part -> ratio(part.degradable(), part.nitrogen())),
+                spread.of(part -> ratio(part.reachable(), part.reachableNitrogen())),
                 spread.of(spread::density),
                 spread.freeAirSpacePct(),
                 spread.of(Part::looseM3),

@@ -8,9 +8,10 @@ import heapwright.knowledge.Material;
  * @param dry dry mass
  * @param water water
  * @param carbon carbon
- * @param reachable carbon that asks for nitrogen within a season: all of it, of wood only the degradable part
+ * @param reachable carbon that asks for nitrogen within a season, see {@link Degradability#reached}
  * @param degradable carbon that can decay within a season
  * @param nitrogen nitrogen
+ * @param reachableNitrogen nitrogen that comes free with that carbon
  * @param volatileSolids organic matter
  * @param looseM3 volume as filled by hand
  * @param settledM3 volume after settling
@@ -22,6 +23,7 @@ record Part(
         double reachable,
         double degradable,
         double nitrogen,
+        double reachableNitrogen,
         double volatileSolids,
         double looseM3,
         double settledM3) {
@@ -40,7 +42,7 @@ record Part(
     private static final int DEGRADABLE = 5;
     private static final int ASH = 6;
 
-    static final Part NOTHING = new Part(0, 0, 0, 0, 0, 0, 0, 0, 0);
+    static final Part NOTHING = new Part(0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
     static Part of(Portion portion, Draw draw) {
         Material material = portion.material();
@@ -52,7 +54,9 @@ record Part(
         double dry = wet * (1 - draw.of(MOISTURE, material.moisturePct()) / 100);
         double carbonPct = draw.of(CARBON, material.carbonPct());
         double carbon = dry * carbonPct / 100;
-        double degradable = carbon * draw.of(DEGRADABLE, Degradability.of(material));
+        double degraded = draw.of(DEGRADABLE, Degradability.of(material));
+        double reached = Degradability.reached(material, degraded);
+        double nitrogen = dry * Math.min(100, nitrogenPct(material, carbonPct, draw)) / 100;
         double ashPct = material.ashPct()
                 .map(figure -> draw.of(ASH, figure))
                 .orElseGet(() -> Equations.ashFromCarbonPct(carbonPct));
@@ -60,9 +64,10 @@ record Part(
                 dry,
                 wet - dry,
                 carbon,
-                Degradability.isWoody(material) ? degradable : carbon,
-                degradable,
-                dry * Math.min(100, nitrogenPct(material, carbonPct, draw)) / 100,
+                carbon * reached,
+                carbon * degraded,
+                nitrogen,
+                nitrogen * reached,
                 dry * (1 - ashPct / 100),
                 looseM3,
                 wet / draw.of(DENSITY, Density.settled(material)));
@@ -82,6 +87,7 @@ record Part(
                 reachable + other.reachable,
                 degradable + other.degradable,
                 nitrogen + other.nitrogen,
+                reachableNitrogen + other.reachableNitrogen,
                 volatileSolids + other.volatileSolids,
                 looseM3 + other.looseM3,
                 settledM3 + other.settledM3);
@@ -90,7 +96,16 @@ record Part(
     /** The same stuff after mixing, with this share of its settled volume. */
     Part filledInto(double share) {
         return new Part(
-                dry, water, carbon, reachable, degradable, nitrogen, volatileSolids, looseM3, settledM3 * share);
+                dry,
+                water,
+                carbon,
+                reachable,
+                degradable,
+                nitrogen,
+                reachableNitrogen,
+                volatileSolids,
+                looseM3,
+                settledM3 * share);
     }
 
     /** The same dry matter as the pile was measured: its moisture, and its volume or density, replace the estimate. */
@@ -107,7 +122,17 @@ record Part(
         } else if (observed.densityKgM3().isPresent()) {
             volume = wet / observed.densityKgM3().getAsDouble();
         }
-        return new Part(dry, measuredWater, carbon, reachable, degradable, nitrogen, volatileSolids, looseM3, volume);
+        return new Part(
+                dry,
+                measuredWater,
+                carbon,
+                reachable,
+                degradable,
+                nitrogen,
+                reachableNitrogen,
+                volatileSolids,
+                looseM3,
+                volume);
     }
 
     double wet() {

@@ -66,7 +66,6 @@ class DoseAmountsTest {
                 Band.exact(30),
                 Band.exact(200),
                 Band.exact(20),
-                1,
                 0.3,
                 Band.exact(2),
                 900,

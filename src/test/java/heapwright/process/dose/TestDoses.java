@@ -34,7 +34,6 @@ final class TestDoses {
                 Band.exact(60),
                 Band.exact(90),
                 Band.exact(carbonToNitrogen),
-                1,
                 0.8,
                 Band.exact(1),
                 500,

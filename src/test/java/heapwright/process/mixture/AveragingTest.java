@@ -88,7 +88,7 @@ class AveragingTest {
     void theBalanceItselfIsNoShortcut() {
         List<Portion> portions = List.of(Portion.ofLitres(GRASS, 20), Portion.ofLitres(NEEDLES, 20));
         double balanced =
-                new MixtureCalculator().mix(portions).carbonToNitrogen().likely();
+                new MixtureCalculator().mix(portions).allCarbonToNitrogen().likely();
         assertTrue(Averaging.explain(balanced, portions).isEmpty());
         assertTrue(Averaging.explain(200, portions).isEmpty());
     }

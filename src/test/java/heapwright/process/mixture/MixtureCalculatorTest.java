@@ -102,8 +102,9 @@ class MixtureCalculatorTest {
                 && mixture.freeAirSpacePct().high() <= 100);
         assertTrue(mixture.carbonToNitrogen().low() >= 0);
         assertTrue(mixture.carbonToNitrogen().high() <= MixtureCalculator.NO_NITROGEN);
-        assertTrue(mixture.degradableCarbonToNitrogen().likely()
-                <= mixture.carbonToNitrogen().likely() + 1e-9);
+        assertTrue(mixture.allCarbonToNitrogen().high() <= MixtureCalculator.NO_NITROGEN);
+        assertTrue(mixture.masses().reachableCarbon().likely()
+                <= mixture.masses().carbon().likely() + 1e-9);
         assertTrue(mixture.looseM3().likely() >= mixture.settledM3().likely() - 1e-12);
         assertTrue(mixture.woodySharePct() >= 0 && mixture.woodySharePct() <= 100);
         assertTrue(mixture.coarseSharePct() >= 0 && mixture.coarseSharePct() <= 100);
@@ -184,13 +185,21 @@ class MixtureCalculatorTest {
         assertEquals(Basis.REPORTED, mixture.volumeBasis());
     }
 
+    /** 50 kg of chips with 32.5 kg dry, 50.4 % carbon and C:N 560, of which three tenths are reached; grass in full. */
     @Test
-    void woodCountsFullyInTheTotalAndInPartInTheDegradableRatio() {
+    void woodCountsFullyInTheWholeAndInPartInTheSeason() {
         Mixture mixture = CALCULATOR.mix(List.of(Portion.ofKilograms(CHIPS, 50), Portion.ofKilograms(GRASS, 50)));
+        double chips = 32.5 * 0.504;
+        double grass = mixture.masses().carbon().likely() - chips;
+        double nitrogen = grass / 17;
         assertEquals(
-                mixture.carbonToNitrogen().likely() * 0.5,
-                mixture.degradableCarbonToNitrogen().likely(),
-                12);
+                (chips + grass) / (chips / 560 + nitrogen),
+                mixture.allCarbonToNitrogen().likely(),
+                1e-6);
+        assertEquals(
+                (0.3 * chips + grass) / (0.3 * chips / 560 + nitrogen),
+                mixture.carbonToNitrogen().likely(),
+                1e-6);
         assertTrue(mixture.masses().reachableCarbon().likely()
                 < mixture.masses().carbon().likely());
         assertEquals(100 * 32.5 / (32.5 + 9), mixture.woodySharePct(), 1e-6);
