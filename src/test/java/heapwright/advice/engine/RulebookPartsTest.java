@@ -7,10 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.TestPile;
 import heapwright.advice.fact.Seen;
-import heapwright.advice.fact.Supports;
+import heapwright.advice.fact.SetAside;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Known;
-import heapwright.knowledge.Origin;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.Strength;
 import java.util.EnumSet;
@@ -80,7 +79,7 @@ class RulebookPartsTest {
     @Test
     @DisplayName("joins two firings of a rule into one with both grounds, in the better degree")
     void joined() {
-        Object result = new Supports(Cause.TOO_WET, Origin.SQUEEZE);
+        Object result = new SetAside(Cause.TOO_WET);
         Firing one = new Firing(rule("DERIVE-307"), List.of("b"), result, 0.4);
         Firing other = new Firing(rule("DERIVE-307"), List.of("a", "b"), result, 0.7);
         assertEquals(new Firing(rule("DERIVE-307"), List.of("a", "b"), result, 0.7), one.with(other));
