@@ -32,7 +32,7 @@ public record Composition(double moisturePct, double carbonPct, double nitrogenP
 
     /** The same with wood counted by the part of it that a season reaches: what a C:N to act on is worked out from. */
     public static Composition ofSeason(Material material) {
-        double reached = Degradability.reached(material);
+        double reached = Degradability.reached(material).likely();
         return new Composition(
                 material.moisturePct().typical(),
                 material.carbonPct().typical() * reached,

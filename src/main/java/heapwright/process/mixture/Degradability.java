@@ -27,25 +27,20 @@ public final class Degradability {
 
     /** Degradable fraction of carbon, 0 to 0.83. */
     public static Band of(Material material) {
-        return material.ligninPctVs()
-                .map(lignin -> isWoody(material) ? ofWood(lignin) : fromLignin(lignin))
-                .orElseGet(() -> fromKind(material));
+        return material.ligninPctVs().map(Degradability::fromLignin).orElseGet(() -> fromKind(material));
     }
 
     /**
      * The part of a material's carbon, and of the nitrogen in it, that counts in the C:N of a season: all of it, but of
-     * wood only what decays in that time. Microbes need nitrogen for the carbon that they take up, and wood is closed to
-     * them by its lignin (HAUG93, from memory; CORNLIG, published). Cause, audit, mend and dose all read it here.
-     *
-     * @param degraded the degradable part of the carbon, a fraction
+     * wood only what microbes can take up in that time, since its cellulose is closed to them inside the lignin. Ground
+     * wood (newsprint) was measured at 0.28, which the lignin equation meets, while straw lies well above it (CHAND80
+     * through HAUG93, from memory): so for wood the equation is likely, and the high end is that of wood in general.
+     * Cause, audit, mend and dose all read it here.
      */
-    static double reached(Material material, double degraded) {
-        return isWoody(material) ? degraded : 1;
-    }
-
-    /** The same at the likely figures. */
-    public static double reached(Material material) {
-        return reached(material, of(material).likely());
+    public static Band reached(Material material) {
+        return isWoody(material)
+                ? material.ligninPctVs().map(Degradability::ofWood).orElse(WOOD)
+                : Band.exact(1);
     }
 
     /** Whether the carbon is wood, of which a pile reaches only a part in time to need nitrogen for it. */
@@ -62,10 +57,6 @@ public final class Degradability {
         return Band.around(low, likely, high);
     }
 
-    /**
-     * Wood holds its cellulose inside its lignin: ground wood (newsprint) was measured at 0.28, which the equation
-     * meets, while straw lies well above it. So the equation is likely, and the high end is that of wood in general.
-     */
     private static Band ofWood(Figure lignin) {
         return Band.around(
                 Equations.degradableFraction(lignin.high()),

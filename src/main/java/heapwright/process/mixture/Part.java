@@ -55,7 +55,7 @@ record Part(
         double carbonPct = draw.of(CARBON, material.carbonPct());
         double carbon = dry * carbonPct / 100;
         double degraded = draw.of(DEGRADABLE, Degradability.of(material));
-        double reached = Degradability.reached(material, degraded);
+        double reached = draw.of(DEGRADABLE, Degradability.reached(material));
         double nitrogen = dry * Math.min(100, nitrogenPct(material, carbonPct, draw)) / 100;
         double ashPct = material.ashPct()
                 .map(figure -> draw.of(ASH, figure))
