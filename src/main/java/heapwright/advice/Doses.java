@@ -51,7 +51,7 @@ final class Doses implements Function<Remedy, List<DoseAmount>> {
                 .map(r -> stock.atMoisture(Band.around(r.low(), r.likely(), r.high()), Basis.REPORTED))
                 .orElse(stock);
         Shape shape = Shape.of(pile.container(), felt.volumeM3().likely());
-        this.context = new DoseContext(felt, shape, new Limits(limits), materials, pile.atHand(), coldSeason);
+        this.context = DoseContext.of(pile, felt, shape, new Limits(limits), materials, coldSeason);
     }
 
     private static Optional<Reads> felt(List<Reads> readings) {

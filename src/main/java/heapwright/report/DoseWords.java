@@ -3,6 +3,7 @@ package heapwright.report;
 import heapwright.advice.Option;
 import heapwright.knowledge.Dose;
 import heapwright.pile.Pile;
+import heapwright.process.dose.Cap;
 import heapwright.process.dose.DoseAmount;
 import heapwright.process.dose.Household;
 import heapwright.process.dose.Term;
@@ -18,6 +19,12 @@ public final class DoseWords {
 
     /** Doses that are measured with spoons and cups. */
     private static final Set<Dose> SPOONED = Set.of(Dose.UREA, Dose.AMMONIUM_SULPHATE, Dose.MEAL, Dose.ASH);
+
+    /** A need in more portions than this is met better by something else; judgement. */
+    private static final int MOST_PORTIONS = 6;
+
+    /** So little more than a whole number of portions is none more. */
+    private static final double PORTION_EDGE = 0.05;
 
     /** The whole, percent. */
     private static final double ALL = 100;
@@ -77,9 +84,26 @@ public final class DoseWords {
         List<String> remarks = new ArrayList<>();
         for (DoseAmount dose : option.doses()) {
             dose.cap().ifPresent(c -> remarks.add(words.word("cap", c)));
+            portions(dose)
+                    .ifPresent(n -> remarks.add(
+                            n <= MOST_PORTIONS ? words.text("dose.portion", n) : words.text("dose.small-part")));
             working(dose).ifPresent(remarks::add);
         }
         return remarks;
+    }
+
+    /** In how many portions like this one the whole need would go in, where a limit holds one down. */
+    private static Optional<Integer> portions(DoseAmount dose) {
+        boolean held = dose.isNeeded()
+                && dose.cap()
+                        .filter(c -> c == Cap.PER_CUBIC_METRE || c == Cap.SHARE_OF_PILE)
+                        .isPresent();
+        return dose.working().stream()
+                .filter(term -> held && (term.key() == Term.Key.FULL_NEED || term.key() == Term.Key.MISSING_WATER))
+                .filter(term -> dose.parts() == 1)
+                .map(term -> (int) Math.ceil(term.value().likely() / dose.kg().likely() - PORTION_EDGE))
+                .filter(n -> n > 1)
+                .findFirst();
     }
 
     private Optional<String> line(DoseAmount dose, Pile pile) {
@@ -89,14 +113,14 @@ public final class DoseWords {
         String what = what(dose);
         String amount = dose.parts() == 1
                 ? words.text(
-                        "dose.once", amount(dose, dose.kg(), dose.litres()), what, house(dose, dose.litres(), pile))
+                        "dose.once", amount(dose, dose.kg(), dose.litres()), what, measured(dose, dose.litres(), pile))
                 : words.text(
                         "dose.split",
                         amount(dose, dose.kg(), dose.litres()),
                         what,
                         dose.parts(),
                         amount(dose, dose.kgEach(), dose.litresEach()),
-                        house(dose, dose.litresEach(), pile),
+                        measured(dose, dose.litresEach(), pile),
                         dose.intervalDays());
         if (dose.carrierLitres().likely() > 0) {
             amount += " " + words.text("dose.carrier", likely(dose.carrierLitres()));
@@ -126,6 +150,10 @@ public final class DoseWords {
 
     /** The same in buckets, barrows or spoons. */
     private String house(DoseAmount dose, Band litres, Pile pile) {
+        return words.text("dose.house", measured(dose, litres, pile));
+    }
+
+    private String measured(DoseAmount dose, Band litres, Pile pile) {
         boolean spooned = SPOONED.contains(dose.dose());
         Measures.Kind kind = Measures.Kind.BULK;
         if (spooned) {
@@ -133,10 +161,8 @@ public final class DoseWords {
         } else if (dose.material().isEmpty() && dose.dose() != Dose.ENLARGE) {
             kind = Measures.Kind.WATER;
         }
-        return words.text(
-                "dose.house",
-                new Measures(words, pile)
-                        .tell(litres.likely(), kind, spooned ? Household.Rounding.DOWN : Household.Rounding.NEAREST));
+        return new Measures(words, pile)
+                .tell(litres.likely(), kind, spooned ? Household.Rounding.DOWN : Household.Rounding.NEAREST);
     }
 
     /** The figures behind an amount in one sentence. */

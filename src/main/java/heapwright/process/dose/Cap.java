@@ -15,5 +15,7 @@ public enum Cap implements Id {
     /** More would be too large a share of the pile. */
     SHARE_OF_PILE,
     /** More would make the pile too wet. */
-    TOO_WET
+    TOO_WET,
+    /** So little of the need could be covered that it is not worth the work. */
+    TOO_LITTLE
 }

@@ -15,6 +15,15 @@ record Ceiling(Band amount, Optional<Cap> cap) {
         return new Ceiling(amount, Optional.empty());
     }
 
+    /** Less of the need than this is not worth the work; something else must be done (judgement). */
+    private static final double LEAST_SHARE = 0.2;
+
+    /** Whether a limit of the pile leaves too little of a need; what is at hand is given however little it is. */
+    boolean coversTooLittle(Band need) {
+        boolean byPile = cap.isPresent() && cap.get() != Cap.AT_HAND;
+        return byPile && amount.likely() < LEAST_SHARE * need.likely();
+    }
+
     Ceiling under(double most, Cap why) {
         double ceiling = Math.max(0, most);
         return new Ceiling(amount.atMost(ceiling), amount.likely() > ceiling ? Optional.of(why) : cap);

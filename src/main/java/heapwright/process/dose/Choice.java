@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  */
 record Choice(Material material, double availableKg) {
 
-    /** What serves: of what is at hand the most usual, else whatever is at hand, else the first of the usual ones. */
+    /** What serves: of what is at hand the most usual, else whatever is at hand, else the first of the usual ones that the month gives. */
     static Optional<Choice> first(DoseContext context, Predicate<Material> serves, String... usual) {
         Predicate<Material> may = serves.and(Choice::mayGoIn);
         List<String> order = List.of(usual);
@@ -32,6 +32,7 @@ record Choice(Material material, double availableKg) {
                                 Comparator.comparingDouble(Choice::availableKg).reversed()));
         Stream<Choice> others = Arrays.stream(usual)
                 .flatMap(id -> context.materials().find(id).stream())
+                .filter(context.supply()::gives)
                 .map(material -> new Choice(material, Double.POSITIVE_INFINITY));
         return Stream.concat(atHand, others)
                 .filter(choice -> may.test(choice.material()) && choice.availableKg() > 0)

@@ -8,6 +8,7 @@ import heapwright.process.dose.Term.Key;
 import heapwright.process.mixture.Band;
 import heapwright.process.mixture.Basis;
 import heapwright.process.mixture.Composition;
+import heapwright.process.mixture.Equations;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -72,7 +73,11 @@ final class FertiliserDoses {
         int parts = (int) Math.max(1, Math.min(mostParts, Math.ceil(wanted.likely() / once)));
         Ceiling held = Ceiling.of(wanted)
                 .under(once * parts, Cap.PER_CUBIC_METRE)
-                .under(choice.get().availableKg(), Cap.AT_HAND);
+                .under(choice.get().availableKg(), Cap.AT_HAND)
+                .under(dissolved ? roomForWaterKg(context) : Double.POSITIVE_INFINITY, Cap.TOO_WET);
+        if (held.amount().likely() <= 0) {
+            return DoseAmount.none(dose, Optional.of(material), Cap.TOO_WET, need.terms());
+        }
         Band grams = held.amount().times(1000);
         List<Term> working = Working.of(need.terms())
                 .and(Key.FULL_NEED, full, need.basis())
@@ -82,6 +87,15 @@ final class FertiliserDoses {
         Band carrier = dissolved ? grams.times(1.0 / (parts * limits.solutionGramsPerLitre())) : Band.ZERO;
         return DoseAmount.ofMaterial(dose, material, held.amount(), held.cap(), working)
                 .split(parts, (int) Math.round(limits.of(Limit.NITROGEN_DOSE_INTERVAL)), carrier);
+    }
+
+    /** Fertiliser whose water, over all its doses, brings the pile to the top of the acceptable moisture and no further, kg. */
+    private static double roomForWaterKg(DoseContext context) {
+        PileStock stock = context.stock();
+        Limits limits = context.limits();
+        double litres = Equations.waterToReach(
+                stock.wetKg().likely(), stock.moisturePct().likely(), limits.of(Limit.MOISTURE_OK_HIGH));
+        return Math.max(0, litres) * limits.solutionGramsPerLitre() / 1000;
     }
 
     /** The most of a fertiliser to give at once, kg: by its own limit, by nitrogen, and by the water it comes in. */

@@ -127,6 +127,9 @@ final class MixInDoses {
         if (held.amount().likely() <= 0) {
             return DoseAmount.none(dose, Optional.of(material), held.cap().orElse(Cap.NO_NEED), pile);
         }
+        if (basis != Basis.ASSUMED && held.coversTooLittle(full)) {
+            return DoseAmount.none(dose, Optional.of(material), Cap.TOO_LITTLE, pile);
+        }
         PileStock stock = context.stock();
         Composition of = Composition.ofSeason(material);
         double kg = held.amount().likely();

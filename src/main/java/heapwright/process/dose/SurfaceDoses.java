@@ -89,11 +89,15 @@ final class SurfaceDoses {
     }
 
     static DoseAmount insulation(DoseContext context) {
-        Function<Material, DoseAmount> wrap = material -> DoseAmount.ofVolume(
+        double third = context.limits().share(Limit.CARBON_MAX_SHARE)
+                * context.stock().volumeM3().likely();
+        Ceiling wrap = Ceiling.of(INSULATION_CM.map(cm -> context.shape().wrappedM3(cm / 100) * Density.LITRES_PER_M3))
+                .under(third * Density.LITRES_PER_M3, Cap.SHARE_OF_PILE);
+        Function<Material, DoseAmount> lay = material -> DoseAmount.ofVolume(
                 Dose.INSULATION,
                 material,
-                INSULATION_CM.map(cm -> context.shape().wrappedM3(cm / 100) * Density.LITRES_PER_M3),
-                Optional.empty(),
+                wrap.amount(),
+                wrap.cap(),
                 Working.start()
                         .and(Key.LAYER_DEPTH, INSULATION_CM, Basis.REPORTED)
                         .and(
@@ -101,7 +105,7 @@ final class SurfaceDoses {
                                 context.shape().topM2(),
                                 context.stock().volumeBasis())
                         .terms());
-        return with(context, Dose.INSULATION, wrap, "straw-general", "straw-wheat", "leaves-old-brown", "leaves-mixed");
+        return with(context, Dose.INSULATION, lay, "straw-general", "straw-wheat", "leaves-old-brown", "leaves-mixed");
     }
 
     /**

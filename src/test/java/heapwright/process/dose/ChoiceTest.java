@@ -104,6 +104,7 @@ class ChoiceTest {
                 TestLimits.LIMITS,
                 Materials.of(Map.of()),
                 List.<Stock>of(),
+                TestDoses.OCTOBER,
                 false);
         DoseAmount amount = DoseCalculator.calculate(dose, context);
         assertFalse(amount.isNeeded());

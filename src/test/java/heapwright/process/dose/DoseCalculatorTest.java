@@ -26,6 +26,7 @@ import heapwright.process.mixture.MixtureCalculator;
 import heapwright.process.mixture.Observed;
 import heapwright.process.mixture.Portion;
 import heapwright.process.mixture.TestMaterials;
+import java.time.Month;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -194,11 +195,63 @@ class DoseCalculatorTest {
     void greensStopBeforeThePileGetsTooWet() {
         PileStock stock = PileStock.of(CALCULATOR.mix(
                 List.of(Portion.ofKilograms(LEAVES, 300)),
-                new Observed(OptionalDouble.of(63), OptionalDouble.empty(), OptionalDouble.empty())));
+                new Observed(OptionalDouble.of(60), OptionalDouble.empty(), OptionalDouble.empty())));
         DoseAmount amount = DoseCalculator.calculate(
                 Dose.GREENS, context(stock, List.of(), false, with(Limit.CARBON_MAX_SHARE, 500)));
         assertEquals(Optional.of(Cap.TOO_WET), amount.cap());
         assertEquals(65, value(amount, Key.MOISTURE_AFTER), 1e-6);
+    }
+
+    @Test
+    void lessThanAFifthOfTheNeedIsNotGivenButSaid() {
+        PileStock stock = PileStock.of(CALCULATOR.mix(
+                List.of(Portion.ofKilograms(LEAVES, 300)),
+                new Observed(OptionalDouble.of(64), OptionalDouble.empty(), OptionalDouble.empty())));
+        DoseAmount amount = DoseCalculator.calculate(
+                Dose.GREENS, context(stock, List.of(), false, with(Limit.CARBON_MAX_SHARE, 500)));
+        assertFalse(amount.isNeeded());
+        assertEquals(Optional.of(Cap.TOO_LITTLE), amount.cap());
+    }
+
+    /** Ten grams to a litre: 400 g come in 40 L, and four doses of them are not a pile soaked through. */
+    @Test
+    void theWaterOfAFertiliserCountsAsWater() {
+        for (double moisture : new double[] {50, 60, 64, 70}) {
+            PileStock stock = PileStock.of(CALCULATOR.mix(
+                    List.of(Portion.ofKilograms(LEAVES, 300)),
+                    new Observed(OptionalDouble.of(moisture), OptionalDouble.empty(), OptionalDouble.empty())));
+            DoseAmount amount = DoseCalculator.calculate(Dose.UREA, context(stock, List.of(), false));
+            double wet = stock.wetKg().likely();
+            double water = wet * moisture / 100
+                    + amount.parts() * amount.carrierLitres().likely();
+            double dry = wet * (1 - moisture / 100);
+            assertTrue(100 * water / (water + dry) <= Math.max(65, moisture) + 1e-6, "from " + moisture + " %");
+        }
+    }
+
+    /** Nobody mows in January where grass rests, nor rakes up leaves in June; what lies at hand is taken whenever. */
+    @Test
+    void whatTheMonthDoesNotGiveIsNotAskedFor() {
+        PileStock stock = PileStock.of(CALCULATOR.mix(List.of(Portion.ofKilograms(LEAVES, 300))));
+        assertEquals("kitchen-scraps", chosen(Dose.GREENS, stock, new Supply(Month.JANUARY, false), List.of()));
+        assertEquals("grass-clippings", chosen(Dose.GREENS, stock, new Supply(Month.JANUARY, true), List.of()));
+        assertEquals("grass-clippings", chosen(Dose.GREENS, stock, new Supply(Month.JUNE, false), List.of()));
+        PileStock wet = PileStock.ofSize(Band.exact(1), Basis.REPORTED, Observed.nothing());
+        assertEquals("straw-general", chosen(Dose.SOAK_UP, wet, new Supply(Month.JUNE, false), List.of()));
+        assertEquals(
+                "leaves-old-brown",
+                chosen(
+                        Dose.SOAK_UP,
+                        wet,
+                        new Supply(Month.JUNE, false),
+                        List.of(new Stock("leaves-old-brown", Optional.empty()))));
+    }
+
+    private static String chosen(Dose dose, PileStock stock, Supply supply, List<Stock> atHand) {
+        Shape shape = Shape.of(Container.unknown(), stock.volumeM3().likely());
+        DoseContext context = new DoseContext(
+                stock, shape, TestLimits.LIMITS, Materials.of(TestMaterials.all()), atHand, supply, false);
+        return DoseCalculator.calculate(dose, context).material().orElseThrow().id();
     }
 
     @Test
@@ -321,6 +374,7 @@ class DoseCalculatorTest {
                 LIMITS,
                 materials,
                 List.of(new Stock("spoilt-straw", Optional.empty())),
+                TestDoses.OCTOBER,
                 false);
         assertEquals(
                 "leaves-mixed",
@@ -368,7 +422,8 @@ class DoseCalculatorTest {
 
     private static DoseContext context(PileStock stock, List<Stock> atHand, boolean cold, Limits limits) {
         Shape shape = Shape.of(Container.unknown(), stock.volumeM3().likely());
-        return new DoseContext(stock, shape, limits, Materials.of(TestMaterials.all()), atHand, cold);
+        return new DoseContext(
+                stock, shape, limits, Materials.of(TestMaterials.all()), atHand, TestDoses.OCTOBER, cold);
     }
 
     private static Limits with(Object... changes) {

@@ -122,6 +122,7 @@ class ShippedTablesDoseTest {
                 new Limits(limits),
                 MATERIALS,
                 List.of(),
+                TestDoses.OCTOBER,
                 true);
     }
 }

@@ -13,6 +13,7 @@ import heapwright.process.mixture.MixtureCalculator;
 import heapwright.process.mixture.Observed;
 import heapwright.process.mixture.Portion;
 import heapwright.process.mixture.TestMaterials;
+import java.time.Month;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,9 @@ import java.util.OptionalDouble;
 final class TestDoses {
 
     private static final MixtureCalculator CALCULATOR = new MixtureCalculator();
+
+    /** A month that gives grass and leaves alike. */
+    static final Supply OCTOBER = new Supply(Month.OCTOBER, false);
 
     private TestDoses() {}
 
@@ -86,6 +90,7 @@ final class TestDoses {
                 limits,
                 Materials.of(TestMaterials.all()),
                 List.of(atHand),
+                TestDoses.OCTOBER,
                 cold);
     }
 

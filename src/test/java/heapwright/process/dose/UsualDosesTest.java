@@ -107,7 +107,13 @@ class UsualDosesTest {
                 TestMaterials.f(930, 933, 1000));
         materials.put(soda.id(), soda);
         DoseContext context = new DoseContext(
-                stock, Shape.of(Container.unknown(), 1), TestLimits.LIMITS, Materials.of(materials), List.of(), false);
+                stock,
+                Shape.of(Container.unknown(), 1),
+                TestLimits.LIMITS,
+                Materials.of(materials),
+                List.of(),
+                TestDoses.OCTOBER,
+                false);
         return UsualDoses.of(dose, context, MATCHBOX, TABLESPOON);
     }
 
