@@ -3,6 +3,7 @@ package heapwright.load;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.IntFunction;
@@ -40,6 +41,7 @@ public final class LongDocuments {
         all.put("11500-ingredients", ingredients(110));
         all.put("5000-readings-on-a-day", readingsOnADay(""));
         all.put("5000-readings-on-a-day-1-mb", readingsOnADay("n".repeat(130)));
+        all.put("5000-readings-on-890-days", readingsOnManyDays());
         return all;
     }
 
@@ -59,6 +61,15 @@ public final class LongDocuments {
                 i -> "{\"date\":\"2026-11-21\",\"measured\":{\"core\":{\"value\":" + (8 + i % 30)
                         + ",\"unit\":\"C\"}},\"note\":\"" + note + "\"}");
         return HEAD + LEAVES + "," + LEAVES + "],\"log\":[" + log + "]}";
+    }
+
+    private static String readingsOnManyDays() {
+        LocalDate built = LocalDate.parse("2024-06-10");
+        String log = times(
+                ENTRIES,
+                i -> "{\"date\":\"" + built.plusDays(i % 890) + "\",\"measured\":{\"core\":{\"value\":" + (8 + i % 30)
+                        + ",\"unit\":\"C\"}}}");
+        return HEAD.replace("2026-10-31", built.toString()) + LEAVES + "," + LEAVES + "],\"log\":[" + log + "]}";
     }
 
     private static String times(int count, IntFunction<String> item) {
