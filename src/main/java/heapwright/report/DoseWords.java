@@ -21,7 +21,7 @@ public final class DoseWords {
     private static final Set<Dose> SPOONED = Set.of(Dose.UREA, Dose.AMMONIUM_SULPHATE, Dose.MEAL, Dose.ASH);
 
     /** A need in more portions than this is met better by something else; judgement. */
-    private static final int MOST_PORTIONS = 6;
+    private static final int MOST_PORTIONS = 5;
 
     /** So little more than a whole number of portions is none more. */
     private static final double PORTION_EDGE = 0.05;

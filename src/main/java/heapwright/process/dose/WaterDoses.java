@@ -55,9 +55,6 @@ final class WaterDoses {
         Ceiling held = Ceiling.of(full)
                 .under(shareOfVolumeKg(stock, material, limits), Cap.SHARE_OF_PILE)
                 .under(choice.get().availableKg(), Cap.AT_HAND);
-        if (stock.recipeBasis() != Basis.ASSUMED && held.coversTooLittle(full)) {
-            return DoseAmount.none(Dose.SOAK_UP, Optional.of(material), Cap.TOO_LITTLE, pile);
-        }
         double after = mixed(stock, material, held.amount().likely());
         return DoseAmount.ofMaterial(
                 Dose.SOAK_UP,
