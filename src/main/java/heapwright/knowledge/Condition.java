@@ -17,6 +17,7 @@ public enum Condition implements Id {
     DRY_HEAT_SEEN,
     HAS_BEEN_HOT,
     HEAT_PROVEN,
+    FIRST_HEAT_FALLING,
     FREEZING_OUTSIDE,
     DEEP_FROST,
     COLD_SEASON,
