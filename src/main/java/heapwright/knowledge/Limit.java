@@ -27,6 +27,7 @@ public enum Limit implements Id {
     PIECE_GOOD,
     PIECE_LONG,
     WOODY_SHARE_HIGH,
+    LEAF_SHARE,
     COARSE_SHARE_LOW,
     SOIL_MAX_SHARE,
     MATTING_MAX_SHARE,
