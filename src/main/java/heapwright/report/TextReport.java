@@ -14,6 +14,7 @@ import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Grade;
 import heapwright.advice.fact.LimitIs;
 import heapwright.advice.fact.Reads;
+import heapwright.advice.winter.Gain;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.CauseInfo.Kind;
 import heapwright.knowledge.Caution;
@@ -191,6 +192,7 @@ public final class TextReport {
         page.paragraph(INDENT, 0, words.text("step.when", words.word("urgency", step.urgency())));
         page.paragraph(INDENT, 0, info.how());
         main.gain()
+                .filter(Gain::tells)
                 .ifPresent(g -> page.paragraph(
                         INDENT, 0, words.text("gain.heading") + " " + new ModelWords(words).gain(g, today)));
         doses.remarks(main).forEach(line -> page.paragraph(INDENT, 0, line));

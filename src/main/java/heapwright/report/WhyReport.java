@@ -2,6 +2,7 @@ package heapwright.report;
 
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
+import heapwright.advice.winter.Gain;
 import heapwright.advice.winter.Hindsight;
 import heapwright.advice.winter.Story;
 import heapwright.knowledge.CauseInfo;
@@ -61,6 +62,7 @@ public final class WhyReport {
                 page.paragraph(0, 3, s.rank() + ". " + words.remedy(s.main().remedy()));
                 s.main()
                         .gain()
+                        .filter(Gain::tells)
                         .ifPresent(g ->
                                 page.paragraph(3, 0, model.gain(g, advice.pile().asOf())));
             });

@@ -48,6 +48,11 @@ public record Gain(
         return Math.max(0, Math.min(1, won / days));
     }
 
+    /** Whether it speaks for the step: that something may be won, and that the pile does not sleep either way. */
+    public boolean tells() {
+        return !useless() && (!asleep() || with.likely());
+    }
+
     /** Whether the whole band lies at or below nothing won. */
     public boolean useless() {
         return daysWon.high() <= 0;
