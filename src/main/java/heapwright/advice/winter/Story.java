@@ -14,6 +14,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.concurrent.ForkJoinTask;
 
 /**
  * What the past course of a pile says, by its core temperatures: the way it took, beside what the same pile made healthy
@@ -66,7 +67,19 @@ public record Story(
      * @param model the pile, with at least one measured core temperature
      */
     public static Story of(PileModel model) {
-        Retrace past = Retrace.of(
+        // Beside each other: the one goes its way step by step, the other is many ways.
+        ForkJoinTask<Retrace> way = ForkJoinTask.adapt(() -> past(model)).fork();
+        Bands healthy = healthy(model);
+        Retrace past = way.join();
+        CoreReading last = model.cores().get(model.cores().size() - 1);
+        CoreReading telling = telling(model.cores(), healthy);
+        double shortfall = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
+        Verdict verdict = verdict(model, past, last, shortfall);
+        return new Story(model, past, healthy, verdict, factor(model, past, last, verdict), shortfall, telling);
+    }
+
+    private static Retrace past(PileModel model) {
+        return Retrace.of(
                 model.start(),
                 model.climate().weather(),
                 model.events(),
@@ -74,7 +87,10 @@ public record Story(
                 model.marks(),
                 model.age() + 1,
                 Constants.standard());
-        Bands healthy = Ensemble.run(
+    }
+
+    private static Bands healthy(PileModel model) {
+        return Ensemble.run(
                         Retrace.healthy(model.start()),
                         model.climate().weather(),
                         Retrace.harmless(model.events()),
@@ -83,11 +99,6 @@ public record Story(
                         DOUBT,
                         SAMPLES)
                 .core();
-        CoreReading last = model.cores().get(model.cores().size() - 1);
-        CoreReading telling = telling(model.cores(), healthy);
-        double shortfall = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
-        Verdict verdict = verdict(model, past, last, shortfall);
-        return new Story(model, past, healthy, verdict, factor(model, past, last, verdict), shortfall, telling);
     }
 
     /**

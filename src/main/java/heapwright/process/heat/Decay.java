@@ -13,6 +13,10 @@ final class Decay {
     /** kg/s of oxygen asked for at the shell's temperature and full oxygen. */
     final double[] demand;
 
+    /** Temperature and acid factor of each shell, as last assessed. */
+    private final double[] warmth;
+
+    private final double[] mildness;
     private final double[] quickPart;
     private final double[] slowPart;
     private final double[] oxygenFactor;
@@ -26,6 +30,8 @@ final class Decay {
         this.n = n;
         potential = new double[n];
         demand = new double[n];
+        warmth = new double[n];
+        mildness = new double[n];
         quickPart = new double[n];
         slowPart = new double[n];
         oxygenFactor = new double[n];
@@ -38,7 +44,9 @@ final class Decay {
         for (int i = 0; i < n; i++) {
             double warm = s.temperature[i];
             double f = Curves.rate(warm - k.shiftC());
-            double here = s.vigour[i] * (1 - s.ice[i]) * Factors.acid(set.ph[i], warm);
+            warmth[i] = f;
+            mildness[i] = Factors.acid(set.ph[i], warm);
+            double here = s.vigour[i] * (1 - s.ice[i]) * mildness[i];
             double quick = drawn(set.quickRate[i] * here, f * dt) * s.quick[i];
             double slow = drawn(set.slowRate[i] * here, f * dt) * s.slow[i];
             double lignin = drawn(set.ligninRate[i] * here, f * dt) * s.lignin[i];
@@ -67,7 +75,7 @@ final class Decay {
     }
 
     /**
-     * Rates of change of shell i for a heat release in W, into {@code d} in the order of {@link Shells#quantities}
+     * Rates of change of shell i, at the temperatures last assessed, for a heat release in W, into {@code d} in the order of {@link Shells#quantities}
      * (heat and water by vapour are not its business; ash never changes), held for dt seconds (0: the rate itself).
      */
     void rates(Shells s, SlowTerms set, Constants c, int i, double released, double briskness, double dt, double[] d) {
@@ -99,7 +107,7 @@ final class Decay {
         double room = Factors.ramp((set.airSpace[i] - 0.15) / 0.15);
         double settle = s.loose / (1 + s.loose) / (c.settling().looseDays() * DAY_S);
         d[10] = -s.volume[i] * (shrink + settle) * room;
-        d[11] = growth(s, set, k, i, dt);
+        d[11] = growth(s, k, i, dt);
         lostDry += gas;
         formedWater += d[1];
         lostNitrogen += gone;
@@ -109,13 +117,10 @@ final class Decay {
      * Growth follows the temperature curve up to three times that at 20 °C and needs oxygen; great heat kills. Mean over
      * dt, so that long steps settle where the rate itself would.
      */
-    private double growth(Shells s, SlowTerms set, Constants.Kinetics k, int i, double dt) {
+    private double growth(Shells s, Constants.Kinetics k, int i, double dt) {
         double warm = s.temperature[i];
         double v = s.vigour[i];
-        double speed = Math.min(3, Curves.rate(warm - k.shiftC()))
-                * oxygenFactor[i]
-                * (1 - s.ice[i])
-                * Factors.acid(set.ph[i], warm);
+        double speed = Math.min(3, warmth[i]) * oxygenFactor[i] * (1 - s.ice[i]) * mildness[i];
         double grow = k.growthPerDay() / DAY_S * speed;
         double over = Math.max(0, warm - k.deathFromC() - k.shiftC());
         double die = k.deathPerDayK2() / DAY_S * over * over;

@@ -1,7 +1,5 @@
 package heapwright.process.heat;
 
-import java.util.List;
-
 /** What events and the sky do to the shells, in one go. Shares marked judgement are stated in docs/method/heat.md. */
 final class Handling {
     /** Share of the excess of temperature lost while a pile is turned, and while its outside is loosened (judgement). */
@@ -179,14 +177,6 @@ final class Handling {
         }
         if (any) {
             s.derive();
-        }
-    }
-
-    static void applyAll(List<Event> events, int day, Shells s, Tally tally, Outdoors out, double seed) {
-        for (Event event : events) {
-            if (event.day() == day) {
-                apply(event, s, tally, out, seed);
-            }
         }
     }
 }

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * The way of a pile up to now, corrected by what was measured: the rate of decay between two core temperatures as in
- * {@link Reconstruction}, water and acid on the days of the marks. Without measurements it is what the recipe alone
- * makes of it.
+ * The way of a pile up to now, corrected by what was measured: between two core temperatures the rate of decay is set so
+ * that the reckoned core comes near the later one, and what still misses is added; water and acid are set on the days of
+ * the marks. Without measurements it is what the recipe alone makes of it.
  *
  * @param course the course
  * @param stretches what held it back, when; the gap is to the same pile made healthy
@@ -19,6 +19,9 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
 
     /** A pile has stalled since its core was last at this, °C; judgement. */
     public static final double STALLED_C = 30;
+
+    /** A rate that differs by more than this from that of a stretch, as a logarithm, begins another; judgement. */
+    private static final double ANOTHER = 0.8;
 
     public Retrace {
         stretches = List.copyOf(stretches);
@@ -47,28 +50,75 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
         Run run = new Run(start, weather, events, constants, Run.SHELLS);
         List<Day> lived = new ArrayList<>(days);
         List<Double> biases = new ArrayList<>(days);
+        Fit fit = new Fit(run);
         for (CoreReading reading : sorted) {
             int from = run.day;
             for (StateMark mark : between(marks, from, reading.day())) {
-                Reconstruction.live(run, mark.day(), lived, biases);
+                live(run, mark.day(), lived, biases);
                 mark.apply(run.s, run.tally);
             }
             if (reading.day() >= run.day) {
-                run.rateTimes = Reconstruction.bestBias(run, reading);
-                Reconstruction.live(run, reading.day() + 1, lived, biases);
+                run.rateTimes = fit.bias(run, reading);
+                live(run, reading.day() + 1, lived, biases);
             }
-            Reconstruction.nudge(run, reading.celsius());
+            Fit.nudge(run, reading.celsius());
             lived.set(lived.size() - 1, run.read());
         }
         for (StateMark mark : between(marks, run.day, days - 1)) {
-            Reconstruction.live(run, mark.day(), lived, biases);
+            live(run, mark.day(), lived, biases);
             mark.apply(run.s, run.tally);
         }
-        Reconstruction.live(run, days, lived, biases);
+        live(run, days, lived, biases);
         Course course = new Course(lived, run.tally.close(run.s));
         Course healthy = HeatModel.run(healthy(start), weather, Variants.harmless(events), days, constants);
-        return new Retrace(
-                course, Reconstruction.stretches(course, healthy, biases), Reconstruction.stalled(course), now(run.s));
+        return new Retrace(course, stretches(course, healthy, biases), stalled(course), now(run.s));
+    }
+
+    private static void live(Run run, int until, List<Day> lived, List<Double> biases) {
+        while (run.day < until) {
+            run.live();
+            lived.add(run.read());
+            biases.add(run.rateTimes);
+        }
+    }
+
+    private static List<Stretch> stretches(Course course, Course healthy, List<Double> biases) {
+        List<Stretch> all = new ArrayList<>();
+        int from = 0;
+        int days = course.days().size();
+        for (int d = 1; d <= days; d++) {
+            boolean ends = d == days
+                    || course.days().get(d).limitation().factor()
+                            != course.days().get(from).limitation().factor()
+                    || Math.abs(Math.log(biases.get(d) / biases.get(from))) > ANOTHER;
+            if (ends) {
+                all.add(stretch(course, healthy, biases, from, d));
+                from = d;
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private static Stretch stretch(Course course, Course healthy, List<Double> biases, int from, int end) {
+        double value = 0;
+        double bias = 0;
+        double gap = 0;
+        for (int d = from; d < end; d++) {
+            value += course.days().get(d).limitation().value();
+            bias += Math.log(biases.get(d));
+            gap += healthy.days().get(d).coreC() - course.days().get(d).coreC();
+        }
+        int n = end - from;
+        LimitingFactor factor = course.days().get(from).limitation().factor();
+        return new Stretch(from, end - 1, factor, value / n, Math.exp(bias / n), gap / n);
+    }
+
+    private static OptionalInt stalled(Course course) {
+        int day = course.days().size();
+        while (day > 0 && course.days().get(day - 1).coreC() < STALLED_C) {
+            day--;
+        }
+        return day == course.days().size() ? OptionalInt.empty() : OptionalInt.of(day);
     }
 
     private static List<StateMark> between(List<StateMark> marks, int from, int to) {

@@ -1,6 +1,8 @@
 package heapwright.process.heat;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** One run of the model, a day at a time. Mutable, for one thread; {@link #Run(Run)} forks it. */
 final class Run {
@@ -20,7 +22,7 @@ final class Run {
     final SlowTerms set;
     private final Constants c;
     private final Weather weather;
-    private final List<Event> events;
+    private final Map<Integer, List<Event>> events;
     private final Air air;
     private final Heat heat;
     private final Decay decay;
@@ -34,22 +36,31 @@ final class Run {
     private double heatW;
 
     Run(PileState start, Weather weather, List<Event> events, Constants c, int shells) {
-        this(new Shells(start, shells, c.kinetics().seed()), null, weather, events, c);
+        this(
+                new Shells(start, shells, c.kinetics().seed()),
+                null,
+                weather,
+                events.stream().collect(Collectors.groupingBy(Event::day)),
+                c);
         s.loose = FRESH_LOOSE;
-        set.update(s, c, weather.windMs(0), rateTimes);
     }
 
     /** A fork that goes on from the same state on its own. */
     Run(Run other) {
         this(new Shells(other.s), new Tally(other.tally), other.weather, other.events, other.c);
+        goOnFrom(other);
+    }
+
+    /** Takes over the state of another run of the same pile; its sums of what came and went stay as they are. */
+    void goOnFrom(Run other) {
+        s.copy(other.s);
         day = other.day;
         rateTimes = other.rateTimes;
         pace = other.pace;
         heatW = other.heatW;
-        set.update(s, c, weather.windMs(day), rateTimes);
     }
 
-    private Run(Shells s, Tally tally, Weather weather, List<Event> events, Constants c) {
+    private Run(Shells s, Tally tally, Weather weather, Map<Integer, List<Event>> events, Constants c) {
         this.s = s;
         this.tally = tally == null ? new Tally(s) : tally;
         this.weather = weather;
@@ -65,7 +76,9 @@ final class Run {
     /** Lives through one day: events, sky, then the hours. */
     void live() {
         Outdoors out = Outdoors.of(weather.airC(day), weather.groundC(day));
-        Handling.applyAll(events, day, s, tally, out, c.kinetics().seed());
+        for (Event event : events.getOrDefault(day, List.of())) {
+            Handling.apply(event, s, tally, out, c.kinetics().seed());
+        }
         Handling.sky(s, tally, out, weather.precipitationMm(day));
         set.update(s, c, weather.windMs(day), rateTimes);
         pace = Math.min(pace, DAY_S / 12);

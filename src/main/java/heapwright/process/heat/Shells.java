@@ -91,25 +91,45 @@ final class Shells {
 
     Shells(Shells other) {
         n = other.n;
-        heat = other.heat.clone();
-        water = other.water.clone();
-        quick = other.quick.clone();
-        slow = other.slow.clone();
-        lignin = other.lignin.clone();
-        ash = other.ash.clone();
-        nitrogenFood = other.nitrogenFood.clone();
-        nitrogenHumus = other.nitrogenHumus.clone();
-        ammonium = other.ammonium.clone();
-        acid = other.acid.clone();
-        volume = other.volume.clone();
-        vigour = other.vigour.clone();
-        oxygen = other.oxygen.clone();
-        temperature = other.temperature.clone();
-        ice = other.ice.clone();
-        loose = other.loose;
-        pieceCm = other.pieceCm;
+        heat = new double[n];
+        water = new double[n];
+        quick = new double[n];
+        slow = new double[n];
+        lignin = new double[n];
+        ash = new double[n];
+        nitrogenFood = new double[n];
+        nitrogenHumus = new double[n];
+        ammonium = new double[n];
+        acid = new double[n];
+        volume = new double[n];
+        vigour = new double[n];
+        oxygen = new double[n];
+        temperature = new double[n];
+        ice = new double[n];
         length = other.length;
         width = other.width;
+        copy(other);
+    }
+
+    /** Takes over the state of other shells of the same number and ground. */
+    void copy(Shells other) {
+        System.arraycopy(other.heat, 0, heat, 0, n);
+        System.arraycopy(other.water, 0, water, 0, n);
+        System.arraycopy(other.quick, 0, quick, 0, n);
+        System.arraycopy(other.slow, 0, slow, 0, n);
+        System.arraycopy(other.lignin, 0, lignin, 0, n);
+        System.arraycopy(other.ash, 0, ash, 0, n);
+        System.arraycopy(other.nitrogenFood, 0, nitrogenFood, 0, n);
+        System.arraycopy(other.nitrogenHumus, 0, nitrogenHumus, 0, n);
+        System.arraycopy(other.ammonium, 0, ammonium, 0, n);
+        System.arraycopy(other.acid, 0, acid, 0, n);
+        System.arraycopy(other.volume, 0, volume, 0, n);
+        System.arraycopy(other.vigour, 0, vigour, 0, n);
+        System.arraycopy(other.oxygen, 0, oxygen, 0, n);
+        System.arraycopy(other.temperature, 0, temperature, 0, n);
+        System.arraycopy(other.ice, 0, ice, 0, n);
+        loose = other.loose;
+        pieceCm = other.pieceCm;
         snow = other.snow;
         envelope = other.envelope;
     }

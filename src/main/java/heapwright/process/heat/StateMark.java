@@ -41,8 +41,7 @@ public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidInd
     }
 
     /**
-     * Soaked soft stuff slumps: 664 kg/m³ at 66 % water, 867 at 73 % (as in the faults of {@link Reconstruction}); coarse
-     * pieces hold it up.
+     * Soaked soft stuff slumps: 664 kg/m³ at 66 % water, 867 at 73 %; coarse pieces hold it up.
      */
     private static void slump(Shells s, double m) {
         double volume = Shells.sum(s.volume);

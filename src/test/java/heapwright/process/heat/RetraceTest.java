@@ -1,0 +1,190 @@
+package heapwright.process.heat;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Measured courses, made by the model itself with a known fault, read back. */
+class RetraceTest {
+    private static final Weather AUTUMN = Weather.monthly(Fixtures.NORTHERN, 290, 200);
+    private static final PileState TOLD = PileState.cube(Fixtures.good(1), 12, Envelope.slatted());
+    private static final Matter DRY = Matter.of(1, 300, 0.30, 0.25, 0.40, 0.25, 30, 4);
+
+    /** Every rate that is tried, in no order that matters (docs/method/heat.md: 0.02 to 3). */
+    private static final double[] RATES = {0.02, 0.05, 0.1, 0.18, 0.3, 0.5, 0.7, 0.85, 1, 1.2, 1.5, 2, 3};
+
+    private static List<CoreReading> measured(Matter truth, int days, int every) {
+        Course course = Fixtures.run(TOLD.with(truth), AUTUMN, days);
+        return IntStream.iterate(every, d -> d < days, d -> d + every)
+                .mapToObj(d -> new CoreReading(d, course.days().get(d).coreC()))
+                .toList();
+    }
+
+    private static Retrace read(List<CoreReading> readings, List<StateMark> marks, int days) {
+        return Retrace.of(TOLD, AUTUMN, List.of(), readings, marks, days, Fixtures.STANDARD);
+    }
+
+    @Test
+    void whatTheRecipeExplainsIsLeftAsItIs() {
+        Retrace r = read(measured(Fixtures.good(1), 20, 3), List.of(), 20);
+        Course alone = Fixtures.run(TOLD, AUTUMN, 20);
+        for (int d = 0; d < 20; d++) {
+            assertEquals(Fixtures.core(alone, d), Fixtures.core(r.course(), d), 1e-6, "day " + d);
+        }
+        r.stretches().forEach(s -> assertEquals(1, s.rateBias(), 1e-9));
+        assertTrue(r.stalledOn().isEmpty());
+    }
+
+    @Test
+    void withoutReadingsTheRecipeAloneTellsTheWay() {
+        Retrace r = read(List.of(), List.of(), 40);
+        Course alone = Fixtures.run(TOLD, AUTUMN, 40);
+        assertEquals(alone.days(), r.course().days());
+        assertEquals(alone.last().foodLeftShare(), r.course().last().foodLeftShare());
+    }
+
+    @Test
+    void aDryPileIsFarSlowerThanItsRecipeTellsAndColder() {
+        List<CoreReading> readings = measured(DRY, 30, 3);
+        Retrace r = read(readings, List.of(), 30);
+        assertTrue(r.stretches().get(0).colderThanHealthy() > 20, r.stretches().toString());
+        assertTrue(r.stretches().stream().anyMatch(Stretch::unexplained), r.stretches().toString());
+        for (CoreReading m : readings) {
+            assertEquals(m.celsius(), Fixtures.core(r.course(), m.day()), 0.6, "day " + m.day());
+        }
+        assertEquals(0, r.course().ledger().heatGap(), 1e-3);
+    }
+
+    @Test
+    void theStretchesFollowOnEachOtherFromTheFirstDayToTheLast() {
+        List<CoreReading> readings = List.of(new CoreReading(3, 50), new CoreReading(12, 9), new CoreReading(20, 45));
+        Retrace r = read(readings, List.of(), 30);
+        int next = 0;
+        for (Stretch stretch : r.stretches()) {
+            assertEquals(next, stretch.from());
+            assertTrue(stretch.value() >= 0 && stretch.value() <= 1, stretch.toString());
+            next = stretch.to() + 1;
+            for (int d = stretch.from(); d <= stretch.to(); d++) {
+                assertEquals(stretch.factor(), r.course().days().get(d).limitation().factor());
+            }
+        }
+        assertEquals(30, next);
+    }
+
+    @Test
+    void theStretchesTellHowMuchColderItWasThanAHealthyOne() {
+        Retrace r = read(measured(DRY, 30, 3), List.of(), 30);
+        Course healthy = HeatModel.run(Retrace.healthy(TOLD), AUTUMN, List.of(), 30, Fixtures.STANDARD);
+        double told = r.stretches().stream()
+                .mapToDouble(s -> s.colderThanHealthy() * (s.to() - s.from() + 1))
+                .sum();
+        double own = IntStream.range(0, 30)
+                .mapToDouble(d -> Fixtures.core(healthy, d) - Fixtures.core(r.course(), d))
+                .sum();
+        assertEquals(own, told, 1e-6);
+    }
+
+    /** The search ends early where nothing can be nearer; it must find what a search through all rates finds. */
+    @ParameterizedTest
+    @ValueSource(doubles = {2, 8, 15, 24, 33, 42, 50, 58, 66})
+    void theRateIsTheBestOfAll(double celsius) {
+        for (int day : new int[] {1, 4, 15}) {
+            CoreReading reading = new CoreReading(day, celsius);
+            Run run = new Run(TOLD, AUTUMN, List.of(), Fixtures.STANDARD, Run.SHELLS);
+            double best = DoubleStream.of(RATES)
+                    .boxed()
+                    .min(Comparator.comparingDouble(rate -> cost(rate, reading)))
+                    .orElseThrow();
+            assertEquals(best, new Fit(run).bias(run, reading), "day " + day);
+            assertEquals(0, run.day);
+        }
+    }
+
+    private static double cost(double rate, CoreReading reading) {
+        Run run = new Run(TOLD, AUTUMN, List.of(), Fixtures.STANDARD, Run.SHELLS);
+        run.rateTimes = rate;
+        while (run.day <= reading.day()) {
+            run.live();
+        }
+        return Math.pow(run.s.temperature[0] - reading.celsius(), 2) + Math.pow(1.5 * Math.log(rate), 2);
+    }
+
+    @Test
+    void theLastOfTwoReadingsOfADayStands() {
+        Retrace r = read(List.of(new CoreReading(10, 50), new CoreReading(10, 20)), List.of(), 11);
+        assertEquals(20, r.course().last().coreC(), 1e-6);
+        assertEquals(11, r.course().days().size());
+    }
+
+    @Test
+    void aReadingAfterTheLastDayIsNotYetKnown() {
+        assertEquals(
+                read(List.of(), List.of(), 20).course().days(),
+                read(List.of(new CoreReading(20, 5)), List.of(), 20).course().days());
+    }
+
+    @Test
+    void itStalledOnTheDayAfterItWasLastWarm() {
+        Retrace r = read(measured(Fixtures.good(1), 100, 5), List.of(), 100);
+        int day = r.stalledOn().orElseThrow();
+        assertTrue(Fixtures.core(r.course(), day - 1) >= Retrace.STALLED_C);
+        for (int d = day; d < 100; d++) {
+            assertTrue(Fixtures.core(r.course(), d) < Retrace.STALLED_C, "day " + d);
+        }
+    }
+
+    @Test
+    void whatWasFeltOfWaterAndAcidIsSoFromThatDay() {
+        StateMark soaked = new StateMark(10, OptionalDouble.of(0.75), OptionalDouble.empty());
+        StateMark sour = new StateMark(5, OptionalDouble.empty(), OptionalDouble.of(0.9));
+        Retrace r = read(List.of(), List.of(soaked, sour), 12);
+        Course alone = Fixtures.run(TOLD, AUTUMN, 12);
+        assertEquals(alone.days().get(4), r.course().days().get(4));
+        assertTrue(r.course().days().get(5).phCore() < alone.days().get(5).phCore() - 1);
+        assertEquals(0.75, r.course().days().get(10).moistureMean(), 0.02);
+        assertEquals(0, r.course().ledger().waterGap(), 1e-3);
+    }
+
+    @Test
+    void thePileNowHoldsWhatTheWayLeft() {
+        Retrace r = read(measured(DRY, 30, 3), List.of(), 30);
+        Day last = r.course().last();
+        Matter now = r.now().matter();
+        assertEquals(last.dryKg(), now.dryKg(), 1e-9 * last.dryKg());
+        assertEquals(last.moistureMean(), now.moisture(), 1e-9);
+        assertEquals(last.volumeM3(), now.volumeM3(), 1e-9);
+        assertEquals(last.coreC(), r.now().coreC(), 1e-9);
+        assertEquals(last.skinC(), r.now().skinC(), 1e-9);
+        assertEquals(
+                r.course().ledger().nitrogenEnd(), now.nitrogenKg(), 1e-9 * r.course().ledger().nitrogenEnd());
+    }
+
+    @Test
+    void aFrozenPileStaysFrozenWhenItIsTakenOn() {
+        Weather frost = Weather.constant(-15, 150);
+        Retrace r = Retrace.of(
+                PileState.cube(Fixtures.good(0.3), 2, Envelope.bare()),
+                frost,
+                List.of(),
+                List.of(new CoreReading(140, -2)),
+                List.of(),
+                145,
+                Fixtures.STANDARD);
+        assertTrue(r.now().coreC() < 0, "core " + r.now().coreC());
+        assertTrue(r.now().skinC() < 0, "skin " + r.now().skinC());
+    }
+
+    @Test
+    void needsADay() {
+        assertThrows(IllegalArgumentException.class, () -> read(List.of(), List.of(), 0));
+    }
+}
