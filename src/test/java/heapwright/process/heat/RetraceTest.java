@@ -57,7 +57,9 @@ class RetraceTest {
         List<CoreReading> readings = measured(DRY, 30, 3);
         Retrace r = read(readings, List.of(), 30);
         assertTrue(r.stretches().get(0).colderThanHealthy() > 20, r.stretches().toString());
-        assertTrue(r.stretches().stream().anyMatch(Stretch::unexplained), r.stretches().toString());
+        assertTrue(
+                r.stretches().stream().anyMatch(Stretch::unexplained),
+                r.stretches().toString());
         for (CoreReading m : readings) {
             assertEquals(m.celsius(), Fixtures.core(r.course(), m.day()), 0.6, "day " + m.day());
         }
@@ -74,7 +76,8 @@ class RetraceTest {
             assertTrue(stretch.value() >= 0 && stretch.value() <= 1, stretch.toString());
             next = stretch.to() + 1;
             for (int d = stretch.from(); d <= stretch.to(); d++) {
-                assertEquals(stretch.factor(), r.course().days().get(d).limitation().factor());
+                assertEquals(
+                        stretch.factor(), r.course().days().get(d).limitation().factor());
             }
         }
         assertEquals(30, next);
@@ -165,7 +168,9 @@ class RetraceTest {
         assertEquals(last.coreC(), r.now().coreC(), 1e-9);
         assertEquals(last.skinC(), r.now().skinC(), 1e-9);
         assertEquals(
-                r.course().ledger().nitrogenEnd(), now.nitrogenKg(), 1e-9 * r.course().ledger().nitrogenEnd());
+                r.course().ledger().nitrogenEnd(),
+                now.nitrogenKg(),
+                1e-9 * r.course().ledger().nitrogenEnd());
     }
 
     @Test
