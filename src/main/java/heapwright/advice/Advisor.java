@@ -12,6 +12,7 @@ import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.engine.Rulebook;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Grade;
+import heapwright.advice.fact.Outdated;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
@@ -207,7 +208,7 @@ public final class Advisor {
 
     /**
      * Answers of different days that cannot both be so are no contradiction: the pile has changed, and the older answer
-     * is out of date.
+     * is out of date. So is one that a newer answer of another name has put right.
      */
     private Outcome withoutOutdated(Outcome outcome) {
         Map<Sign, Integer> daysAgo = new EnumMap<>(Sign.class);
@@ -223,11 +224,15 @@ public final class Advisor {
                 outdated.add(one > other ? pair.one() : pair.other());
             }
         }
-        return outdated.isEmpty()
-                ? outcome
-                : inference.run(outcome.facts().stream()
+        outcome.of(Outdated.class).forEach(f -> outdated.add(((Outdated) f.result()).sign()));
+        if (outdated.isEmpty()) {
+            return outcome;
+        }
+        return inference
+                .run(outcome.facts().stream()
                         .filter(f -> !(f instanceof Seen s && outdated.contains(s.sign())))
-                        .toList());
+                        .toList())
+                .with(outcome.of(Outdated.class));
     }
 
     private static boolean coldSeason(Quantities quantities, List<Reads> readings, List<Object> signs) {

@@ -2,6 +2,7 @@ package heapwright.advice;
 
 import heapwright.advice.fact.Reads;
 import heapwright.advice.observe.Answers;
+import heapwright.advice.observe.Inputs;
 import heapwright.advice.observe.Quantities;
 import heapwright.advice.observe.Squeeze;
 import heapwright.advice.winter.Ahead;
@@ -52,7 +53,8 @@ public final class Forecaster {
         Pile pile = Gathered.of(told);
         Materials materials = Materials.of(knowledge.materials(), pile.materials());
         Quantities quantities = new Quantities(pile, knowledge, Optional.empty());
-        List<Object> signs = new Answers(pile, knowledge.signs(), (int) quantities.limit(Limit.ANSWER_FRESH)).signs();
+        List<Object> signs = new Answers(pile, knowledge.signs(), (int) quantities.limit(Limit.ANSWER_FRESH))
+                .signs(new Inputs(pile, materials).facts());
         List<Reads> readings = new Squeeze(knowledge).applied(List.of(), signs);
         return PileModel.of(pile, materials, readings, Answers.seen(signs));
     }

@@ -79,6 +79,7 @@ public enum Remedy implements Id {
     SPLIT_PILE,
     COOL_BY_TURNING,
     LEAVE_ALONE,
+    LOOK_AGAIN,
     MEASURE_CORE,
     SHELTER_FROM_WIND,
     // visitors and hygiene

@@ -1,5 +1,6 @@
 package heapwright.knowledge;
 
+import heapwright.pile.Token;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -97,20 +98,20 @@ final class Row {
     }
 
     /** The constant that the field names by its id. */
-    <E extends Enum<E> & Id> E one(String name, Ids<E> ids) {
+    <E extends Enum<E>> E one(String name, Ids<E> ids) {
         return one(name, text(name), ids);
     }
 
-    <E extends Enum<E> & Id> Optional<E> oneIfAny(String name, Ids<E> ids) {
+    <E extends Enum<E>> Optional<E> oneIfAny(String name, Ids<E> ids) {
         return ifAny(name, () -> one(name, ids));
     }
 
-    <E extends Enum<E> & Id> List<E> several(String name, Ids<E> ids) {
+    <E extends Enum<E>> List<E> several(String name, Ids<E> ids) {
         return texts(name).stream().map(id -> one(name, id, ids)).toList();
     }
 
     /** One constant or more, where the field is there. */
-    <E extends Enum<E> & Id> Optional<List<E>> severalIfAny(String name, Ids<E> ids) {
+    <E extends Enum<E>> Optional<List<E>> severalIfAny(String name, Ids<E> ids) {
         return ifAny(name, () -> {
             List<E> all = several(name, ids);
             if (all.isEmpty()) {
@@ -138,7 +139,7 @@ final class Row {
                 + found + ". Allowed: " + allowed + "." + (example.isEmpty() ? "" : " Example: " + example + "."));
     }
 
-    private <E extends Enum<E> & Id> E one(String name, String id, Ids<E> ids) {
+    private <E extends Enum<E>> E one(String name, String id, Ids<E> ids) {
         E found = ids.byId.get(id);
         if (found == null) {
             throw fault(
@@ -174,11 +175,20 @@ final class Row {
     }
 
     /** The constants of an enum by their ids. */
-    static final class Ids<E extends Enum<E> & Id> {
+    static final class Ids<E extends Enum<E>> {
         private final Map<String, E> byId = new HashMap<>();
 
-        Ids(E[] all) {
-            Arrays.stream(all).forEach(e -> byId.put(e.id(), e));
+        private Ids(E[] all, Function<E, String> name) {
+            Arrays.stream(all).forEach(e -> byId.put(name.apply(e), e));
+        }
+
+        static <E extends Enum<E> & Id> Ids<E> of(E[] all) {
+            return new Ids<>(all, Id::id);
+        }
+
+        /** The words of the pile document. */
+        static <E extends Enum<E> & Token> Ids<E> ofTokens(E[] all) {
+            return new Ids<>(all, Token::token);
         }
     }
 }

@@ -1,5 +1,6 @@
 package heapwright.knowledge;
 
+import heapwright.pile.Action;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -13,6 +14,8 @@ import java.util.function.UnaryOperator;
  * @param lasts how long an answer holds
  * @param met how often it is met at home piles, as far as nothing else is known
  * @param brings the traits of what went in, if it did: a yes counts like a line in the record of unknown amount
+ * @param changedBy what, done after an answer, most likely changed it: the answer then counts little
+ * @param changedWith traits of stuff that does so when it goes in after an answer
  * @param ask the question, answered yes, no or don't know
  * @param say the statement when the answer is yes
  * @param deny the statement when the answer is no
@@ -28,6 +31,8 @@ public record SignInfo(
         Lasts lasts,
         Met met,
         List<Trait> brings,
+        List<Action> changedBy,
+        List<Trait> changedWith,
         String ask,
         String say,
         String deny,
@@ -44,6 +49,8 @@ public record SignInfo(
                 lasts,
                 met,
                 brings,
+                changedBy,
+                changedWith,
                 wording.apply(ask),
                 wording.apply(say),
                 wording.apply(deny),

@@ -1,37 +1,39 @@
 package heapwright.knowledge;
 
+import heapwright.pile.Action;
 import java.util.List;
 import java.util.Set;
 
 /** Makes records of the rows of the tables: the one place that says which fields each table has. */
 final class Tables {
 
-    private final Row.Ids<Sign> signs = new Row.Ids<>(Sign.values());
-    private final Row.Ids<SignInfo.Sense> senses = new Row.Ids<>(SignInfo.Sense.values());
-    private final Row.Ids<SignInfo.Where> wheres = new Row.Ids<>(SignInfo.Where.values());
-    private final Row.Ids<SignInfo.Lasts> lasts = new Row.Ids<>(SignInfo.Lasts.values());
-    private final Row.Ids<SignInfo.Met> mets = new Row.Ids<>(SignInfo.Met.values());
-    private final Row.Ids<Cause> causes = new Row.Ids<>(Cause.values());
-    private final Row.Ids<CauseInfo.Kind> kinds = new Row.Ids<>(CauseInfo.Kind.values());
-    private final Row.Ids<Danger> dangers = new Row.Ids<>(Danger.values());
-    private final Row.Ids<Remedy> remedies = new Row.Ids<>(Remedy.values());
-    private final Row.Ids<RemedyInfo.Urgency> urgencies = new Row.Ids<>(RemedyInfo.Urgency.values());
-    private final Row.Ids<RemedyInfo.Risk> risks = new Row.Ids<>(RemedyInfo.Risk.values());
-    private final Row.Ids<Dose> doses = new Row.Ids<>(Dose.values());
-    private final Row.Ids<Caution> cautions = new Row.Ids<>(Caution.values());
-    private final Row.Ids<CautionInfo.Severity> severities = new Row.Ids<>(CautionInfo.Severity.values());
-    private final Row.Ids<Limit> limits = new Row.Ids<>(Limit.values());
-    private final Row.Ids<Material.Group> groups = new Row.Ids<>(Material.Group.values());
-    private final Row.Ids<Material.Bar> bars = new Row.Ids<>(Material.Bar.values());
-    private final Row.Ids<Trait> traits = new Row.Ids<>(Trait.values());
-    private final Row.Ids<UsualDose> usualDoses = new Row.Ids<>(UsualDose.values());
-    private final Row.Ids<KeepOutClass> keepOuts = new Row.Ids<>(KeepOutClass.values());
-    private final Row.Ids<Condition> conditions = new Row.Ids<>(Condition.values());
-    private final Row.Ids<Evidence.Speaks> speaks = new Row.Ids<>(Evidence.Speaks.values());
-    private final Row.Ids<Strength> strengths = new Row.Ids<>(Strength.values());
-    private final Row.Ids<Origin> witnesses = new Row.Ids<>(Origin.values());
+    private final Row.Ids<Sign> signs = Row.Ids.of(Sign.values());
+    private final Row.Ids<SignInfo.Sense> senses = Row.Ids.of(SignInfo.Sense.values());
+    private final Row.Ids<SignInfo.Where> wheres = Row.Ids.of(SignInfo.Where.values());
+    private final Row.Ids<SignInfo.Lasts> lasts = Row.Ids.of(SignInfo.Lasts.values());
+    private final Row.Ids<SignInfo.Met> mets = Row.Ids.of(SignInfo.Met.values());
+    private final Row.Ids<Cause> causes = Row.Ids.of(Cause.values());
+    private final Row.Ids<CauseInfo.Kind> kinds = Row.Ids.of(CauseInfo.Kind.values());
+    private final Row.Ids<Danger> dangers = Row.Ids.of(Danger.values());
+    private final Row.Ids<Remedy> remedies = Row.Ids.of(Remedy.values());
+    private final Row.Ids<RemedyInfo.Urgency> urgencies = Row.Ids.of(RemedyInfo.Urgency.values());
+    private final Row.Ids<RemedyInfo.Risk> risks = Row.Ids.of(RemedyInfo.Risk.values());
+    private final Row.Ids<Dose> doses = Row.Ids.of(Dose.values());
+    private final Row.Ids<Caution> cautions = Row.Ids.of(Caution.values());
+    private final Row.Ids<CautionInfo.Severity> severities = Row.Ids.of(CautionInfo.Severity.values());
+    private final Row.Ids<Limit> limits = Row.Ids.of(Limit.values());
+    private final Row.Ids<Material.Group> groups = Row.Ids.of(Material.Group.values());
+    private final Row.Ids<Material.Bar> bars = Row.Ids.of(Material.Bar.values());
+    private final Row.Ids<Action> actions = Row.Ids.ofTokens(Action.values());
+    private final Row.Ids<Trait> traits = Row.Ids.of(Trait.values());
+    private final Row.Ids<UsualDose> usualDoses = Row.Ids.of(UsualDose.values());
+    private final Row.Ids<KeepOutClass> keepOuts = Row.Ids.of(KeepOutClass.values());
+    private final Row.Ids<Condition> conditions = Row.Ids.of(Condition.values());
+    private final Row.Ids<Evidence.Speaks> speaks = Row.Ids.of(Evidence.Speaks.values());
+    private final Row.Ids<Strength> strengths = Row.Ids.of(Strength.values());
+    private final Row.Ids<Origin> witnesses = Row.Ids.of(Origin.values());
     private final WhenReader whens = new WhenReader(signs, conditions, limits, traits, keepOuts);
-    private final Row.Ids<Known> knowns = new Row.Ids<>(Known.values());
+    private final Row.Ids<Known> knowns = Row.Ids.of(Known.values());
 
     SignInfo sign(Row row) {
         return new SignInfo(
@@ -41,6 +43,8 @@ final class Tables {
                 row.one("lasts", lasts),
                 row.one("met", mets),
                 row.several("brings", traits),
+                row.several("changedBy", actions),
+                row.several("changedWith", traits),
                 row.text("ask"),
                 row.text("say"),
                 row.text("deny"),

@@ -16,9 +16,9 @@ final class WhenReader {
     private final Row.Ids<Limit> limits;
     private final Row.Ids<Trait> traits;
     private final Row.Ids<KeepOutClass> keepOuts;
-    private final Row.Ids<Reading> readings = new Row.Ids<>(Reading.values());
-    private final Row.Ids<Side> sides = new Row.Ids<>(Side.values());
-    private final Row.Ids<ModelFinding> findings = new Row.Ids<>(ModelFinding.values());
+    private final Row.Ids<Reading> readings = Row.Ids.of(Reading.values());
+    private final Row.Ids<Side> sides = Row.Ids.of(Side.values());
+    private final Row.Ids<ModelFinding> findings = Row.Ids.of(ModelFinding.values());
 
     WhenReader(
             Row.Ids<Sign> signs,

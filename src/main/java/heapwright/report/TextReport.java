@@ -2,7 +2,6 @@ package heapwright.report;
 
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
-import heapwright.advice.Ground;
 import heapwright.advice.Headline;
 import heapwright.advice.Held;
 import heapwright.advice.HomeRemedy;
@@ -14,6 +13,7 @@ import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Grade;
 import heapwright.advice.fact.LimitIs;
 import heapwright.advice.fact.Reads;
+import heapwright.advice.fact.Seen;
 import heapwright.advice.winter.Gain;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.CauseInfo.Kind;
@@ -230,13 +230,10 @@ public final class TextReport {
         return lines.isEmpty() ? name : name + ": " + String.join(" ", lines);
     }
 
-    /** The causes a step is for, each once, with how firmly they stand. */
+    /** The findings a step is for, each once, with how firmly they stand, and why it helps. */
     private String why(Option option) {
-        Set<String> causes = new LinkedHashSet<>();
-        for (Ground ground : option.grounds()) {
-            causes.add(words.text("fact.cause", words.cause(ground.cause()), words.chance(ground.likelihood())));
-        }
-        return String.join("; ", causes) + ". "
+        String causes = words.grounds(option);
+        return (causes.isEmpty() ? "" : causes + ". ")
                 + words.rationale(option.grounds().get(0).rule());
     }
 
@@ -278,7 +275,8 @@ public final class TextReport {
     }
 
     private String partly(Piece piece) {
-        return piece.degree() < 1 ? " " + words.text("finding.partly") : "";
+        boolean outlived = piece.because().stream().anyMatch(f -> f instanceof Seen s && s.outlived());
+        return piece.degree() < 1 && !outlived ? " " + words.text("finding.partly") : "";
     }
 
     /** The facts on which a piece of evidence rests, in words. */

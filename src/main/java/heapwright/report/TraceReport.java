@@ -7,7 +7,9 @@ import heapwright.advice.engine.Pass;
 import heapwright.advice.engine.Piece;
 import heapwright.advice.engine.Weighed;
 import heapwright.advice.fact.Contradicts;
+import heapwright.advice.fact.Disputed;
 import heapwright.advice.fact.Holds;
+import heapwright.advice.fact.Outdated;
 import heapwright.advice.fact.Precedes;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Replaces;
@@ -139,6 +141,12 @@ public final class TraceReport {
         }
         if (fact instanceof Contradicts c) {
             return c.one().id() + " contradicts " + c.other().id();
+        }
+        if (fact instanceof Outdated o) {
+            return o.sign().id() + " is out of date";
+        }
+        if (fact instanceof Disputed d) {
+            return d.matter().id() + " is in dispute";
         }
         if (fact instanceof Proposes p) {
             return "proposes " + p.remedy().id() + " for " + p.cause().id();

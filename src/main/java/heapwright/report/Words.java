@@ -1,21 +1,16 @@
 package heapwright.report;
 
+import heapwright.advice.Option;
 import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.fact.AlreadyIn;
-import heapwright.advice.fact.Concluded;
 import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Did;
+import heapwright.advice.fact.Grade;
 import heapwright.advice.fact.Has;
-import heapwright.advice.fact.Holds;
 import heapwright.advice.fact.LimitIs;
 import heapwright.advice.fact.ModelSays;
-import heapwright.advice.fact.Offered;
-import heapwright.advice.fact.Planned;
-import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Seen;
-import heapwright.advice.fact.Stands;
-import heapwright.advice.fact.Suspected;
 import heapwright.advice.fact.WentIn;
 import heapwright.advice.observe.MoistureDoubt;
 import heapwright.knowledge.Cause;
@@ -39,6 +34,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /** Puts facts, findings and quantities into words. */
 public final class Words {
@@ -113,6 +109,15 @@ public final class Words {
         return wording.apply(rule.rationale());
     }
 
+    /** The findings that a step is for, each once, with how firmly they stand; empty where none of them stands. */
+    public String grounds(Option option) {
+        return option.grounds().stream()
+                .filter(g -> Grade.of(g.likelihood()).atLeast(Grade.POSSIBLE))
+                .map(g -> text("fact.cause", cause(g.cause()), chance(g.likelihood())))
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+
     public String says(Sign sign) {
         return withoutStop(knowledge.signs().get(sign).say());
     }
@@ -120,7 +125,10 @@ public final class Words {
     /** A fact in words; empty for a fact that says nothing to a reader. */
     public Optional<String> fact(Object fact) {
         if (fact instanceof Seen s) {
-            return Optional.of(dated(says(s.sign()), s.daysAgo()));
+            return Optional.of(
+                    s.outlived()
+                            ? text("fact.seen-outlived", says(s.sign()), s.daysAgo())
+                            : dated(says(s.sign()), s.daysAgo()));
         }
         if (fact instanceof Denied d) {
             return Optional.of(dated(withoutStop(knowledge.signs().get(d.sign()).deny()), d.daysAgo()));
@@ -156,33 +164,7 @@ public final class Words {
         if (fact instanceof Has h) {
             return Optional.of(text("fixture." + lower(h.fixture().name())));
         }
-        return inferred(fact);
-    }
-
-    private Optional<String> inferred(Object fact) {
-        if (fact instanceof Holds h) {
-            return Optional.of(word("condition", h.condition()));
-        }
-        if (fact instanceof Stands s) {
-            return Optional.of(
-                    text("fact.danger", knowledge.dangers().get(s.danger()).name()));
-        }
-        if (fact instanceof Suspected s) {
-            return Optional.of(text("fact.cause", cause(s.cause()), chance(s.likelihood())));
-        }
-        if (fact instanceof Concluded c) {
-            return Optional.of(text("fact.cause", cause(c.cause()), chance(c.likelihood())));
-        }
-        if (fact instanceof Proposes p) {
-            return Optional.of(text("fact.proposed", remedy(p.remedy())));
-        }
-        if (fact instanceof Planned p) {
-            return Optional.of(text("fact.proposed", remedy(p.remedy())));
-        }
-        if (fact instanceof Offered o) {
-            return Optional.of(text("fact.proposed", remedy(o.remedy())));
-        }
-        return Optional.empty();
+        return InferredWords.of(this, fact);
     }
 
     /** A reading as a span with its unit, or as one figure where low and high are the same to the eye. */
@@ -247,7 +229,7 @@ public final class Words {
 
     /** A likelihood as a word and a count in a hundred. */
     public String chance(double likelihood) {
-        return word("grade", heapwright.advice.fact.Grade.of(likelihood));
+        return word("grade", Grade.of(likelihood));
     }
 
     /** A likelihood as a count in a hundred that never claims certainty. */

@@ -1,8 +1,10 @@
 package heapwright.advice.engine;
 
 import heapwright.knowledge.Cause;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What one run of the rules came to.
@@ -16,6 +18,17 @@ public record Outcome(List<Object> facts, List<Firing> firings, Map<Cause, Weigh
         facts = List.copyOf(facts);
         firings = List.copyOf(firings);
         weighed = Map.copyOf(weighed);
+    }
+
+    /** The same with firings of an earlier run that led to this one. */
+    public Outcome with(List<Firing> earlier) {
+        return new Outcome(
+                facts,
+                Stream.concat(firings.stream(), earlier.stream())
+                        .sorted(Comparator.comparing((Firing f) -> f.rule().pass())
+                                .thenComparing(f -> f.rule().id()))
+                        .toList(),
+                weighed);
     }
 
     /** The firings whose result is of this kind. */

@@ -2,8 +2,11 @@ package heapwright.advice.engine;
 
 import heapwright.advice.fact.Holds;
 import heapwright.advice.fact.HoldsNot;
+import heapwright.advice.fact.Seen;
 import heapwright.knowledge.Condition;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.FactHandle;
@@ -19,6 +22,7 @@ final class Run implements AutoCloseable {
     private final Recorder recorder;
     private final Rows rows;
     private final Collection<?> known;
+    private final List<FactHandle> outlived = new ArrayList<>();
 
     Run(Rulebook rulebook, Rows rows, Collection<?> facts) {
         this.rulebook = rulebook;
@@ -28,7 +32,14 @@ final class Run implements AutoCloseable {
         this.recorder = new Recorder(rulebook, rows);
         session.addEventListener(recorder.matches());
         session.addEventListener(recorder.insertions());
-        facts.forEach(session::insert);
+        facts.forEach(this::take);
+    }
+
+    private void take(Object fact) {
+        FactHandle handle = session.insert(fact);
+        if (fact instanceof Seen seen && seen.outlived()) {
+            outlived.add(handle);
+        }
     }
 
     Recorder recorder() {
@@ -55,9 +66,10 @@ final class Run implements AutoCloseable {
         rows.facts(known).forEach(session::insert);
     }
 
-    /** Takes away the states that rather do not hold: the rules after weighing know only yes and no. */
+    /** Takes away what rather is not so, states and outlived answers: the rules after weighing know only yes and no. */
     void deleteFaint() {
         recorder.faint().values().forEach(session::delete);
+        outlived.forEach(session::delete);
     }
 
     /** Fires a pass that knows only yes and no before the states that hold in part are weighed. */

@@ -16,6 +16,7 @@ import heapwright.pile.Setting;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
@@ -53,8 +54,13 @@ public final class Answers {
         return (int) ChronoUnit.DAYS.between(entry.date(), pile.asOf());
     }
 
-    /** Facts of signs: of each sign the latest answer that is still fresh. */
-    public List<Object> signs() {
+    /**
+     * Facts of signs: of each sign the latest answer that is still fresh. A yes that is older than what was done about it
+     * is marked as outlived.
+     *
+     * @param wentIn what went in
+     */
+    public List<Object> signs(Collection<WentIn> wentIn) {
         Map<Sign, Object> latest = new EnumMap<>(Sign.class);
         for (Entry entry : pile.log()) {
             int days = daysAgo(entry);
@@ -62,9 +68,18 @@ public final class Answers {
                 continue;
             }
             fresh(entry.notSeen(), days).forEach(s -> latest.put(s, new Denied(s, days)));
-            fresh(entry.seen(), days).forEach(s -> latest.put(s, new Seen(s, days)));
+            fresh(entry.seen(), days).forEach(s -> latest.put(s, new Seen(s, days, changedSince(s, days, wentIn))));
         }
         return new ArrayList<>(latest.values());
+    }
+
+    private boolean changedSince(Sign sign, int days, Collection<WentIn> wentIn) {
+        SignInfo info = infos.get(sign);
+        return pile.log().stream()
+                        .filter(e -> daysAgo(e) >= 0 && daysAgo(e) < days)
+                        .anyMatch(e -> e.done().stream().anyMatch(info.changedBy()::contains))
+                || wentIn.stream()
+                        .anyMatch(w -> w.daysAgo() < days && info.changedWith().contains(w.trait()));
     }
 
     private Stream<Sign> fresh(List<String> ids, int days) {
@@ -84,10 +99,14 @@ public final class Answers {
         return Arrays.stream(Sign.values()).filter(s -> s.id().equals(id)).findFirst();
     }
 
-    /** The signs that were seen, of the facts of signs. */
+    /** The signs that were seen and not outlived, of the facts of signs. */
     public static Set<Sign> seen(List<Object> signs) {
         Set<Sign> seen = EnumSet.noneOf(Sign.class);
-        signs.stream().filter(Seen.class::isInstance).forEach(s -> seen.add(((Seen) s).sign()));
+        signs.forEach(fact -> {
+            if (fact instanceof Seen s && !s.outlived()) {
+                seen.add(s.sign());
+            }
+        });
         return seen;
     }
 

@@ -7,6 +7,7 @@ import heapwright.knowledge.Sign;
 import heapwright.pile.Entry;
 import heapwright.pile.Pile;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -34,7 +35,7 @@ public record MoistureDoubt(double measuredPct, Sign felt, double lowPct, double
                         && answers.daysAgo(e) >= 0
                         && answers.daysAgo(e) <= freshDays)
                 .reduce((earlier, later) -> later);
-        return dried.flatMap(entry -> answers.signs().stream()
+        return dried.flatMap(entry -> answers.signs(List.of()).stream()
                 .filter(Seen.class::isInstance)
                 .map(Seen.class::cast)
                 .filter(seen ->

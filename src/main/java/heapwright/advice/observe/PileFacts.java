@@ -1,6 +1,7 @@
 package heapwright.advice.observe;
 
 import heapwright.advice.fact.Reads;
+import heapwright.advice.fact.WentIn;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
 import heapwright.pile.Pile;
@@ -33,12 +34,13 @@ public record PileFacts(
         Quantities quantities =
                 new Quantities(pile, knowledge, PileMixture.asItLies(pile, materials, new MixtureCalculator()));
         Answers answers = new Answers(pile, knowledge.signs(), (int) quantities.limit(Limit.ANSWER_FRESH));
-        List<Object> signs = answers.signs();
+        List<WentIn> inputs = new Inputs(pile, materials).facts();
+        List<Object> signs = answers.signs(inputs);
         List<Reads> readings = new Squeeze(knowledge).applied(quantities.readings(), signs);
         List<Object> facts = new ArrayList<>(signs);
         facts.addAll(answers.actions());
         facts.addAll(answers.fixtures());
-        facts.addAll(new Inputs(pile, materials).facts());
+        facts.addAll(inputs);
         facts.addAll(answers.inputs());
         facts.addAll(new KeptOut(pile, knowledge, materials).facts());
         facts.addAll(quantities.limits());

@@ -28,7 +28,9 @@ public final class Squeeze {
         boolean dried = readings.stream().anyMatch(r -> r.reading() == Reading.MOISTURE && r.measured());
         Optional<Reads> felt = signs.stream()
                 .filter(Seen.class::isInstance)
-                .map(s -> knowledge.signs().get(((Seen) s).sign()).moisturePct())
+                .map(Seen.class::cast)
+                .filter(s -> !s.outlived())
+                .map(s -> knowledge.signs().get(s.sign()).moisturePct())
                 .flatMap(Optional::stream)
                 .reduce(Squeeze::both)
                 .map(f -> new Reads(Reading.MOISTURE, f.low(), f.typical(), f.high(), Basis.REPORTED));

@@ -2,7 +2,6 @@ package heapwright.web.view;
 
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
-import heapwright.advice.Ground;
 import heapwright.advice.Headline;
 import heapwright.advice.Option;
 import heapwright.advice.Question;
@@ -135,11 +134,9 @@ public final class AdviceViews {
     }
 
     private String why(Option option) {
-        Set<String> causes = new LinkedHashSet<>();
-        for (Ground ground : option.grounds()) {
-            causes.add(words.text("fact.cause", words.cause(ground.cause()), words.chance(ground.likelihood())));
-        }
-        return String.join("; ", causes) + ". " + option.grounds().get(0).rule().rationale();
+        String causes = words.grounds(option);
+        return (causes.isEmpty() ? "" : causes + ". ")
+                + option.grounds().get(0).rule().rationale();
     }
 
     private String days(Step step) {

@@ -1,24 +1,31 @@
 package heapwright.advice.observe;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.TestPile;
+import heapwright.advice.engine.Inference;
 import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Did;
 import heapwright.advice.fact.Fixture;
 import heapwright.advice.fact.Has;
 import heapwright.advice.fact.Seen;
+import heapwright.advice.fact.WentIn;
+import heapwright.knowledge.Cause;
 import heapwright.knowledge.Sign;
+import heapwright.knowledge.Trait;
 import heapwright.pile.Action;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 @DisplayName("The answers of a person")
 class AnswersTest {
@@ -33,7 +40,7 @@ class AnswersTest {
     }
 
     private static List<Object> signs(String log) {
-        return answers("'log': [" + log + "]").signs();
+        return answers("'log': [" + log + "]").signs(List.of());
     }
 
     @Test
@@ -66,6 +73,51 @@ class AnswersTest {
                 List.of(new Seen(Sign.SOGGY, 3)),
                 signs("{'date': '2026-11-18', 'seen': ['soggy']}, {'date': '2026-11-20', 'seen': []}"),
                 "not looked for is no answer");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Sign.class)
+    @DisplayName("are outlived by what is done about them later, and not by what was done before or on the day")
+    void outlived(Sign sign) {
+        for (Action action : Action.values()) {
+            boolean changes = TestPile.KNOWLEDGE.signs().get(sign).changedBy().contains(action);
+            String seen = "{'date': '2026-11-20', 'seen': ['" + sign.id() + "']}";
+            String done = "'done': ['" + action.token() + "']}";
+            assertEquals(
+                    List.of(new Seen(sign, 1, changes)),
+                    signs("{'date': '2026-11-19', " + done + ", " + seen + ", {'date': '2026-11-21', " + done));
+            assertEquals(
+                    List.of(new Seen(sign, 1)),
+                    signs("{'date': '2026-11-19', " + done + ", " + seen + ", {'date': '2026-11-20', " + done));
+        }
+    }
+
+    @Test
+    @DisplayName("are outlived by stuff that goes in later, and not by stuff that went in before or on the day")
+    void outlivedByStuff() {
+        Answers answers = answers("'log': [{'date': '2026-11-11', 'seen': ['soggy', 'core-cold']}]");
+        assertEquals(
+                List.of(new Seen(Sign.SOGGY, 10, true), new Seen(Sign.CORE_COLD, 10)),
+                answers.signs(List.of(new WentIn(Trait.BROWN, 9, 0.1), new WentIn(Trait.GRASS, 10, 0.1))));
+    }
+
+    @Test
+    @DisplayName("that are outlived say little, are nothing to the model and no moisture to the doses")
+    void outlivedCountLittle() {
+        List<Object> outlived = List.of(new Seen(Sign.SOGGY, 10, true));
+        assertEquals(Set.of(), Answers.seen(outlived));
+        assertEquals(List.of(), new Squeeze(TestPile.KNOWLEDGE).applied(List.of(), outlived));
+        Function<Boolean, Double> wet = o -> new Inference(TestPile.ADVISOR.rulebook(), TestPile.KNOWLEDGE)
+                .run(List.of(new Seen(Sign.SOGGY, 10, o)))
+                .weighed()
+                .get(Cause.TOO_WET)
+                .likelihood();
+        double nothing = new Inference(TestPile.ADVISOR.rulebook(), TestPile.KNOWLEDGE)
+                .run(List.of())
+                .weighed()
+                .get(Cause.TOO_WET)
+                .likelihood();
+        assertTrue(nothing < wet.apply(true) && wet.apply(true) < 0.5 * wet.apply(false));
     }
 
     @Test
