@@ -91,8 +91,8 @@ final class Comparison {
     }
 
     /**
-     * How much sooner the other course has worked its food through as far as the pile left alone does in all the time
-     * looked at. How far is the logarithm of the food left of what was there after the first day, so that added food
+     * How much sooner the other course has worked its food through as far as both come in the time looked at. A pile that
+     * froze got there before it did. How far is the logarithm of the food left of what was there after the first day, so that added food
      * counts as food and not as delay.
      */
     private double daysWon(Course a, Course b) {
@@ -101,7 +101,8 @@ final class Comparison {
         if (farA < NOTHING && farB < NOTHING) {
             return 0;
         }
-        return farB >= farA ? days - 1 - dayOf(b, farA) : dayOf(a, farB) - (days - 1);
+        double both = Math.min(farA, farB);
+        return dayOf(a, both) - dayOf(b, both);
     }
 
     private static double far(Course course, int day) {

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Bands, outlook and what-ifs. */
+/** Bands and outlook. */
 class EnsembleTest {
     private static final Weather WINTER = Weather.monthly(Fixtures.NORTHERN, 304, 180);
 
@@ -61,33 +61,6 @@ class EnsembleTest {
                 open.peakC().high() <= 85 && open.peakC().low() < open.peakC().likely());
         assertTrue(open.readyDay().low() <= open.readyDay().high());
         assertTrue(open.readyChance() >= 0 && open.readyChance() <= 1);
-    }
-
-    @Test
-    void anOptionIsComparedSampleBySample() {
-        Envelope kept = Envelope.slatted().topped(Layer.straw(0.25)).wrapped(Layer.straw(0.25));
-        List<WhatIf.Outcome> outcomes = WhatIf.compare(
-                PileState.cube(Fixtures.good(1), 12, Envelope.slatted()),
-                WINTER,
-                List.of(),
-                List.of(
-                        new WhatIf.Option("straw", List.of(new Event.Cover(0, kept))),
-                        new WhatIf.Option("snow in", List.of(new Event.SnowIn(30, 80, -5)))),
-                180,
-                Fixtures.STANDARD,
-                Spread.usual(),
-                32,
-                Readiness.standard(),
-                "as it is");
-        assertEquals("as it is", outcomes.get(0).name());
-        assertEquals(0, outcomes.get(0).moreWarmDays().high());
-        assertTrue(
-                outcomes.get(1).moreWarmDays().likely() > 5,
-                outcomes.get(1).moreWarmDays().toString());
-        assertTrue(outcomes.get(1).moreDecay().likely() > 0);
-        assertTrue(
-                outcomes.get(2).moreWarmDays().likely() <= 0,
-                outcomes.get(2).moreWarmDays().toString());
     }
 
     @Test

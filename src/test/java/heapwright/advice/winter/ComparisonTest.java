@@ -1,0 +1,122 @@
+package heapwright.advice.winter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.process.heat.Day;
+import heapwright.process.heat.Ensemble;
+import heapwright.process.heat.Envelope;
+import heapwright.process.heat.Event;
+import heapwright.process.heat.Layer;
+import heapwright.process.heat.Matter;
+import heapwright.process.heat.PileState;
+import heapwright.process.heat.Range;
+import heapwright.process.heat.Spread;
+import heapwright.process.heat.Weather;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("A pile treated, beside the same pile left alone")
+class ComparisonTest {
+
+    /** An invented northern place. */
+    private static final Weather WINTER =
+            Weather.monthly(new double[] {-5, -6, -2, 4, 10, 15, 17, 16, 11, 6, 1, -3}, 304, 180);
+
+    private static final int DAYS = 120;
+
+    private static final PileState PILE =
+            PileState.cube(Matter.of(1, 500, 0.58, 0.25, 0.40, 0.25, 30, 4), 12, Envelope.slatted());
+
+    private static final Comparison ALONE = new Comparison(PILE, WINTER, List.of(), DAYS, Spread.usual(), 12);
+
+    private static Gain gain(Event... events) {
+        return ALONE.gain(ALONE.with(PILE, List.of(events)));
+    }
+
+    @Test
+    @DisplayName("wins nothing where nothing is done")
+    void nothing() {
+        Gain none = gain();
+        Range nothing = new Range(0, 0, 0);
+        assertEquals(nothing, none.warmerC());
+        assertEquals(nothing, none.moreWarmDays());
+        assertEquals(0, none.daysWon().likely(), 1e-6);
+        assertEquals(none.without(), none.with());
+        assertEquals(DAYS, none.days());
+        assertEquals(DAYS, ALONE.days());
+    }
+
+    @Test
+    @DisplayName("is warmer for longer in straw and gets on sooner")
+    void straw() {
+        Envelope kept = Envelope.slatted().topped(Layer.straw(0.25)).wrapped(Layer.straw(0.25));
+        Gain straw = gain(new Event.Cover(0, kept));
+        assertTrue(straw.moreWarmDays().likely() > 5, straw.toString());
+        assertTrue(straw.warmerC().likely() > 2, straw.toString());
+        assertTrue(straw.daysWon().likely() > 0, straw.toString());
+        assertTrue(straw.with().chance() >= straw.without().chance());
+    }
+
+    @Test
+    @DisplayName("is colder with snow in it and loses days")
+    void snow() {
+        Gain snow = gain(new Event.SnowIn(30, 80, -5));
+        assertTrue(snow.moreWarmDays().likely() <= 0, snow.toString());
+        assertTrue(snow.warmerC().likely() < 0, snow.toString());
+        assertTrue(snow.daysWon().likely() < 0, snow.toString());
+        assertTrue(snow.useless() || snow.daysWon().high() > 0);
+    }
+
+    @Test
+    @DisplayName("wins in warmth what the means of the pairs differ by")
+    void means() {
+        Ensemble other = ALONE.with(PILE, List.of(new Event.Turn(20)));
+        Range own = ALONE.pairs(
+                other,
+                (a, b) -> (b.days().stream().mapToDouble(Day::coreC).sum()
+                                - a.days().stream().mapToDouble(Day::coreC).sum())
+                        / DAYS);
+        assertEquals(own.likely(), ALONE.gain(other).warmerC().likely(), 1e-9);
+        assertEquals(own.low(), ALONE.gain(other).warmerC().low(), 1e-9);
+    }
+
+    @Test
+    @DisplayName("tells the day on which the core is back at 40 °C, and the end where it never is")
+    void back() {
+        Gain.Back without = gain().without();
+        double first = ALONE.alone()
+                .range(c -> c.days().stream()
+                        .filter(d -> d.coreC() >= 40)
+                        .findFirst()
+                        .map(d -> (double) d.day())
+                        .orElse((double) DAYS))
+                .likely();
+        assertEquals(first, without.days().likely(), 1e-9);
+        Weather frost = Weather.constant(-10, DAYS);
+        PileState spent = PileState.cube(Matter.of(0.3, 500, 0.58, 0.01, 0.05, 0.5, 30, 4), 2, Envelope.bare());
+        Comparison cold = new Comparison(spent, frost, List.of(), 40, Spread.measured(), 4);
+        Gain.Back never = cold.gain(cold.alone()).without();
+        assertEquals(new Gain.Back(false, 0, new Range(40, 40, 40)), never);
+    }
+
+    @Test
+    @DisplayName("has worked through that part of its food which is no longer there")
+    void worked() {
+        double left = ALONE.alone()
+                .range(c -> c.last().foodLeftShare() / c.days().get(0).foodLeftShare())
+                .likely();
+        assertEquals(1 - left, gain().workedAlone().likely(), 1e-3);
+    }
+
+    @Test
+    @DisplayName("keeps what is done anyway")
+    void anyway() {
+        Event turn = new Event.Turn(10);
+        Comparison turned = new Comparison(PILE, WINTER, List.of(turn), DAYS, Spread.usual(), 4);
+        Comparison not = new Comparison(PILE, WINTER, List.of(), DAYS, Spread.usual(), 4);
+        assertEquals(turned.alone(), not.with(PILE, List.of(turn)));
+        assertEquals(turned.alone(), turned.with(PILE, List.of()));
+    }
+}
