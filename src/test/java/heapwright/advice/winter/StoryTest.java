@@ -1,15 +1,11 @@
 package heapwright.advice.winter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.Advice;
 import heapwright.advice.TestPile;
-import heapwright.advice.fact.ModelSays;
-import heapwright.casebook.JudgedCases;
 import heapwright.knowledge.Cause;
-import heapwright.knowledge.ModelFinding;
 import heapwright.knowledge.Remedy;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -53,24 +49,6 @@ class StoryTest {
     @DisplayName("is not told where no core was measured")
     void quiet() {
         assertTrue(TestPile.ADVISOR.advise(WinterPiles.good("")).story().isEmpty());
-    }
-
-    @Test
-    @DisplayName("never contradicts the findings")
-    void noContradiction() {
-        for (JudgedCases.Judged judged : JudgedCases.all()) {
-            Advice advice = judged.advice();
-            advice.why()
-                    .flatMap(w -> w.cause())
-                    .ifPresent(cause -> assertTrue(
-                            advice.findings().stream().anyMatch(f -> f.cause() == cause),
-                            judged.tested().file()));
-            boolean wrong = advice.outcome().facts().stream()
-                    .anyMatch(f -> f instanceof ModelSays m && m.says() == ModelFinding.COLDER_THAN_HEALTHY);
-            boolean well =
-                    advice.why().filter(w -> w.verdict() == Verdict.WORKING).isPresent();
-            assertFalse(wrong && well, judged.tested().file());
-        }
     }
 
     @Test
