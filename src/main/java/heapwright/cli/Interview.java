@@ -7,6 +7,7 @@ import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
 import heapwright.phrase.AgePhrase;
 import heapwright.phrase.Heard;
+import heapwright.phrase.KindPhrase;
 import heapwright.phrase.LengthPhrase;
 import heapwright.phrase.SignPhrases;
 import heapwright.pile.Aim;
@@ -53,6 +54,7 @@ final class Interview {
     private final Set<Sign> notSeen = EnumSet.noneOf(Sign.class);
     private final Set<Sign> unknown = EnumSet.noneOf(Sign.class);
     private Optional<LocalDate> built = Optional.empty();
+    private Optional<Container.Kind> kind = Optional.empty();
     private Container container = Container.unknown();
 
     Interview(Terminal terminal, Words words, Advisor advisor, Clock clock) {
@@ -69,6 +71,7 @@ final class Interview {
         say(words.text("ask.hello"));
         noticed();
         age();
+        kind();
         size();
         for (int asked = 0; asked < most; asked++) {
             Advice advice = advisor.advise(pile());
@@ -169,6 +172,10 @@ final class Interview {
                 text -> AgePhrase.day(text, today).filter(day -> !day.isBefore(today.minusWeeks(MOST_WEEKS))));
     }
 
+    private void kind() {
+        kind = understood(words.text("ask.kind"), "ask.kind-again", KindPhrase::kind);
+    }
+
     private void size() {
         LengthUnit bare = words.figures().units() == Units.US ? LengthUnit.FOOT : LengthUnit.METRE;
         Optional<Double> edge = understood(words.text("ask.size"), "ask.size-again", text -> {
@@ -177,19 +184,18 @@ final class Interview {
                     ? Optional.of(metres.getAsDouble())
                     : Optional.empty();
         });
-        edge.map(OptionalDouble::of).ifPresent(each -> {
-            Container unknownKind = Container.unknown();
-            container = new Container(
-                    unknownKind.kind(),
-                    each,
-                    each,
-                    each,
-                    OptionalDouble.empty(),
-                    unknownKind.cover(),
-                    unknownKind.base(),
-                    unknownKind.insulation(),
-                    false);
-        });
+        OptionalDouble each = edge.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        Container unknown = Container.unknown();
+        container = new Container(
+                kind.orElse(unknown.kind()),
+                each,
+                each,
+                each,
+                OptionalDouble.empty(),
+                unknown.cover(),
+                unknown.base(),
+                unknown.insulation(),
+                false);
     }
 
     /** Asks until the answer is understood, and says what was not; empty where the person does not know. */

@@ -50,10 +50,14 @@ public enum Cause implements Id {
     CONTAMINATED,
     PATHOGEN_RISK,
     RAW_STORE_SMELLS,
+    WORMS_IN_TROUBLE,
+    FERMENT_SPOILT,
     // nothing to mend
     JUST_BUILT,
     WORKING_WELL,
     HARMLESS_FUNGI,
+    HARMLESS_VISITORS,
+    COLD_BY_KIND,
     MATURING,
     FINISHED,
     UNFINISHED

@@ -56,6 +56,8 @@ public enum Condition implements Id {
     ON_HARD_GROUND,
     INSULATED,
     CLOSED_BIN,
+    COLD_BY_KIND,
+    SCRAPS_COME_IN,
     // outcome
     LOOKS_FINISHED,
     STILL_RAW,
@@ -134,6 +136,11 @@ public enum Condition implements Id {
     SALTED_STUFF_NOT_FOOD(true),
     FIRE_DANGER(true),
     GAS_DANGER(true),
+    // kind
+    WORKS_COLD(true),
+    WARM_WORM_BIN(true),
+    FOUL_FERMENT(true),
+    ANTS_IN_DAMP_STUFF(true),
     // ripeness
     NO_FUNGI(true),
     RAW_THOUGH_OLD(true),

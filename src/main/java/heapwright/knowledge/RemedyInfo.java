@@ -1,5 +1,6 @@
 package heapwright.knowledge;
 
+import heapwright.pile.Container;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -23,6 +24,7 @@ import java.util.function.UnaryOperator;
  * @param does what doing it means for the pile and for the person
  * @param undoes remedies whose effect it would undo
  * @param alternatives name of the group of remedies of which one is enough, if any
+ * @param ways how it is done where the pile is of a kind that asks for another way
  * @param sources keys of sources
  * @param known how it is known
  */
@@ -43,27 +45,55 @@ public record RemedyInfo(
         Does does,
         List<Remedy> undoes,
         Optional<String> alternatives,
+        List<Way> ways,
         List<String> sources,
         Known known) {
+    /** The same as it is done with a pile of this kind. */
+    public RemedyInfo fittedTo(Container.Kind kind) {
+        return ways.stream()
+                .filter(w -> w.kinds().contains(kind))
+                .findFirst()
+                .map(w -> told(w.name(), w.how(), w.expect().orElse(expect), otherwise, w.notWhen(), List.of()))
+                .orElse(this);
+    }
+
     /** The same with its sentences put another way; ids, names and figures stay. */
     RemedyInfo reworded(UnaryOperator<String> wording) {
-        return new RemedyInfo(
-                id,
+        return told(
                 name,
                 wording.apply(how),
+                wording.apply(expect),
+                wording.apply(otherwise),
+                wording.apply(notWhen),
+                ways.stream()
+                        .map(w -> new Way(
+                                w.kinds(),
+                                w.name(),
+                                wording.apply(w.how()),
+                                w.expect().map(wording),
+                                wording.apply(w.notWhen())))
+                        .toList());
+    }
+
+    private RemedyInfo told(String title, String doing, String sign, String failing, String never, List<Way> others) {
+        return new RemedyInfo(
+                id,
+                title,
+                doing,
                 urgency,
                 effort,
                 risk,
                 effectDays,
                 dose,
-                wording.apply(expect),
+                sign,
                 expectDays,
-                wording.apply(otherwise),
-                wording.apply(notWhen),
+                failing,
+                never,
                 cautions,
                 does,
                 undoes,
                 alternatives,
+                others,
                 sources,
                 known);
     }
@@ -72,6 +102,17 @@ public record RemedyInfo(
     public boolean firstAid() {
         return urgency == Urgency.FIRST_AID;
     }
+
+    /**
+     * How it is done with some kinds of pile.
+     *
+     * @param kinds the kinds
+     * @param name what to do, in one line
+     * @param how how to do it
+     * @param expect what to look for afterwards, where it is something else than usual
+     * @param notWhen when not to do it
+     */
+    public record Way(List<Container.Kind> kinds, String name, String how, Optional<String> expect, String notWhen) {}
 
     /** How soon a remedy is wanted. */
     public enum Urgency implements Id {

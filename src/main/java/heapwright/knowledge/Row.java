@@ -134,6 +134,21 @@ final class Row {
         return ifAny(name, () -> row(name, maker));
     }
 
+    /** A list of objects; none where the field is not there. */
+    <T> List<T> rowsIfAny(String name, Function<Row, T> maker) {
+        return ifAny(
+                        name,
+                        () -> items(name).stream()
+                                .map(item -> {
+                                    if (!(item instanceof Row row)) {
+                                        throw fault(name, shown(item) + " in the list", "a list of objects", "[{ … }]");
+                                    }
+                                    return row.as(maker);
+                                })
+                                .toList())
+                .orElse(List.of());
+    }
+
     RowFault fault(String field, String found, String allowed, String example) {
         return new RowFault(place.file() + ", line " + place.line() + ", " + place.pointer() + "/" + field + ": found "
                 + found + ". Allowed: " + allowed + "." + (example.isEmpty() ? "" : " Example: " + example + "."));

@@ -1,6 +1,8 @@
 package heapwright.knowledge;
 
 import heapwright.pile.Action;
+import heapwright.pile.Container;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -103,6 +105,7 @@ final class Tables {
                 row.row("does", Tables::does),
                 row.several("undoes", remedies),
                 row.textIfAny("alternatives"),
+                row.rowsIfAny("ways", Tables::way),
                 row.texts("sources"),
                 known(row));
     }
@@ -212,6 +215,22 @@ final class Tables {
 
     private Figure figure(Row row) {
         return new Figure(row.number("low"), row.number("typical"), row.number("high"), row.text("source"), known(row));
+    }
+
+    private static RemedyInfo.Way way(Row row) {
+        return new RemedyInfo.Way(
+                row.texts("kinds").stream().map(kind -> kind(row, kind)).toList(),
+                row.text("name"),
+                row.text("how"),
+                row.textIfAny("expect"),
+                row.text("notWhen"));
+    }
+
+    private static Container.Kind kind(Row row, String token) {
+        return Arrays.stream(Container.Kind.values())
+                .filter(k -> k != Container.Kind.UNKNOWN && k.token().equals(token))
+                .findFirst()
+                .orElseThrow(() -> row.fault("kinds", "\"" + token + "\"", "kinds of container", "[\"tumbler\"]"));
     }
 
     private static RemedyInfo.Does does(Row row) {

@@ -35,6 +35,16 @@ public record Container(
         INSULATED_BIN,
         TUMBLER,
         PIT,
+        /** Food dug into the bed, a spade deep. */
+        TRENCH,
+        /** A bin that takes the scraps as they come and is seldom full at once. */
+        FED_BIN,
+        /** Wire or netting round leaves alone. */
+        LEAF_CAGE,
+        /** Worms in bedding, which must stay cool. */
+        WORM_BIN,
+        /** A tight bucket in which food is soured with bran. */
+        BOKASHI,
         UNKNOWN
     }
 

@@ -141,7 +141,7 @@ public final class AdviceJson {
         option(node, step.main(), pile);
         node.put("when", words.word("urgency", step.urgency()));
         node.put("urgency", step.urgency().id());
-        RemedyInfo info = words.knowledge().remedies().get(step.main().remedy());
+        RemedyInfo info = words.way(step.main().remedy(), pile);
         node.put("how", info.how());
         ObjectNode expect = node.putObject("expect");
         expect.put("text", info.expect());
@@ -155,7 +155,7 @@ public final class AdviceJson {
 
     private void option(ObjectNode node, Option option, Pile pile) {
         node.put("remedy", option.remedy().id());
-        node.put("summary", words.remedy(option.remedy()));
+        node.put("summary", words.way(option.remedy(), pile).name());
         ArrayNode why = node.putArray("why");
         option.grounds().forEach(g -> {
             ObjectNode ground = why.addObject();

@@ -173,7 +173,8 @@ public final class TextReport {
                 page.paragraph(
                         0,
                         INDENT,
-                        step.rank() + ". " + words.remedy(step.main().remedy()) + amounts(step, advice.pile()));
+                        step.rank() + ". "
+                                + words.way(step.main().remedy(), advice.pile()).name() + amounts(step, advice.pile()));
             }
         }
     }
@@ -186,7 +187,7 @@ public final class TextReport {
     private void step(Layout page, Step step, Pile pile, Set<Caution> told) {
         LocalDate today = pile.asOf();
         Option main = step.main();
-        RemedyInfo info = words.knowledge().remedies().get(main.remedy());
+        RemedyInfo info = words.way(main.remedy(), pile);
         page.paragraph(0, INDENT, page.strong(step.rank() + ". " + info.name()));
         doses.lines(main, pile).forEach(line -> page.paragraph(INDENT, 0, page.strong(line)));
         page.paragraph(INDENT, 0, words.text("step.when", words.word("urgency", step.urgency())));
@@ -226,7 +227,7 @@ public final class TextReport {
 
     private String alternative(Option other, Pile pile) {
         List<String> lines = doses.lines(other, pile);
-        String name = words.remedy(other.remedy());
+        String name = words.way(other.remedy(), pile).name();
         return lines.isEmpty() ? name : name + ": " + String.join(" ", lines);
     }
 

@@ -37,7 +37,7 @@ public final class WhatIfJson {
         for (WhatIf.Choice choice : whatIf.choices()) {
             ObjectNode one = choices.addObject();
             one.put("step", choice.option().remedy().id());
-            one.put("summary", words.remedy(choice.option().remedy()));
+            one.put("summary", words.way(choice.option().remedy(), pile).name());
             choice.alternativeTo().ifPresent(r -> one.put("alternativeTo", r.id()));
             one.put("canTry", choice.canTry());
         }

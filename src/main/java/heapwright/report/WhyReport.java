@@ -59,7 +59,11 @@ public final class WhyReport {
         if (!advice.steps().isEmpty()) {
             page.heading(words.text("why.next"));
             advice.steps().stream().limit(3).forEach(s -> {
-                page.paragraph(0, 3, s.rank() + ". " + words.remedy(s.main().remedy()));
+                page.paragraph(
+                        0,
+                        3,
+                        s.rank() + ". "
+                                + words.way(s.main().remedy(), advice.pile()).name());
                 s.main()
                         .gain()
                         .filter(Gain::tells)

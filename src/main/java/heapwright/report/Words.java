@@ -22,6 +22,7 @@ import heapwright.knowledge.LimitInfo;
 import heapwright.knowledge.Material;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Remedy;
+import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Pile;
 import heapwright.process.mixture.Materials;
@@ -91,6 +92,11 @@ public final class Words {
 
     public String remedy(Remedy remedy) {
         return knowledge.remedies().get(remedy).name();
+    }
+
+    /** A remedy as it is done with this pile. */
+    public RemedyInfo way(Remedy remedy, Pile pile) {
+        return knowledge.remedies().get(remedy).fittedTo(pile.container().kind());
     }
 
     public String caution(Caution caution) {

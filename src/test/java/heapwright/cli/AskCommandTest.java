@@ -28,18 +28,20 @@ class AskCommandTest {
     @Test
     @DisplayName("notes what was said, what was denied, the age and the size in the person's own words")
     void ownWords() throws IOException {
-        JsonNode pile = saved("soggy, no ammonia, sour smell", "10 weeks", "3 ft", "s");
+        JsonNode pile = saved("soggy, no ammonia, sour smell", "10 weeks", "a bin", "a tumbler", "3 ft", "s");
         JsonNode entry = pile.path("log").get(0);
         assertEquals("[\"smells-sour\",\"soggy\"]", sorted(entry.path("seen")));
         assertEquals("[\"smells-ammonia\"]", sorted(entry.path("notSeen")));
         assertEquals(0.9144, pile.path("container").path("length").path("value").asDouble(), 1e-6);
         assertTrue(pile.has("built"), pile.toString());
+        assertEquals("tumbler", pile.path("container").path("kind").asText());
+        assertTrue(err().contains("from “a bin” which kind"), err());
     }
 
     @Test
     @DisplayName("never takes a yes for a sign, and says what it did not understand")
     void yes() throws IOException {
-        JsonNode pile = saved("y", "", "", "", "s");
+        JsonNode pile = saved("y", "", "", "", "", "s");
         assertEquals(0, pile.path("log").findValues("seen").size(), pile.toString());
         assertTrue(err().contains("I do not know “y”"), err());
     }
@@ -47,10 +49,10 @@ class AskCommandTest {
     @Test
     @DisplayName("lets the person choose where the words mean several things, and takes none without a word")
     void several() throws IOException {
-        JsonNode none = saved("cold", "", "", "", "s");
+        JsonNode none = saved("cold", "", "", "", "", "s");
         assertEquals(0, none.path("log").findValues("seen").size(), none.toString());
         assertTrue(err().contains("“cold” can mean more than one thing"), err());
-        JsonNode first = saved("cold", "9", "1", "", "", "s");
+        JsonNode first = saved("cold", "9", "1", "", "", "", "s");
         assertTrue(err().contains("“9” is not among 1 to"), err());
         assertEquals(1, first.path("log").get(0).path("seen").size(), first.toString());
     }
@@ -58,7 +60,7 @@ class AskCommandTest {
     @Test
     @DisplayName("asks again for an age or a size that it cannot find, and says why")
     void again() throws IOException {
-        JsonNode pile = saved("soggy", "soon", "40 years", "since October", "huge", "1 km", "90 cm", "s");
+        JsonNode pile = saved("soggy", "soon", "40 years", "since October", "", "huge", "1 km", "90 cm", "s");
         for (String said : new String[] {"soon", "40 years", "huge", "1 km"}) {
             assertTrue(err().contains("in “" + said + "”"), err());
         }

@@ -62,6 +62,9 @@ public final class Answers {
      */
     public List<Object> signs(Collection<WentIn> wentIn) {
         Map<Sign, Object> latest = new EnumMap<>(Sign.class);
+        if (pile.container().kind() == Container.Kind.FED_BIN) {
+            latest.put(Sign.FED_LITTLE_AND_OFTEN, new Seen(Sign.FED_LITTLE_AND_OFTEN, 0));
+        }
         for (Entry entry : pile.log()) {
             int days = daysAgo(entry);
             if (days < 0) {
@@ -165,17 +168,22 @@ public final class Answers {
 
     private static void container(Container container, Set<Fixture> fixtures) {
         switch (container.kind()) {
-            case CLOSED_BIN -> fixtures.add(Fixture.CLOSED_BIN);
+            case CLOSED_BIN, FED_BIN -> fixtures.add(Fixture.CLOSED_BIN);
             case INSULATED_BIN -> fixtures.addAll(List.of(Fixture.CLOSED_BIN, Fixture.INSULATED_BIN));
             case TUMBLER -> fixtures.add(Fixture.TUMBLER);
             case PIT -> fixtures.add(Fixture.PIT);
+            case TRENCH -> fixtures.add(Fixture.TRENCH);
+            case LEAF_CAGE -> fixtures.add(Fixture.LEAF_CAGE);
+            case WORM_BIN -> fixtures.add(Fixture.WORM_BIN);
+            case BOKASHI -> fixtures.add(Fixture.BOKASHI);
             case OPEN_HEAP, WIRE_RING, SLATTED_BIN, UNKNOWN -> {}
         }
         switch (container.cover()) {
             case NONE -> fixtures.add(Fixture.NO_COVER);
             case SEALED_PLASTIC -> fixtures.add(Fixture.SEALED_COVER);
             case LID, BOARDS_OR_ROOF, LOOSE_TARP, BREATHING_FLEECE -> fixtures.add(Fixture.RAIN_COVER);
-            case STRAW_OR_LEAVES, FINISHED_COMPOST, SNOW -> fixtures.add(Fixture.INSULATION);
+            case STRAW_OR_LEAVES, FINISHED_COMPOST -> fixtures.add(Fixture.INSULATION);
+            case SNOW -> fixtures.addAll(List.of(Fixture.INSULATION, Fixture.SNOW_COVER));
             case UNKNOWN -> {}
         }
         switch (container.base()) {

@@ -71,6 +71,10 @@ public enum Factor implements Id {
                     PATHOGEN_RISK,
                     RAW_STORE_SMELLS,
                     HARMLESS_FUNGI,
+                    HARMLESS_VISITORS,
+                    COLD_BY_KIND,
+                    WORMS_IN_TROUBLE,
+                    FERMENT_SPOILT,
                     UNFINISHED -> UNKNOWN;
         };
     }

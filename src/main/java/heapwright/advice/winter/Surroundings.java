@@ -26,11 +26,11 @@ final class Surroundings {
     private static Envelope kind(Container.Kind kind) {
         return switch (kind) {
             case OPEN_HEAP, UNKNOWN -> Envelope.bare();
-            case SLATTED_BIN, WIRE_RING -> Envelope.slatted();
-            case CLOSED_BIN -> new Envelope(0.1, 0.1, 0, 0.3, 0.2, 0.2, 0.1, 0.8);
+            case SLATTED_BIN, WIRE_RING, LEAF_CAGE -> Envelope.slatted();
+            case CLOSED_BIN, FED_BIN, WORM_BIN, BOKASHI -> new Envelope(0.1, 0.1, 0, 0.3, 0.2, 0.2, 0.1, 0.8);
             case INSULATED_BIN -> new Envelope(0.8, 1.0, 0.3, 0.3, 0.2, 0.2, 0.1, 0.9);
             case TUMBLER -> new Envelope(0.1, 0.1, 0.2, 0.4, 0.4, 0.4, 0.05, 0.3);
-            case PIT -> new Envelope(0, 0.6, 0, 1, 0.1, 0.1, 1, 0.9);
+            case PIT, TRENCH -> new Envelope(0, 0.6, 0, 1, 0.1, 0.1, 1, 0.9);
         };
     }
 

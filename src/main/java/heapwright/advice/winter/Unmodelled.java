@@ -11,5 +11,7 @@ public enum Unmodelled implements Id {
     /** It was begun longer ago than the model is for. */
     TOO_OLD,
     /** It is no home pile: the model's shells and constants say nothing of heaps that large. */
-    TOO_LARGE
+    TOO_LARGE,
+    /** It is of a kind that works without heat, in earth, by worms or by souring. */
+    COLD_KIND
 }

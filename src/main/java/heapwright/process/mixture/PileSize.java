@@ -24,6 +24,15 @@ public record PileSize(double volumeM3, boolean measured) {
     /** Tumblers hold about 140 to 400 L (common practice), and must stay a third empty to tumble. */
     private static final Band TUMBLER_M3 = new Band(0.08, 0.15, 0.3);
 
+    /** A trench is dug for a bucket or a few (judgement). */
+    private static final Band TRENCH_M3 = new Band(0.02, 0.05, 0.15);
+
+    /** Worm bins are sold and built at 20 to 100 L (common practice). */
+    private static final Band WORM_BIN_M3 = new Band(0.02, 0.05, 0.1);
+
+    /** Bokashi buckets hold 10 to 20 L (common practice). */
+    private static final Band BUCKET_M3 = new Band(0.01, 0.015, 0.02);
+
     /**
      * What was told, the best first: the sides or the volume with the latest measured height, the volume, the three
      * sides; empty where none can be had.
@@ -43,8 +52,11 @@ public record PileSize(double volumeM3, boolean measured) {
     public static Band usualM3(Container.Kind kind) {
         return switch (kind) {
             case TUMBLER -> TUMBLER_M3;
-            case CLOSED_BIN -> CLOSED_BIN_M3;
-            case OPEN_HEAP, SLATTED_BIN, WIRE_RING, INSULATED_BIN, PIT, UNKNOWN -> USUAL_M3;
+            case CLOSED_BIN, FED_BIN -> CLOSED_BIN_M3;
+            case TRENCH -> TRENCH_M3;
+            case WORM_BIN -> WORM_BIN_M3;
+            case BOKASHI -> BUCKET_M3;
+            case OPEN_HEAP, SLATTED_BIN, WIRE_RING, LEAF_CAGE, INSULATED_BIN, PIT, UNKNOWN -> USUAL_M3;
         };
     }
 

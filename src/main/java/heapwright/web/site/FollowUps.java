@@ -31,7 +31,7 @@ final class FollowUps {
     }
 
     private FollowUp followUp(Advice advice, Step step) {
-        RemedyInfo info = words.knowledge().remedies().get(step.main().remedy());
+        RemedyInfo info = words.way(step.main().remedy(), advice.pile());
         String name = advice.pile().name();
         return new FollowUp(
                 step.lookFrom(),

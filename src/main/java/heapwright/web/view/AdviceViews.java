@@ -75,7 +75,7 @@ public final class AdviceViews {
                 steps.subList(full, steps.size()).stream()
                         .map(s -> step(s, advice.pile()))
                         .toList(),
-                looks(steps.subList(0, full)),
+                looks(steps.subList(0, full), advice.pile()),
                 cautions(advice),
                 advice.findings().stream().map(f -> finding(f, advice.pile())).toList(),
                 advice.withheld().stream()
@@ -112,7 +112,7 @@ public final class AdviceViews {
 
     private StepView step(Step step, Pile pile) {
         Option main = step.main();
-        RemedyInfo info = words.knowledge().remedies().get(main.remedy());
+        RemedyInfo info = words.way(main.remedy(), pile);
         return new StepView(
                 step.rank(),
                 main.remedy().id(),
@@ -128,7 +128,9 @@ public final class AdviceViews {
                 info.notWhen(),
                 step.alternatives().stream()
                         .map(o -> new Line(
-                                o.remedy().id(), words.remedy(o.remedy()), String.join(" ", doses.lines(o, pile))))
+                                o.remedy().id(),
+                                words.way(o.remedy(), pile).name(),
+                                String.join(" ", doses.lines(o, pile))))
                         .toList(),
                 main.cautions().stream().map(words::caution).toList());
     }
@@ -149,11 +151,11 @@ public final class AdviceViews {
         return day.format(shortDay);
     }
 
-    private List<LookView> looks(List<Step> steps) {
+    private List<LookView> looks(List<Step> steps, Pile pile) {
         return steps.stream()
                 .sorted(Comparator.comparing(Step::lookFrom))
                 .map(s -> {
-                    RemedyInfo info = words.knowledge().remedies().get(s.main().remedy());
+                    RemedyInfo info = words.way(s.main().remedy(), pile);
                     return new LookView(s.lookFrom().toString(), days(s), info.name(), info.expect());
                 })
                 .toList();

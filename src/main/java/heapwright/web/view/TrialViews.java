@@ -58,12 +58,14 @@ public final class TrialViews {
                         .collect(Collectors.joining("; "));
                 steps.add(new StepView(
                         option.remedy().id(),
-                        words.remedy(option.remedy()),
+                        words.way(option.remedy(), whatIf.trial().model().pile())
+                                .name(),
                         amount,
                         choice.alternativeTo().isPresent(),
                         whatIf.chosen(option.remedy())));
             } else {
-                others.add(words.remedy(option.remedy()));
+                others.add(words.way(option.remedy(), whatIf.trial().model().pile())
+                        .name());
             }
         }
         return new TrialView(steps, others, shown(whatIf));
