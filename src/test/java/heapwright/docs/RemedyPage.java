@@ -71,6 +71,12 @@ final class RemedyPage {
     private void remedy(Page page, RemedyInfo info) {
         page.entry(info.id().id(), info.name());
         page.paragraph(info.how());
+        info.ways()
+                .forEach(w -> page.named(
+                        w.kinds().stream()
+                                .map(k -> doctrine.catalogue.text("web.kind." + k.token()))
+                                .collect(Collectors.joining(" · ")),
+                        w.name() + ". " + w.how()));
         page.named("When not", info.notWhen());
         page.named(
                 "Look for",

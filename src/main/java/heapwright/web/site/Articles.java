@@ -67,6 +67,10 @@ final class Articles {
     private Article remedy(RemedyInfo info) {
         List<Fact> facts = new ArrayList<>();
         facts.add(fact("how", info.how()));
+        info.ways()
+                .forEach(way -> way.kinds()
+                        .forEach(kind -> facts.add(
+                                new Fact(texts.of("kind." + kind.token()), way.name() + ". " + way.how()))));
         facts.add(fact("when", words.word("urgency", info.urgency())));
         facts.add(fact(
                 "effort",
