@@ -69,8 +69,8 @@ final class Articles {
         facts.add(fact("how", info.how()));
         info.ways()
                 .forEach(way -> way.kinds()
-                        .forEach(kind -> facts.add(
-                                new Fact(texts.of("kind." + kind.token()), way.name() + ". " + way.how()))));
+                        .forEach(kind ->
+                                facts.add(new Fact(texts.of("kind." + kind.token()), way.name() + ". " + way.how()))));
         facts.add(fact("when", words.word("urgency", info.urgency())));
         facts.add(fact(
                 "effort",
