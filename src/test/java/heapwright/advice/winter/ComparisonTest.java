@@ -3,6 +3,7 @@ package heapwright.advice.winter;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.process.heat.Course;
 import heapwright.process.heat.Day;
 import heapwright.process.heat.Ensemble;
 import heapwright.process.heat.Envelope;
@@ -14,8 +15,11 @@ import heapwright.process.heat.Range;
 import heapwright.process.heat.Spread;
 import heapwright.process.heat.Weather;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("A pile treated, beside the same pile left alone")
 class ComparisonTest {
@@ -80,6 +84,27 @@ class ComparisonTest {
                         / DAYS);
         assertEquals(own.likely(), ALONE.gain(other).warmerC().likely(), 1e-9);
         assertEquals(own.low(), ALONE.gain(other).warmerC().low(), 1e-9);
+    }
+
+    /** The same courses so many days ahead, or behind, from the second day on. */
+    private static Ensemble shifted(int days) {
+        return new Ensemble(ALONE.alone().courses().stream()
+                .map(c -> new Course(
+                        IntStream.range(0, DAYS)
+                                .mapToObj(d -> c.days().get(d == 0 ? 0 : Math.max(0, Math.min(DAYS - 1, d + days))))
+                                .toList(),
+                        c.ledger()))
+                .toList());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 10, 25, -1, -10, -25})
+    @DisplayName("wins the days that it is ahead and loses those that it is behind")
+    void shift(int days) {
+        Range won = ALONE.gain(shifted(days)).daysWon();
+        assertEquals(days, won.low(), 1e-6);
+        assertEquals(days, won.likely(), 1e-6);
+        assertEquals(days, won.high(), 1e-6);
     }
 
     @Test

@@ -54,6 +54,22 @@ class GainTest {
     }
 
     @Test
+    @DisplayName("speaks for the step where something may be won and it wakes what sleeps")
+    void tells() {
+        assertTrue(gain(new Range(-5, 1, 0.1), never(), never(), 0.2).tells());
+        Gain lost = gain(new Range(-5, -1, 0), never(), never(), 0.2);
+        assertTrue(lost.useless());
+        assertFalse(lost.tells());
+        Range won = new Range(40, 80, 88);
+        assertFalse(gain(won, never(), never(), 0.01).tells(), "it sleeps on");
+        assertTrue(gain(won, new Gain.Back(false, 0.51, new Range(20, 30, 60)), never(), 0.01)
+                .tells());
+        assertFalse(gain(won, new Gain.Back(false, 0.5, new Range(20, 30, 60)), never(), 0.01)
+                .tells());
+        assertFalse(gain(won, never(), never(), 0.05).asleep(), "a twentieth of its food is a pace");
+    }
+
+    @Test
     @DisplayName("is known to sleep where the pile is frozen until after the time looked at")
     void frozenPile() {
         Story story = Story.of(WinterPiles.model(frozen()));

@@ -90,7 +90,11 @@ class VerdictTest {
     void winter() {
         double low = story(9.9, 5, core(0, 12)).healthy().low()[0];
         assertEquals(Verdict.JUST_WINTER, story(9.9, 5, core(0, low)).verdict());
-        assertTrue(story(10, 5, core(0, low)).verdict() != Verdict.JUST_WINTER);
+        assertEquals(Verdict.WORKING, story(10, 5, core(0, low)).verdict());
+        Matter dry = Matter.of(1, 300, 0.30, 0.25, 0.40, 0.25, 30, 4);
+        Story slow = Story.of(model(dry, 12, 5, List.of(core(0, 12)), List.of(), List.of()));
+        assertTrue(slow.shortfallC() < 3, "short by " + slow.shortfallC());
+        assertEquals(Verdict.SOMETHING_WRONG, slow.verdict(), "what can be mended is wrong before it shows");
     }
 
     @Test
@@ -139,6 +143,31 @@ class VerdictTest {
                 model(matter, 2, 16, List.of(core(4, 8), core(8, 6), core(12, 5), core(16, 5)), marks, events));
         assertEquals(Verdict.SOMETHING_WRONG, story.verdict());
         return story;
+    }
+
+    @Test
+    @DisplayName("names what held it back since it stalled, not what did before")
+    void since() {
+        StateMark soaked = new StateMark(16, OptionalDouble.of(0.80), OptionalDouble.empty());
+        Matter dryish = Matter.of(1, 400, 0.44, 0.25, 0.40, 0.25, 30, 4);
+        Story story = Story.of(model(
+                dryish,
+                5,
+                30,
+                List.of(core(5, 45), core(10, 48), core(15, 45), core(20, 12), core(25, 8), core(30, 7)),
+                List.of(soaked),
+                List.of()));
+        assertEquals(Verdict.SOMETHING_WRONG, story.verdict());
+        int stalled = story.stalledOn().orElseThrow();
+        assertTrue(stalled > 15 && stalled <= 20, "stalled on " + stalled);
+        assertEquals(Factor.AIR, story.factor());
+    }
+
+    @Test
+    @DisplayName("names the frost on a pile that is only cold")
+    void frost() {
+        double low = story(-12, 150, core(150, -6)).healthy().low()[150];
+        assertEquals(Factor.FROZEN, story(-12, 150, core(150, low)).factor());
     }
 
     private static List<Event> turns(int... days) {

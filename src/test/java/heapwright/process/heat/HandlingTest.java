@@ -25,8 +25,8 @@ class HandlingTest {
 
     @BeforeEach
     void hotInsideColdOutside() {
-        Matter m = Matter.of(1, 400, 0.55, 0.25, 0.40, 0.25, 30, 4).withAcid(0.2);
-        s = new Shells(new PileState(1.2, 1.0, m, 60, 10, Envelope.bare()), N, SEED);
+        Matter m = Matter.of(1.3, 400, 0.55, 0.25, 0.40, 0.25, 30, 4).withAcid(0.2);
+        s = new Shells(new PileState(1.5, 0.8, m, 60, 10, Envelope.bare()), N, SEED);
         for (int i = 0; i < N; i++) {
             s.vigour[i] = 0.9 - 0.1 * i;
             s.acid[i] = 0.1 + 0.05 * i;
@@ -247,9 +247,10 @@ class HandlingTest {
     @DisplayName("rain soaks into the outer half, as warm as the air")
     void rain() {
         Shells before = new Shells(s);
-        s.envelope = Envelope.bare();
+        s.envelope = Envelope.bare().topped(Layer.looseTarp());
+        assertTrue(s.envelope.rainShare() < 0.9, "a tarp keeps rain off");
         Handling.sky(s, tally, MILD, 10);
-        double litres = 10 * 1.2 * Envelope.bare().rainShare();
+        double litres = 10 * 1.2 * s.envelope.rainShare();
         assertEquals(litres, tally.waterBrought, 1e-9);
         assertEquals(litres * 4190 * 5, tally.heatBrought, 1e-6);
         assertEquals(before.water[HALF - 1], s.water[HALF - 1]);
