@@ -139,6 +139,7 @@ public enum Condition implements Id {
     // kind
     WORKS_COLD(true),
     WARM_WORM_BIN(true),
+    FROZEN_WORM_BIN(true),
     FOUL_FERMENT(true),
     ANTS_IN_DAMP_STUFF(true),
     // ripeness
