@@ -30,14 +30,14 @@ import heapwright.knowledge.Caution;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
+import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
-import heapwright.knowledge.SignInfo;
 import heapwright.pile.Gathered;
 import heapwright.pile.Pile;
+import heapwright.process.dose.DoseAmount;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.MixtureCalculator;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -46,6 +46,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -131,26 +132,36 @@ public final class Advisor {
      * however its record was kept: see {@link Gathered}.
      */
     public Advice advise(Pile pile) {
-        Advice advice = diagnose(pile);
-        return advice.alarm().isPresent()
-                ? advice.asking(GatedAdvice.questions(advice.alarm().get()))
-                : advice.asking(
-                        new NextQuestions(inference, knowledge.signs()).after(advice.outcome(), askable(advice)));
+        return advise(pile, Set.of());
     }
 
-    /** A frozen pile is not opened to answer a question. */
-    private List<Sign> askable(Advice advice) {
-        boolean frozen = advice.outcome().facts().stream()
-                        .anyMatch(f -> f instanceof Seen s && s.sign() == Sign.FROZEN_THROUGH)
-                || advice.findings().stream()
-                        .anyMatch(f -> f.cause() == Cause.FROZEN_IN && f.grade().atLeast(Grade.LIKELY));
-        return Arrays.stream(Sign.values())
-                .filter(s -> !frozen || knowledge.signs().get(s).where() != SignInfo.Where.INSIDE)
-                .toList();
+    /**
+     * The same without some questions.
+     *
+     * @param passed signs that the person could not tell
+     */
+    public Advice advise(Pile pile, Set<Sign> passed) {
+        Diagnosed diagnosed = diagnosed(pile);
+        Advice advice = diagnosed.advice();
+        if (advice.alarm().isPresent()) {
+            return advice.asking(GatedAdvice.questions(advice.alarm().get()).stream()
+                    .filter(q -> !passed.contains(q.sign()))
+                    .toList());
+        }
+        FirstStep first = new FirstStep(knowledge, gate, advice.pile().asOf(), diagnosed.doses());
+        return advice.asking(new NextQuestions(inference, knowledge.signs(), first)
+                .after(advice.outcome(), Askable.of(advice.pile(), advice.outcome(), knowledge.signs(), passed)));
     }
+
+    /** Advice and the amounts behind it. */
+    private record Diagnosed(Advice advice, Function<Remedy, List<DoseAmount>> doses) {}
 
     /** The same without questions, which are most of the work: enough for cases and for many piles at once. */
-    public Advice diagnose(Pile kept) {
+    public Advice diagnose(Pile pile) {
+        return diagnosed(pile).advice();
+    }
+
+    private Diagnosed diagnosed(Pile kept) {
         Pile pile = Gathered.of(kept);
         PileFacts known = PileFacts.of(pile, knowledge);
         Optional<Story> story = story(pile, known.materials(), known.readings(), known.signs());
@@ -159,7 +170,9 @@ public final class Advisor {
         Outcome told = inference.run(facts);
         Optional<Alarm> alarm = gate.alarm(facts, told.firings());
         if (alarm.isPresent()) {
-            return new GatedAdvice(knowledge).of(pile, alarm.get(), told, findings(told, false), known.readings());
+            return new Diagnosed(
+                    new GatedAdvice(knowledge).of(pile, alarm.get(), told, findings(told, false), known.readings()),
+                    remedy -> List.of());
         }
         Outcome outcome = withoutOutdated(told);
         Doses doses = new Doses(
@@ -178,7 +191,7 @@ public final class Advisor {
                 .arrange();
         List<Finding> findings = findings(outcome, false);
         Set<Cause> standing = findings.stream().map(Finding::cause).collect(Collectors.toSet());
-        return new Advice(
+        Advice advice = new Advice(
                 pile,
                 Optional.empty(),
                 findings,
@@ -193,6 +206,7 @@ public final class Advisor {
                 doses.usual(standing),
                 outcome,
                 story);
+        return new Diagnosed(advice, doses);
     }
 
     /** What the model says of the past; it needs a recipe and a measured core. */

@@ -80,6 +80,7 @@ final class GatedAdvice {
         return alarm.asks().stream()
                 .map(sign -> new Question(
                         sign,
+                        1,
                         0,
                         alarm.dangers().stream()
                                 .filter(d -> d.info().asks().contains(sign))

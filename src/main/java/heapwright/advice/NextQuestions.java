@@ -9,8 +9,10 @@ import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
 import heapwright.knowledge.Cause;
+import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
+import heapwright.knowledge.SignInfo.Sense;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -20,41 +22,61 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Finds the observations that would change the advice most. An estimate chooses the most promising signs; for these the
- * rules are run on each possible answer.
+ * Finds the observations that would change what to do first. The rules are run on each possible answer: first for the
+ * signs that promise most by an estimate, then for more and more of the others until one is found that may change the
+ * first step, or none is left.
  */
 final class NextQuestions {
 
     /** A question that is expected to move the likelihoods less than this in sum is not worth a walk; judgement. */
     private static final double WORTH_ASKING = 0.05;
 
-    /** Runs beyond these seldom find a better question: NextQuestionsTest holds the estimate to that. */
-    static final int PROMISING = 8;
+    /** So many signs are tried at once. */
+    static final int PROMISING = 12;
+
+    /** A change of the first step counts as much as so many likelihoods turned from nothing to certain; judgement. */
+    private static final double FIRST_STEP = 2;
+
+    /** What the first word of nose and hand is worth more than another question; judgement. */
+    private static final double FIRST_WORD = 1.5;
+
+    private static final Set<Sense> ASKED_FIRST = EnumSet.of(Sense.NOSE, Sense.HAND);
 
     private final Inference inference;
     private final Map<Sign, SignInfo> signs;
+    private final Function<Outcome, Optional<Remedy>> firstStep;
 
-    NextQuestions(Inference inference, Map<Sign, SignInfo> signs) {
+    /** @param firstStep the first step of the advice on a run */
+    NextQuestions(Inference inference, Map<Sign, SignInfo> signs, Function<Outcome, Optional<Remedy>> firstStep) {
         this.inference = inference;
         this.signs = signs;
+        this.firstStep = firstStep;
     }
 
     /**
-     * The most telling questions first, at most {@value #PROMISING}.
+     * The questions that may change the first step, the most telling first, then others that would move the likelihoods.
      *
      * @param now the run on what is known
      * @param candidates the signs that may be asked
      */
     List<Question> after(Outcome now, Collection<Sign> candidates) {
-        List<Sign> promising = promising(now, candidates);
-        return among(now, promising.subList(0, Math.min(PROMISING, promising.size())));
+        List<Promise.Candidate> promising = promising(now, candidates);
+        List<Question> found = new ArrayList<>();
+        for (int from = 0;
+                from < promising.size() && found.stream().noneMatch(q -> q.settles() > 0);
+                from += PROMISING) {
+            found.addAll(among(now, promising.subList(from, Math.min(from + PROMISING, promising.size()))));
+        }
+        return sorted(now, found.stream());
     }
 
-    /** The signs without an answer, most promising first, by the estimate. */
-    List<Sign> promising(Outcome now, Collection<Sign> candidates) {
+    /** The signs without an answer that may be so, most promising first, by the estimate. */
+    List<Promise.Candidate> promising(Outcome now, Collection<Sign> candidates) {
         return Promise.ranked(
                 inference,
                 now,
@@ -62,47 +84,77 @@ final class NextQuestions {
                 (sign, ifYes, ifNo) -> expected(sign, now.weighed(), ifYes, ifNo));
     }
 
-    /** The most telling questions among these signs, by running the rules on every answer. */
-    List<Question> among(Outcome now, Collection<Sign> candidates) {
+    /** The questions worth asking among these, by running the rules on every answer that would make any speak. */
+    List<Question> among(Outcome now, Collection<Promise.Candidate> candidates) {
         Set<Object> disputed = results(now, Contradicts.class);
-        return open(now, candidates).parallelStream()
-                .flatMap(s -> question(now, disputed, s).stream())
-                .filter(q -> q.change() >= WORTH_ASKING)
-                .sorted(Comparator.comparingDouble((Question q) -> -q.change()).thenComparing(Question::sign))
+        Optional<Remedy> first = firstStep.apply(now);
+        return sorted(now, candidates.parallelStream().flatMap(c -> question(now, first, disputed, c).stream()));
+    }
+
+    private List<Question> sorted(Outcome now, Stream<Question> questions) {
+        Set<Sense> told = EnumSet.noneOf(Sense.class);
+        answered(now).forEach(s -> told.add(signs.get(s).sense()));
+        return questions
+                .filter(q -> q.settles() > 0 || q.change() >= WORTH_ASKING)
+                .sorted(Comparator.comparingDouble((Question q) -> -worth(q, told))
+                        .thenComparing(Question::sign))
                 .toList();
     }
 
+    /** Nose and hand tell most of a pile, so each of them has a word early. */
+    private double worth(Question question, Set<Sense> told) {
+        Sense sense = signs.get(question.sign()).sense();
+        double worth = question.change() + FIRST_STEP * question.settles();
+        return ASKED_FIRST.contains(sense) && !told.contains(sense) ? FIRST_WORD * worth : worth;
+    }
+
     private static List<Sign> open(Outcome now, Collection<Sign> candidates) {
+        Set<Sign> answered = answered(now);
+        return candidates.stream().filter(s -> !answered.contains(s)).toList();
+    }
+
+    private static Set<Sign> answered(Outcome now) {
         Set<Sign> answered = EnumSet.noneOf(Sign.class);
         for (Object fact : now.facts()) {
-            if (fact instanceof Seen s) {
+            if (fact instanceof Seen s && !s.outlived()) {
                 answered.add(s.sign());
             } else if (fact instanceof Denied d) {
                 answered.add(d.sign());
             }
         }
-        return candidates.stream().filter(s -> !answered.contains(s)).toList();
+        return answered;
     }
 
     /** The question of a sign; empty when a yes could not be so beside what was already answered. */
-    private Optional<Question> question(Outcome now, Set<Object> disputed, Sign sign) {
-        Outcome yes = with(now, new Seen(sign, 0));
+    private Optional<Question> question(
+            Outcome now, Optional<Remedy> first, Set<Object> disputed, Promise.Candidate candidate) {
+        Sign sign = candidate.sign();
+        Outcome yes = candidate.aYesSpeaks() ? with(now, sign, new Seen(sign, 0)) : now;
         if (!disputed.containsAll(results(yes, Contradicts.class))) {
             return Optional.empty();
         }
+        Outcome no = candidate.aNoSpeaks() ? with(now, sign, new Denied(sign, 0)) : now;
         Map<Cause, Double> before = standing(now);
         Map<Cause, Double> ifYes = moved(before, standing(yes));
-        Map<Cause, Double> ifNo = moved(before, standing(with(now, new Denied(sign, 0))));
+        Map<Cause, Double> ifNo = moved(before, standing(no));
+        double chance = chance(sign, now.weighed(), ifYes);
+        double settles = (firstStep.apply(yes).equals(first) ? 0 : chance)
+                + (firstStep.apply(no).equals(first) ? 0 : 1 - chance);
         return Optional.of(new Question(
-                sign, expected(sign, now.weighed(), ifYes, ifNo), mostMoved(ifYes, 1), mostMoved(ifYes, -1)));
+                sign, settles, expected(sign, now.weighed(), ifYes, ifNo), mostMoved(ifYes, 1), mostMoved(ifYes, -1)));
     }
 
     /** How much an answer is expected to move the likelihoods, summed over the causes. */
     private double expected(Sign sign, Map<Cause, Weighed> weighed, Map<Cause, Double> ifYes, Map<Cause, Double> ifNo) {
-        double yes = Math.max(
+        double yes = chance(sign, weighed, ifYes);
+        return yes * sum(ifYes) + (1 - yes) * sum(ifNo);
+    }
+
+    /** The chance of a yes: as often as it is met, or as likely as the cause that it would point to. */
+    private double chance(Sign sign, Map<Cause, Weighed> weighed, Map<Cause, Double> ifYes) {
+        return Math.max(
                 signs.get(sign).met().chance(),
                 mostMoved(ifYes, 1).map(c -> weighed.get(c).likelihood()).orElse(0.0));
-        return yes * sum(ifYes) + (1 - yes) * sum(ifNo);
     }
 
     private static double sum(Map<Cause, Double> moved) {
@@ -121,10 +173,11 @@ final class NextQuestions {
         return standing;
     }
 
-    private Outcome with(Outcome now, Object answer) {
+    private Outcome with(Outcome now, Sign sign, Object answer) {
         List<Object> facts = new ArrayList<>(now.facts());
+        facts.removeIf(f -> f instanceof Seen s && s.sign() == sign);
         facts.add(answer);
-        return inference.upToConclusions(facts);
+        return inference.run(facts);
     }
 
     private static Map<Cause, Double> moved(Map<Cause, Double> before, Map<Cause, Double> after) {

@@ -55,21 +55,34 @@ final class Promise {
     }
 
     /**
-     * The open signs in order of promise; those that cannot be seen beside what is known are left out.
+     * An open sign.
+     *
+     * @param sign the sign
+     * @param aYesSpeaks whether a yes would make any rule or row speak
+     * @param aNoSpeaks whether a no would
+     */
+    record Candidate(Sign sign, boolean aYesSpeaks, boolean aNoSpeaks) {}
+
+    /**
+     * The open signs in order of promise; those that cannot be seen beside what is known, and those that say nothing of
+     * this pile, are left out.
      *
      * @param open the signs without an answer
      * @param weight what an answer is worth from how it would move the likelihoods
      */
-    static List<Sign> ranked(Inference inference, Outcome now, Collection<Sign> open, Worth weight) {
+    static List<Candidate> ranked(Inference inference, Outcome now, Collection<Sign> open, Worth weight) {
         Promise promise = new Promise(inference, now, open);
-        Map<Sign, Double> worth = new EnumMap<>(Sign.class);
+        Map<Candidate, Double> worth = new HashMap<>();
         for (Sign sign : open) {
-            if (!promise.impossible.get(yes(sign))) {
-                worth.put(sign, weight.of(sign, promise.moved(yes(sign)), promise.moved(no(sign))));
+            Candidate candidate = new Candidate(
+                    sign, promise.byAnswer.containsKey(yes(sign)), promise.byAnswer.containsKey(no(sign)));
+            if (!promise.impossible.get(yes(sign)) && (candidate.aYesSpeaks() || candidate.aNoSpeaks())) {
+                worth.put(candidate, weight.of(sign, promise.moved(yes(sign)), promise.moved(no(sign))));
             }
         }
         return worth.keySet().stream()
-                .sorted(Comparator.comparingDouble((Sign s) -> -worth.get(s)).thenComparing(Comparator.naturalOrder()))
+                .sorted(Comparator.comparingDouble((Candidate c) -> -worth.get(c))
+                        .thenComparing(Candidate::sign))
                 .toList();
     }
 

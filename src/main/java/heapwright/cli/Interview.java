@@ -74,17 +74,15 @@ final class Interview {
         kind();
         size();
         for (int asked = 0; asked < most; asked++) {
-            Advice advice = advisor.advise(pile());
-            Optional<Question> next = advice.questions().stream()
-                    .filter(q -> !unknown.contains(q.sign()))
-                    .findFirst();
-            if (next.isEmpty()) {
+            Advice advice = advisor.advise(pile(), unknown);
+            List<Question> open = advice.questions();
+            if (open.stream().noneMatch(q -> q.settles() > 0)) {
                 say(words.text("ask.nothing-more"));
                 break;
             }
             say("");
             say(new TextReport(words, false).headline(advice));
-            if (!ask(next.get())) {
+            if (!ask(open.get(0))) {
                 break;
             }
         }
@@ -128,6 +126,10 @@ final class Interview {
     }
 
     private boolean note(Heard heard) {
+        if (heard.meant().isEmpty() && heard.all()) {
+            say(words.text("ask.nothing-to-note", heard.said()));
+            return true;
+        }
         if (heard.meant().isEmpty()) {
             say(words.text("ask.not-understood", heard.said()));
             return false;

@@ -7,6 +7,7 @@ import java.time.format.TextStyle;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,12 +18,15 @@ public final class AgePhrase {
     private static final List<String> NUMBERS = List.of(
             "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
 
-    private static final Pattern SPAN = Pattern.compile(
-            "(?:about |some |around |for )?([0-9]+(?:[.,][0-9]+)?|[a-z]+)(?: (days?|weeks?|months?|years?))?"
-                    + "(?: (?:ago|old|now))?");
+    private static final Pattern SPAN = Pattern.compile("(?:about |some |around |roughly |nearly |for )?"
+            + "([0-9]+(?:[.,][0-9]+)?|[a-z]+)"
+            + "(?: ?(days?|d|weeks?|wks?|w|fortnights?|months?|mths?|years?|yrs?|y))?"
+            + "(?: (?:ago|old|now|or so))*");
+    private static final Map<String, Long> NAMED_DAYS = Map.of("today", 0L, "yesterday", 1L, "half a year", 183L);
     private static final Pattern ISO = Pattern.compile("([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})");
-    private static final Pattern MONTH = Pattern.compile("(?:since |in |early |mid |late |on )*"
-            + "(?:([0-9]{1,2})(?:st|nd|rd|th)? )?([a-z]{3,9})(?: ([0-9]{1,2})(?:st|nd|rd|th)?)?(?: ([0-9]{4}))?");
+    private static final Pattern MONTH = Pattern.compile(
+            "(?:since |in |early |mid |late |on |about |around |the |last |beginning of |middle of |end of )*"
+                    + "(?:([0-9]{1,2})(?:st|nd|rd|th)? (?:of )?)?([a-z]{3,9})(?: ([0-9]{1,2})(?:st|nd|rd|th)?)?(?: ([0-9]{4}))?");
 
     /** The middle of a month stands for the month. */
     private static final int MID_MONTH = 15;
@@ -38,7 +42,11 @@ public final class AgePhrase {
      * @return empty where nothing was understood
      */
     public static Optional<LocalDate> day(String said, LocalDate today) {
-        String text = said.strip().toLowerCase(Locale.ROOT).replaceAll("[,\\s]+", " ");
+        String text =
+                said.strip().toLowerCase(Locale.ROOT).replaceAll("[,\\s]+", " ").replace("mid-", "mid ");
+        if (NAMED_DAYS.containsKey(text)) {
+            return Optional.of(today.minusDays(NAMED_DAYS.get(text)));
+        }
         return iso(text)
                 .or(() -> span(text, today))
                 .or(() -> month(text, today))
@@ -72,6 +80,7 @@ public final class AgePhrase {
         double days =
                 switch (unit.charAt(0)) {
                     case 'd' -> 1;
+                    case 'f' -> 14;
                     case 'm' -> DAYS_A_MONTH;
                     case 'y' -> DAYS_A_YEAR;
                     default -> 7;

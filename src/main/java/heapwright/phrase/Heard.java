@@ -10,7 +10,7 @@ import java.util.List;
  * @param meant what they can mean, the nearest first: one when it is certain, several when the person has to choose, none
  *     when nothing was understood
  * @param denied whether the words say that it is not so
- * @param all whether the words mean all of these at once, as "no smell" does
+ * @param all whether the words mean all of these at once, as "no smell" does; of none, that there is nothing to note
  */
 public record Heard(String said, List<Sign> meant, boolean denied, boolean all) {
     public Heard {

@@ -21,7 +21,12 @@ public final class LengthPhrase {
      * @return empty where nothing was understood
      */
     public static OptionalDouble metres(String said, LengthUnit bare) {
-        String text = said.strip().toLowerCase(Locale.ROOT).replace("’", "'").replace("”", "\"");
+        String text = said.strip()
+                .toLowerCase(Locale.ROOT)
+                .replace("’", "'")
+                .replace("”", "\"")
+                .replaceFirst("^(?:about|roughly|around|some|nearly) +", "")
+                .replaceFirst("^(?:a|an|one) ", "1 ");
         Matcher part = PART.matcher(text);
         double metres = 0;
         int at = 0;
@@ -30,7 +35,8 @@ public final class LengthPhrase {
                 return OptionalDouble.empty();
             }
             double value = Double.parseDouble(part.group(1).replace(',', '.'));
-            LengthUnit unit = unit(part.group(2), bare);
+            // "3 ft 6" is six inches more to some and a slip to others, so it is asked again.
+            LengthUnit unit = at > 0 && part.group(2).isEmpty() ? null : unit(part.group(2), bare);
             if (unit == null) {
                 return OptionalDouble.empty();
             }

@@ -25,22 +25,34 @@ public final class SignPhrases {
     private static final Set<String> SAY_NOTHING = Set.of(
             "a", "an", "the", "it", "its", "is", "are", "was", "be", "has", "have", "had", "been", "of", "in", "on",
             "at", "to", "and", "there", "some", "very", "quite", "rather", "bit", "little", "too", "pile", "heap",
-            "like", "does", "do", "any", "feels", "looks", "seems", "s");
+            "like", "does", "do", "any", "feels", "looks", "seems", "s", "it's", "that's", "there's", "i", "we", "my",
+            "our", "still", "now", "really", "more", "anymore", "longer");
 
     private static final Set<String> DENY = Set.of(
-            "not", "no", "isn't", "isnt", "doesn't", "doesnt", "don't", "dont", "without", "hasn't", "never", "none");
+            "not", "no", "isn't", "isnt", "doesn't", "doesnt", "don't", "dont", "without", "hasn't", "haven't",
+            "wasn't", "aren't", "never", "none", "nobody", "nothing", "gone", "stopped");
+
+    /** What is left of "nothing", "nobody is hurt" and "I don't know": there is nothing to note. */
+    private static final Set<String> NO_WORD =
+            Set.of("hurt", "ill", "or", "sick", "injured", "one", "sure", "know", "idea", "anything", "else", "wrong");
 
     private static final Pattern APART = Pattern.compile("[^\\p{L}\\p{N}'’]+");
 
-    /** What is left of "no smell", "no bad smell" and "it doesn't smell". */
-    private static final Set<Set<String>> NO_SMELL =
-            Set.of(Set.of("smell"), Set.of("bad", "smell"), Set.of("foul", "smell"), Set.of("odour"), Set.of("stink"));
+    /** What is left of "no smell", "it stinks" and "it doesn't smell". */
+    private static final Set<Set<String>> SMELL = Set.of(
+            Set.of("smell"),
+            Set.of("bad", "smell"),
+            Set.of("foul", "smell"),
+            Set.of("smell", "all"),
+            Set.of("smell", "anyth"),
+            Set.of("odour"),
+            Set.of("stink"));
 
     private final List<Named> named = new ArrayList<>();
     private final List<Sign> smells;
 
-    /** A name of a sign, and its words without those that say nothing. */
-    private record Named(SignInfo sign, String whole, List<String> words) {}
+    /** A name of a sign, whether it says that something is not so, and its words without those and those that say nothing. */
+    private record Named(SignInfo sign, String whole, boolean denies, List<String> words) {}
 
     public SignPhrases(Collection<SignInfo> signs) {
         smells = signs.stream()
@@ -52,8 +64,17 @@ public final class SignPhrases {
             names.add(sign.id().id().replace('-', ' '));
             names.add(sign.shortName());
             names.addAll(sign.aliases());
-            names.forEach(name -> named.add(new Named(sign, plain(name), telling(words(name)))));
+            names.forEach(name -> named.add(named(sign, name)));
         }
+    }
+
+    private static Named named(SignInfo sign, String name) {
+        List<String> kept = kept(words(name));
+        return new Named(sign, plain(name), kept.size() < words(name).size(), telling(kept));
+    }
+
+    private static List<String> kept(List<String> words) {
+        return words.stream().filter(w -> !DENY.contains(w)).toList();
     }
 
     /** What some words mean. */
@@ -64,7 +85,7 @@ public final class SignPhrases {
             return new Heard(said.strip(), exact, false, false);
         }
         List<String> words = words(said);
-        List<String> kept = words.stream().filter(w -> !DENY.contains(w)).toList();
+        List<String> kept = kept(words);
         boolean denied = kept.size() < words.size();
         if (denied) {
             List<Sign> denial = exactly(String.join(" ", kept));
@@ -73,9 +94,29 @@ public final class SignPhrases {
             }
         }
         List<String> wanted = telling(kept);
-        return denied && NO_SMELL.contains(Set.copyOf(wanted))
-                ? new Heard(said.strip(), smells, true, true)
-                : new Heard(said.strip(), near(wanted), denied, false);
+        if (denied && NO_WORD.containsAll(wanted)) {
+            return new Heard(said.strip(), List.of(), true, true);
+        }
+        if (SMELL.contains(Set.copyOf(wanted))) {
+            return denied
+                    ? new Heard(said.strip(), smells, true, true)
+                    : new Heard(said.strip(), smells.subList(0, MOST_CHOICES), false, false);
+        }
+        return near(said.strip(), wanted, denied);
+    }
+
+    /**
+     * The signs near some words. "Not turned" is a yes to "never turned" and a no to "turned"; "turned" is no yes to
+     * "never turned".
+     */
+    private Heard near(String said, List<String> wanted, boolean denied) {
+        List<Sign> same =
+                near(wanted, named.stream().filter(n -> n.denies() == denied).toList());
+        List<Sign> opposite =
+                denied ? near(wanted, named.stream().filter(n -> !n.denies()).toList()) : List.of();
+        return same.size() == 1 || opposite.isEmpty()
+                ? new Heard(said, same, false, false)
+                : new Heard(said, opposite, true, false);
     }
 
     private List<Sign> exactly(String whole) {
@@ -87,7 +128,7 @@ public final class SignPhrases {
     }
 
     /** The signs of which a name has all these words, or whose name is wholly among them; the tightest first. */
-    private List<Sign> near(List<String> wanted) {
+    private static List<Sign> near(List<String> wanted, List<Named> named) {
         if (wanted.stream().allMatch(w -> w.length() < 3)) {
             return List.of();
         }

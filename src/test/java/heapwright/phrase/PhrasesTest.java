@@ -44,6 +44,12 @@ class PhrasesTest {
         "the pile is soggy, SOGGY",
         "ammonia, SMELLS_AMMONIA",
         "never heated, NEVER_HEATED",
+        "not turned, NEVER_TURNED",
+        "never turned it, NEVER_TURNED",
+        "I have not turned it, NEVER_TURNED",
+        "cold inside, CORE_COLD",
+        "it's soggy, SOGGY",
+        "no cover, RAIN_GETS_IN",
         "not shrinking, NOT_SHRINKING"
     })
     @DisplayName("are noted as the one sign that they name")
@@ -54,7 +60,15 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"not soggy, SOGGY", "it isn't soggy, SOGGY", "no sour smell, SMELLS_SOUR", "no ammonia, SMELLS_AMMONIA"
+    @CsvSource({
+        "smell of ammonia gone, SMELLS_AMMONIA",
+        "not soggy any more, SOGGY",
+        "no longer soggy, SOGGY",
+        "no rats, RODENTS",
+        "not soggy, SOGGY",
+        "it isn't soggy, SOGGY",
+        "no sour smell, SMELLS_SOUR",
+        "no ammonia, SMELLS_AMMONIA"
     })
     @DisplayName("are noted as not so when they say so")
     void denied(String said, Sign sign) {
@@ -64,7 +78,7 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"no smell", "no bad smell", "it doesn't smell", "does not smell"})
+    @ValueSource(strings = {"no smell", "no bad smell", "it doesn't smell", "does not smell", "doesn't smell at all"})
     @DisplayName("deny every bad smell when there is none")
     void noSmell(String said) {
         Heard heard = phrases.hear(said);
@@ -74,10 +88,48 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"smell", "cold", "warm", "ash", "wet", "flies and mould"})
+    @ValueSource(
+            strings = {
+                "smell",
+                "cold",
+                "warm",
+                "ash",
+                "wet",
+                "flies and mould",
+                "it stinks",
+                "smells bad",
+                "it's dry",
+                "isn't wet anymore"
+            })
     @DisplayName("are given back as a choice, or as not understood, where they could mean several signs")
     void several(String said) {
         assertFalse(phrases.hear(said).certain(), said + " " + phrases.hear(said));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "nothing",
+                "none",
+                "no",
+                "nobody hurt",
+                "no one is hurt",
+                "nobody is ill",
+                "not sure",
+                "don't know"
+            })
+    @DisplayName("say that there is nothing to note")
+    void nothingToNote(String said) {
+        Heard heard = phrases.hear(said);
+        assertTrue(heard.certain() && heard.meant().isEmpty(), said + " " + heard);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"it was hot, NEVER_HEATED", "turned, NEVER_TURNED", "I turned it, NEVER_TURNED"})
+    @DisplayName("are no yes to a sign that says the opposite")
+    void notTheOpposite(String said, Sign sign) {
+        Heard heard = phrases.hear(said);
+        assertFalse(heard.meant().contains(sign) && !heard.denied(), heard.toString());
     }
 
     @Test
@@ -105,7 +157,16 @@ class PhrasesTest {
         "since december, 2025-12-15",
         "October 2025, 2025-10-15",
         "2026-10-03, 2026-10-03",
-        "November, 2026-11-01"
+        "November, 2026-11-01",
+        "6 wks, 2026-10-17",
+        "6w, 2026-10-17",
+        "10 weeks or so, 2026-09-19",
+        "a fortnight, 2026-11-14",
+        "3rd of October, 2026-10-03",
+        "mid-October, 2026-10-15",
+        "since last October, 2026-10-15",
+        "yesterday, 2026-11-27",
+        "today, 2026-11-28"
     })
     @DisplayName("tell an age")
     void ages(String said, LocalDate day) {
@@ -131,7 +192,10 @@ class PhrasesTest {
                 "90 cm, 0.9",
                 "1.2, 1.2",
                 "|1,5 m|, 1.5",
-                "36 in, 0.9144"
+                "36 in, 0.9144",
+                "about 1 m, 1.0",
+                "a metre, 1.0",
+                "roughly 3 ft, 0.9144"
             })
     @DisplayName("tell a length")
     void lengths(String said, double metres) {
@@ -139,7 +203,7 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"y", "3 weeks", "big", "", "3 ft big"})
+    @ValueSource(strings = {"y", "3 weeks", "big", "", "3 ft big", "3 ft 6", "1 m x 1 m"})
     @DisplayName("tell no length where they are none")
     void noLength(String said) {
         assertTrue(LengthPhrase.metres(said, LengthUnit.METRE).isEmpty(), said);

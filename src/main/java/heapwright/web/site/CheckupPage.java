@@ -99,7 +99,7 @@ final class CheckupPage {
                 ctx,
                 stored,
                 read.pile().get(),
-                faults -> show(ctx, said, new Consultation.Consulted(Optional.empty(), faults)));
+                faults -> show(ctx, said, new Consultation.Consulted(Optional.empty(), Optional.empty(), faults)));
     }
 
     /** The form's answers, with the answer to the question on top where its button was pressed. */

@@ -50,7 +50,7 @@ final class CheckupViews {
         Optional<Advice> advice = consulted.advice();
         Optional<AdviceView> view = said.nothing() ? Optional.empty() : advice.map(advices::view);
         return new LiveView(
-                advice.flatMap(a -> Consultation.next(said, a)).map(advices::question),
+                consulted.next().map(advices::question),
                 view.map(AdviceView::headline),
                 view.map(AdviceView::danger).orElse(false),
                 view.flatMap(AdviceView::first).map(AdviceView.StepView::name),

@@ -31,16 +31,18 @@ final class Consultation {
      * What came of it: advice, or what is wrong with what was typed.
      *
      * @param advice the advice; empty where something is wrong
+     * @param next the question that helps most and was not passed over
      * @param faults what is wrong
      */
-    record Consulted(Optional<Advice> advice, List<Fault> faults) {}
+    record Consulted(Optional<Advice> advice, Optional<Question> next, List<Fault> faults) {}
 
     /** The advice on the answers; where they are about a pile of the folder, all that is known of it counts. */
     Consulted of(Said said, Units units, Optional<Pile> about) {
         ReadResult read =
                 about.map(p -> read(said, units, p)).orElseGet(() -> read(said, units, texts.of("checkup.pile")));
         List<Fault> faults = read.problems().stream().map(this::fault).toList();
-        return new Consulted(read.pile().map(site.desk()::advise), faults);
+        Optional<Advice> advice = read.pile().map(site.desk()::advise);
+        return new Consulted(advice, advice.flatMap(a -> next(said, a)), faults);
     }
 
     /** The pile of the answers. */
@@ -57,8 +59,14 @@ final class Consultation {
         return reader.read(name, JsonText.write(document).getBytes(StandardCharsets.UTF_8));
     }
 
-    /** The question that helps most and was not passed over. */
-    static Optional<Question> next(Said said, Advice advice) {
+    private Optional<Question> next(Said said, Advice advice) {
+        Optional<Question> found = notPassed(said, advice);
+        return found.isPresent() || said.passed().isEmpty()
+                ? found
+                : notPassed(said, site.advisor().advise(advice.pile(), said.passed()));
+    }
+
+    private static Optional<Question> notPassed(Said said, Advice advice) {
         return advice.questions().stream()
                 .filter(q -> !said.passed().contains(q.sign()))
                 .findFirst();
