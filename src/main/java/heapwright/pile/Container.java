@@ -45,7 +45,12 @@ public record Container(
         WORM_BIN,
         /** A tight bucket in which food is soured with bran. */
         BOKASHI,
-        UNKNOWN
+        UNKNOWN;
+
+        /** Whether it is filled little by little and works without heat, in earth, by worms or by souring. */
+        public boolean worksCold() {
+            return this == TRENCH || this == WORM_BIN || this == BOKASHI;
+        }
     }
 
     /** What lies on top. */

@@ -78,6 +78,9 @@ public final class AuditReport {
 
     private void plan(Sheet page, Audit audit) {
         out(page, audit);
+        if (audit.pile().container().kind().worksCold()) {
+            page.paragraph(0, 0, words.text("audit.not-built"));
+        }
         audit.proposal().ifPresent(p -> {
             new MendText(words, audit.pile()).write(page, p);
             new BuildText(words, audit.pile()).write(page, p.plan());
@@ -141,7 +144,7 @@ public final class AuditReport {
                                 "audit.trimmed",
                                 words.thing(t.material()),
                                 portions.atMost(t.material().id(), t.litres()))));
-        if (audit.proposal().isEmpty()) {
+        if (audit.proposal().isEmpty() && !audit.pile().container().kind().worksCold()) {
             page.paragraph(0, 0, words.text("audit.nothing-left"));
         }
     }

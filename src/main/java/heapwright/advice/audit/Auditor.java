@@ -106,7 +106,7 @@ public final class Auditor {
                 judgements,
                 barred,
                 OwnPair.doubtful(pile, knowledge.materials(), materials),
-                alarm.isPresent()
+                alarm.isPresent() || pile.container().kind().worksCold()
                         ? Optional.empty()
                         : proposal(pile, materials, portions, mixture, cold(quantities, readings)),
                 ownRatio.isPresent() ? Averaging.explain(ownRatio.getAsDouble(), portions) : Optional.empty());

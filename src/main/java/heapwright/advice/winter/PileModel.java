@@ -2,7 +2,6 @@ package heapwright.advice.winter;
 
 import heapwright.advice.fact.Reads;
 import heapwright.knowledge.Sign;
-import heapwright.pile.Container;
 import heapwright.pile.Ingredient;
 import heapwright.pile.Pile;
 import heapwright.process.heat.CoreReading;
@@ -20,11 +19,9 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -50,10 +47,6 @@ public record PileModel(
         int age,
         int ahead,
         boolean typical) {
-
-    /** Earth, worms and acids work without heat; what the model reckons does not happen there. */
-    private static final Set<Container.Kind> COLD_KINDS =
-            EnumSet.of(Container.Kind.TRENCH, Container.Kind.WORM_BIN, Container.Kind.BOKASHI);
 
     /** Older piles are past what the model is for. */
     private static final int OLDEST_DAYS = 900;
@@ -93,7 +86,7 @@ public record PileModel(
 
     /** What no recipe would help with. */
     private static Optional<Unmodelled> beyond(Pile pile, Materials materials) {
-        if (COLD_KINDS.contains(pile.container().kind())) {
+        if (pile.container().kind().worksCold()) {
             return Optional.of(Unmodelled.COLD_KIND);
         }
         if (age(pile) > OLDEST_DAYS) {

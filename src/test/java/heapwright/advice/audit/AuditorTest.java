@@ -135,6 +135,19 @@ class AuditorTest {
     }
 
     @Test
+    @DisplayName("plans no heap for what is filled little by little and works cold")
+    void coldKinds() {
+        String mix = some("kitchen-scraps", 8, "bucket") + "," + some("cardboard", 12, "bucket");
+        for (String kind : List.of("trench", "worm-bin", "bokashi")) {
+            Audit cold = Audits.of(mix, ",\"container\":{\"kind\":\"" + kind + "\"}");
+            assertTrue(cold.proposal().isEmpty(), kind);
+        }
+        assertTrue(Audits.of(mix, ",\"container\":{\"kind\":\"fed-bin\"}")
+                .proposal()
+                .isPresent());
+    }
+
+    @Test
     @DisplayName("mends with coarse stuff at hand where too little holds the mix open, unless that spoils the goals")
     void opening() {
         Audit audit = Audits.of(
