@@ -149,7 +149,7 @@ public final class Advisor {
                     .toList());
         }
         FirstStep first = new FirstStep(knowledge, gate, advice.pile().asOf(), diagnosed.doses());
-        return advice.asking(new NextQuestions(inference, knowledge.signs(), first)
+        return advice.asking(new NextQuestions(inference, knowledge, first)
                 .after(advice.outcome(), Askable.of(advice.pile(), advice.outcome(), knowledge.signs(), passed)));
     }
 

@@ -9,9 +9,9 @@ import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
 import heapwright.knowledge.Cause;
+import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
-import heapwright.knowledge.SignInfo;
 import heapwright.knowledge.SignInfo.Sense;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -39,22 +39,22 @@ final class NextQuestions {
     /** So many signs are tried at once. */
     static final int PROMISING = 12;
 
-    /** A change of the first step counts as much as so many likelihoods turned from nothing to certain; judgement. */
-    private static final double FIRST_STEP = 2;
+    /** A change of the first step counts as much as this many likelihoods turned from nothing to certain; judgement. */
+    private static final double FIRST_STEP = 0.3;
 
     /** What the first word of nose and hand is worth more than another question; judgement. */
-    private static final double FIRST_WORD = 1.5;
+    private static final double FIRST_WORD = 2;
 
     private static final Set<Sense> ASKED_FIRST = EnumSet.of(Sense.NOSE, Sense.HAND);
 
     private final Inference inference;
-    private final Map<Sign, SignInfo> signs;
+    private final Knowledge knowledge;
     private final Function<Outcome, Optional<Remedy>> firstStep;
 
     /** @param firstStep the first step of the advice on a run */
-    NextQuestions(Inference inference, Map<Sign, SignInfo> signs, Function<Outcome, Optional<Remedy>> firstStep) {
+    NextQuestions(Inference inference, Knowledge knowledge, Function<Outcome, Optional<Remedy>> firstStep) {
         this.inference = inference;
-        this.signs = signs;
+        this.knowledge = knowledge;
         this.firstStep = firstStep;
     }
 
@@ -79,6 +79,7 @@ final class NextQuestions {
     List<Promise.Candidate> promising(Outcome now, Collection<Sign> candidates) {
         return Promise.ranked(
                 inference,
+                knowledge,
                 now,
                 open(now, candidates),
                 (sign, ifYes, ifNo) -> expected(sign, now.weighed(), ifYes, ifNo));
@@ -93,7 +94,7 @@ final class NextQuestions {
 
     private List<Question> sorted(Outcome now, Stream<Question> questions) {
         Set<Sense> told = EnumSet.noneOf(Sense.class);
-        answered(now).forEach(s -> told.add(signs.get(s).sense()));
+        answered(now).forEach(s -> told.add(knowledge.signs().get(s).sense()));
         return questions
                 .filter(q -> q.settles() > 0 || q.change() >= WORTH_ASKING)
                 .sorted(Comparator.comparingDouble((Question q) -> -worth(q, told))
@@ -103,7 +104,7 @@ final class NextQuestions {
 
     /** Nose and hand tell most of a pile, so each of them has a word early. */
     private double worth(Question question, Set<Sense> told) {
-        Sense sense = signs.get(question.sign()).sense();
+        Sense sense = knowledge.signs().get(question.sign()).sense();
         double worth = question.change() + FIRST_STEP * question.settles();
         return ASKED_FIRST.contains(sense) && !told.contains(sense) ? FIRST_WORD * worth : worth;
     }
@@ -129,11 +130,11 @@ final class NextQuestions {
     private Optional<Question> question(
             Outcome now, Optional<Remedy> first, Set<Object> disputed, Promise.Candidate candidate) {
         Sign sign = candidate.sign();
-        Outcome yes = candidate.aYesSpeaks() ? with(now, sign, new Seen(sign, 0)) : now;
+        Outcome yes = candidate.aYesSpeaks() ? with(now, sign, SaidYes.facts(sign, knowledge)) : now;
         if (!disputed.containsAll(results(yes, Contradicts.class))) {
             return Optional.empty();
         }
-        Outcome no = candidate.aNoSpeaks() ? with(now, sign, new Denied(sign, 0)) : now;
+        Outcome no = candidate.aNoSpeaks() ? with(now, sign, List.of(new Denied(sign, 0))) : now;
         Map<Cause, Double> before = standing(now);
         Map<Cause, Double> ifYes = moved(before, standing(yes));
         Map<Cause, Double> ifNo = moved(before, standing(no));
@@ -153,7 +154,7 @@ final class NextQuestions {
     /** The chance of a yes: as often as it is met, or as likely as the cause that it would point to. */
     private double chance(Sign sign, Map<Cause, Weighed> weighed, Map<Cause, Double> ifYes) {
         return Math.max(
-                signs.get(sign).met().chance(),
+                knowledge.signs().get(sign).met().chance(),
                 mostMoved(ifYes, 1).map(c -> weighed.get(c).likelihood()).orElse(0.0));
     }
 
@@ -173,10 +174,10 @@ final class NextQuestions {
         return standing;
     }
 
-    private Outcome with(Outcome now, Sign sign, Object answer) {
+    private Outcome with(Outcome now, Sign sign, List<Object> answer) {
         List<Object> facts = new ArrayList<>(now.facts());
         facts.removeIf(f -> f instanceof Seen s && s.sign() == sign);
-        facts.add(answer);
+        answer.stream().filter(f -> !facts.contains(f)).forEach(facts::add);
         return inference.run(facts);
     }
 

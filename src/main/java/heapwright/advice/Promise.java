@@ -7,10 +7,10 @@ import heapwright.advice.engine.Piece;
 import heapwright.advice.engine.Weighed;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Denied;
-import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
 import heapwright.advice.fact.Speaks;
 import heapwright.knowledge.Cause;
+import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Origin;
 import heapwright.knowledge.Sign;
 import java.util.ArrayList;
@@ -38,13 +38,15 @@ final class Promise {
     private static final BitSet NO_ANSWER = new BitSet();
 
     private final Outcome now;
+    private final Knowledge knowledge;
     private final Map<Cause, Double> decibans = new EnumMap<>(Cause.class);
     private final Map<Object, BitSet> enough = new HashMap<>();
     private final BitSet impossible = new BitSet(ANSWERS);
     private final Map<Integer, List<Firing>> byAnswer = new HashMap<>();
 
-    private Promise(Inference inference, Outcome now, Collection<Sign> open) {
+    private Promise(Inference inference, Knowledge knowledge, Outcome now, Collection<Sign> open) {
         this.now = now;
+        this.knowledge = knowledge;
         Set<Cause> aside = EnumSet.noneOf(Cause.class);
         now.of(SetAside.class).forEach(f -> aside.add(((SetAside) f.result()).cause()));
         now.weighed().values().stream()
@@ -70,8 +72,9 @@ final class Promise {
      * @param open the signs without an answer
      * @param weight what an answer is worth from how it would move the likelihoods
      */
-    static List<Candidate> ranked(Inference inference, Outcome now, Collection<Sign> open, Worth weight) {
-        Promise promise = new Promise(inference, now, open);
+    static List<Candidate> ranked(
+            Inference inference, Knowledge knowledge, Outcome now, Collection<Sign> open, Worth weight) {
+        Promise promise = new Promise(inference, knowledge, now, open);
         Map<Candidate, Double> worth = new HashMap<>();
         for (Sign sign : open) {
             Candidate candidate = new Candidate(
@@ -109,7 +112,7 @@ final class Promise {
         List<Object> facts = new ArrayList<>(now.facts());
         facts.forEach(f -> enough.put(f, any()));
         for (Sign sign : open) {
-            answer(facts, new Seen(sign, 0), yes(sign));
+            SaidYes.facts(sign, knowledge).forEach(f -> answer(facts, f, yes(sign)));
             answer(facts, new Denied(sign, 0), no(sign));
         }
         Set<Object> disputed = new HashSet<>();
@@ -129,10 +132,10 @@ final class Promise {
     }
 
     private void answer(List<Object> facts, Object fact, int answer) {
-        BitSet itself = new BitSet(ANSWERS);
-        itself.set(answer);
-        facts.add(fact);
-        enough.put(fact, itself);
+        if (!enough.containsKey(fact)) {
+            facts.add(fact);
+        }
+        enough.computeIfAbsent(fact, f -> new BitSet(ANSWERS)).set(answer);
     }
 
     private static BitSet any() {

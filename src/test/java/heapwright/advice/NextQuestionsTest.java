@@ -153,6 +153,13 @@ class NextQuestionsTest {
     }
 
     @Test
+    @DisplayName("reckons with what a yes says of what went in")
+    void whatWentIn() {
+        List<Question> asked = asked(List.of(new Seen(Sign.SOGGY, 0)), List.of(Sign.PET_WASTE));
+        assertTrue(of(asked, Sign.PET_WASTE).settles() > 0, "dog waste comes out before anything is turned");
+    }
+
+    @Test
     @DisplayName("is of smell or water where nothing is known, and not one that the person could not tell")
     void noseAndHandFirst() {
         Pile pile = TestPile.seen("", "");
@@ -206,7 +213,7 @@ class NextQuestionsTest {
     private NextQuestions search(LocalDate day) {
         return new NextQuestions(
                 inference,
-                TestPile.KNOWLEDGE.signs(),
+                TestPile.KNOWLEDGE,
                 new FirstStep(TestPile.KNOWLEDGE, new DangerGate(TestPile.KNOWLEDGE), day, remedy -> List.of()));
     }
 
