@@ -154,7 +154,8 @@ class ArchitectureTest {
                         "heapwright.process.mend..",
                         "heapwright.pile..",
                         "heapwright.knowledge..",
-                        "com.fasterxml.jackson..")
+                        "com.fasterxml.jackson..",
+                        "org.hipparchus..")
                 .check(CLASSES);
     }
 

@@ -11,8 +11,9 @@ import heapwright.advice.fact.SetAside;
 import heapwright.advice.fact.Speaks;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Knowledge;
-import heapwright.knowledge.Origin;
 import heapwright.knowledge.Sign;
+import heapwright.knowledge.Weights;
+import heapwright.knowledge.Witness;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
@@ -39,6 +40,7 @@ final class Promise {
 
     private final Outcome now;
     private final Knowledge knowledge;
+    private final Weights weights;
     private final Map<Cause, Double> decibans = new EnumMap<>(Cause.class);
     private final Map<Object, BitSet> enough = new HashMap<>();
     private final BitSet impossible = new BitSet(ANSWERS);
@@ -47,6 +49,7 @@ final class Promise {
     private Promise(Inference inference, Knowledge knowledge, Outcome now, Collection<Sign> open) {
         this.now = now;
         this.knowledge = knowledge;
+        this.weights = knowledge.weights();
         Set<Cause> aside = EnumSet.noneOf(Cause.class);
         now.of(SetAside.class).forEach(f -> aside.add(((SetAside) f.result()).cause()));
         now.weighed().values().stream()
@@ -163,30 +166,30 @@ final class Promise {
         return moved;
     }
 
-    /** Within one origin only the strongest for and the strongest against count. */
-    private static double added(Weighed weighed, List<Firing> firings) {
-        Map<Origin, Double> most = strongest(weighed.supports());
-        Map<Origin, Double> least = strongest(weighed.opposes());
-        double added = 0;
+    /** By how many decibans the sum rises when these speak too: each witness tells little more where it was heard. */
+    private double added(Weighed weighed, List<Firing> firings) {
+        Map<Witness, List<Double>> supports = heard(weighed.supports());
+        Map<Witness, List<Double>> opposes = heard(weighed.opposes());
+        double before = weigh(supports) - weigh(opposes);
         for (Firing firing : firings) {
-            double weight = firing.degree() * firing.rule().strength().decibans();
             if (firing.result() instanceof Speaks s) {
-                added += s.direction() * raise(s.supports() ? most : least, s.origin(), weight);
+                (s.supports() ? supports : opposes)
+                        .computeIfAbsent(s.witness(), w -> new ArrayList<>())
+                        .add(firing.degree() * weights.of(s.row().strength()));
             }
         }
-        return added;
+        return weigh(supports) - weigh(opposes) - before;
     }
 
-    private static double raise(Map<Origin, Double> strongest, Origin origin, double weight) {
-        double before = strongest.getOrDefault(origin, 0.0);
-        strongest.put(origin, Math.max(before, weight));
-        return Math.max(0, weight - before);
+    private static Map<Witness, List<Double>> heard(List<Piece> pieces) {
+        Map<Witness, List<Double>> heard = new EnumMap<>(Witness.class);
+        pieces.forEach(
+                p -> heard.computeIfAbsent(p.witness(), w -> new ArrayList<>()).add(Math.abs(p.decibans())));
+        return heard;
     }
 
-    private static Map<Origin, Double> strongest(List<Piece> pieces) {
-        Map<Origin, Double> strongest = new EnumMap<>(Origin.class);
-        pieces.forEach(p -> strongest.merge(p.origin(), Math.abs(p.decibans()), Math::max));
-        return strongest;
+    private double weigh(Map<Witness, List<Double>> heard) {
+        return heard.values().stream().mapToDouble(weights::together).sum();
     }
 
     private static double likelihood(double decibans) {

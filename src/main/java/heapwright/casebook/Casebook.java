@@ -32,6 +32,9 @@ public final class Casebook {
     /** The folder of refused documents; they are no cases of advice. */
     private static final String INVALID = "invalid";
 
+    /** The folder of cases that nothing may ever be fitted to, so that they can measure what was. */
+    private static final String UNFITTED = "unfitted";
+
     private static final Set<String> FIELDS = Set.of("says", "source", "row", "known", "expect");
     private static final Set<String> EXPECTED = Set.of(
             "causes",
@@ -75,6 +78,21 @@ public final class Casebook {
         } catch (IOException e) {
             throw new CaseFault(folder + ": the folder of cases cannot be read: " + e.getMessage());
         }
+    }
+
+    /** Whether a folder is, holds or lies in the one of the cases that nothing may be fitted to. */
+    public static boolean keptOut(Path folder) {
+        Path whole = folder.toAbsolutePath().normalize();
+        return Files.isDirectory(whole.resolve(UNFITTED)) || within(whole);
+    }
+
+    private static boolean within(Path folder) {
+        for (Path part : folder) {
+            if (part.endsWith(UNFITTED)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Case read(Path folder, Path file) {

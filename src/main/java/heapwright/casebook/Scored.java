@@ -47,14 +47,19 @@ public record Scored(
     /**
      * A likelihood with what came true.
      *
-     * @param likelihood as stated, 0 to 1
+     * @param weighed the evidence and the likelihood that it gave
      * @param so whether the source says that it is so
      */
-    public record Stated(double likelihood, boolean so) {
+    public record Stated(Weighed weighed, boolean so) {
+
+        /** As stated, 0 to 1. */
+        double likelihood() {
+            return weighed.likelihood();
+        }
 
         /** The squared error of the likelihood, 0 to 1 (Brier 1950). */
         double squaredError() {
-            double miss = likelihood - (so ? 1 : 0);
+            double miss = likelihood() - (so ? 1 : 0);
             return miss * miss;
         }
     }
@@ -107,14 +112,14 @@ public record Scored(
     private static List<Stated> stated(Expectation expect, Advice advice, List<Cause> found) {
         Map<Cause, Weighed> weighed = advice.outcome().weighed();
         List<Stated> stated = new ArrayList<>();
-        expect.causes().forEach(c -> stated.add(new Stated(weighed.get(c).likelihood(), true)));
+        expect.causes().forEach(c -> stated.add(new Stated(weighed.get(c), true)));
         Set<Cause> not = EnumSet.noneOf(Cause.class);
         not.addAll(expect.notCauses());
         if (!expect.causes().isEmpty() && !found.isEmpty()) {
             not.add(found.get(0));
         }
         not.removeAll(expect.causes());
-        not.forEach(c -> stated.add(new Stated(weighed.get(c).likelihood(), false)));
+        not.forEach(c -> stated.add(new Stated(weighed.get(c), false)));
         return stated;
     }
 }

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -36,6 +37,7 @@ import picocli.CommandLine.Parameters;
             "  heapwright cases",
             "  heapwright cases cases/published",
             "  heapwright cases --by-source cases/unfitted",
+            "  heapwright cases --by-source --fit cases/fresh cases/published",
             "  heapwright cases --unheld",
             "  heapwright cases --unheld=guard"
         })
@@ -50,10 +52,10 @@ final class CasesCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "FOLDER",
-            arity = "0..1",
+            arity = "0..*",
             defaultValue = "cases",
-            description = "The folder of cases (default: ${DEFAULT-VALUE}).")
-    private Path folder;
+            description = "The folders of cases (default: ${DEFAULT-VALUE}).")
+    private List<Path> folders;
 
     @Option(
             names = "--unheld",
@@ -73,6 +75,12 @@ final class CasesCommand implements Callable<Integer> {
                     + " hold.")
     private boolean bySource;
 
+    @Option(
+            names = "--fit",
+            description = "With --by-source: also fit what the words of strength weigh to these cases, and score each"
+                    + " source with weights fitted to all the others. Takes minutes.")
+    private boolean fit;
+
     @Mixin
     private OutputOptions output;
 
@@ -83,9 +91,20 @@ final class CasesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (!Files.isDirectory(folder)) {
-            throw new UsageFault("heapwright: there is no folder \"" + folder
-                    + "\". Give a folder of cases. Example: heapwright cases cases/published");
+        for (Path folder : folders) {
+            if (!Files.isDirectory(folder)) {
+                throw new UsageFault("heapwright: there is no folder \"" + folder
+                        + "\". Give a folder of cases. Example: heapwright cases cases/published");
+            }
+            if (fit && Casebook.keptOut(folder)) {
+                throw new UsageFault("heapwright: \"" + folder + "\" has cases that nothing is ever fitted to, so that"
+                        + " they can measure what was. Name other folders. Example: heapwright cases --by-source --fit"
+                        + " cases/fresh cases/published");
+            }
+        }
+        if (fit && !bySource) {
+            throw new UsageFault("heapwright: --fit goes with --by-source. Example: heapwright cases --by-source --fit"
+                    + " cases/fresh cases/published");
         }
         List<Case> cases = cases();
         if (unheld != null) {
@@ -93,8 +112,10 @@ final class CasesCommand implements Callable<Integer> {
             return Program.OK;
         }
         if (bySource) {
-            ScoreReport scores = new ScoreReport(
-                    cases.stream().map(c -> Scored.of(c, workshop.advisor())).toList());
+            List<Scored> scored =
+                    cases.stream().map(c -> Scored.of(c, workshop.advisor())).toList();
+            ScoreReport scores =
+                    new ScoreReport(scored, fit ? Optional.of(Fitted.to(scored, workshop)) : Optional.empty());
             terminal.out().print(output.json ? scores.json() : scores.text(terminal.bold()));
             return Program.OK;
         }
@@ -112,7 +133,8 @@ final class CasesCommand implements Callable<Integer> {
 
     private List<Case> cases() {
         try {
-            return new Casebook(workshop.knowledge()).below(folder);
+            Casebook casebook = new Casebook(workshop.knowledge());
+            return folders.stream().flatMap(f -> casebook.below(f).stream()).toList();
         } catch (CaseFault fault) {
             throw new UsageFault(fault.getMessage());
         }

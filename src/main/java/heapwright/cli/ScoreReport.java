@@ -4,10 +4,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.casebook.Score;
 import heapwright.casebook.Scored;
+import heapwright.knowledge.Weights;
 import heapwright.report.JsonText;
 import heapwright.report.Layout;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -16,8 +18,10 @@ final class ScoreReport {
 
     private final Map<String, Score> bySource = new TreeMap<>();
     private final Score all;
+    private final Optional<Fitted> fitted;
 
-    ScoreReport(List<Scored> scored) {
+    ScoreReport(List<Scored> scored, Optional<Fitted> fitted) {
+        this.fitted = fitted;
         scored.stream()
                 .collect(Collectors.groupingBy(s -> s.tested().source()))
                 .forEach((source, cases) -> bySource.put(source, Score.of(cases)));
@@ -33,9 +37,32 @@ final class ScoreReport {
                         "source", "right", "first", "in two", "steps", "harm", "agree", "Brier"));
         bySource.forEach((source, score) -> page.line(0, row(source, score)));
         page.line(0, row("all", all));
+        fitted.ifPresent(f -> {
+            page.line(0, row("left out", Score.of(f.leftOut())));
+            page.line(0, "");
+            page.line(0, "Left out: each source scored with weights fitted to all the others. Fitted to all:");
+            page.line(2, figures(f.weights()));
+        });
         page.line(0, "");
         page.line(0, "Likelihoods as stated, and how many of them are so by the source:");
-        for (Score.Band band : all.bands()) {
+        bands(page, all);
+        fitted.ifPresent(f -> {
+            page.line(0, "");
+            page.line(0, "The same with each source left out:");
+            bands(page, Score.of(f.leftOut()));
+        });
+        return page.toString();
+    }
+
+    private static String figures(Weights weights) {
+        StringBuilder text = new StringBuilder();
+        weights.decibans()
+                .forEach((strength, decibans) -> text.append(String.format("%s %.1f, ", strength.id(), decibans)));
+        return text.append(String.format("again %.2f", weights.again())).toString();
+    }
+
+    private static void bands(Layout page, Score score) {
+        for (Score.Band band : score.bands()) {
             page.line(
                     2,
                     band.stated() == 0
@@ -48,7 +75,6 @@ final class ScoreReport {
                                     100 * band.mean(),
                                     100 * band.so()));
         }
-        return page.toString();
     }
 
     String json() {
@@ -56,6 +82,12 @@ final class ScoreReport {
         ArrayNode rows = root.putArray("sources");
         bySource.forEach((source, score) -> put(rows.addObject().put("source", source), score));
         put(root.putObject("all"), all);
+        fitted.ifPresent(f -> {
+            put(root.putObject("leftOut"), Score.of(f.leftOut()));
+            ObjectNode weights = root.putObject("fitted");
+            f.weights().decibans().forEach((strength, decibans) -> weights.put(strength.id(), decibans));
+            weights.put("again", f.weights().again());
+        });
         ArrayNode bands = root.putArray("likelihoods");
         for (Score.Band band : all.bands()) {
             ObjectNode row = bands.addObject();

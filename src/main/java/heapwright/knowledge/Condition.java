@@ -61,7 +61,6 @@ public enum Condition implements Id {
     // outcome
     LOOKS_FINISHED,
     STILL_RAW,
-    ACTIVE,
     HYGIENE_DOUBT,
     FOR_FOOD_BEDS,
 

@@ -8,7 +8,7 @@ package heapwright.knowledge;
  * @param cause the cause it speaks of
  * @param speaks for or against
  * @param strength how firmly; the weight it adds or takes
- * @param witness where the observation comes from; within one witness only the strongest row counts
+ * @param witness what of the pile it tells; of one witness the strongest row counts in full
  * @param when what it reads
  * @param because the mechanism in one sentence
  * @param source key of its source
@@ -19,7 +19,7 @@ public record Evidence(
         Cause cause,
         Speaks speaks,
         Strength strength,
-        Origin witness,
+        Witness witness,
         When when,
         String because,
         String source,

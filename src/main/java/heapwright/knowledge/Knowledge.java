@@ -26,6 +26,7 @@ import java.util.function.UnaryOperator;
  * @param usualDoses what is said of each home remedy
  * @param keepOuts what is said of each class of stuff that stays out
  * @param evidence every row of evidence, cause by cause
+ * @param weights what the strengths of the rows weigh
  */
 public record Knowledge(
         Map<Sign, SignInfo> signs,
@@ -39,7 +40,8 @@ public record Knowledge(
         Map<String, SourceInfo> sources,
         Map<UsualDose, UsualDoseInfo> usualDoses,
         Map<KeepOutClass, KeepOutInfo> keepOuts,
-        List<Evidence> evidence) {
+        List<Evidence> evidence,
+        Weights weights) {
 
     public Knowledge {
         signs = Collections.unmodifiableMap(signs);
@@ -75,7 +77,8 @@ public record Knowledge(
                 sources,
                 each(usualDoses, u -> u.reworded(wording)),
                 keepOuts,
-                evidence);
+                evidence,
+                weights);
     }
 
     /**
@@ -102,6 +105,25 @@ public record Knowledge(
                 sources,
                 usualDoses,
                 keepOuts,
+                others,
+                weights);
+    }
+
+    /** The same knowledge with other weights of evidence: it shows what a fit to other cases would make of it. */
+    public Knowledge weighing(Weights others) {
+        return new Knowledge(
+                signs,
+                causes,
+                dangers,
+                remedies,
+                cautions,
+                limits,
+                materials,
+                measures,
+                sources,
+                usualDoses,
+                keepOuts,
+                evidence,
                 others);
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Reads the tables and checks that they hang together. */
@@ -20,6 +21,7 @@ public final class KnowledgeReader {
     }
 
     private static final String EVIDENCE = "evidence/";
+    private static final String WEIGHTS = "the weights";
 
     private final Shelf shelf;
     private final TableReader reader = new TableReader();
@@ -42,6 +44,8 @@ public final class KnowledgeReader {
      */
     public Knowledge read() {
         Tables tables = new Tables();
+        Optional<Weights> weights = table("weights", tables::weights, w -> WEIGHTS).values().stream()
+                .findFirst();
         Knowledge knowledge = new Knowledge(
                 table("signs", tables::sign, SignInfo::id),
                 table("causes", tables::cause, CauseInfo::id),
@@ -54,7 +58,9 @@ public final class KnowledgeReader {
                 table("sources", tables::source, SourceInfo::key),
                 table("usual-doses", tables::usualDose, UsualDoseInfo::id),
                 table("keep-out-classes", tables::keepOut, KeepOutInfo::id),
-                evidence(tables));
+                evidence(tables),
+                // Without weights there are faults, and no knowledge is handed out.
+                weights.orElse(null));
         if (faults.isEmpty()) {
             faults.addAll(new KnowledgeCheck(knowledge).faults());
         }

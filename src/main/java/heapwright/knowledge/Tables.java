@@ -3,7 +3,9 @@ package heapwright.knowledge;
 import heapwright.pile.Action;
 import heapwright.pile.Container;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Makes records of the rows of the tables: the one place that says which fields each table has. */
@@ -33,7 +35,7 @@ final class Tables {
     private final Row.Ids<Condition> conditions = Row.Ids.of(Condition.values());
     private final Row.Ids<Evidence.Speaks> speaks = Row.Ids.of(Evidence.Speaks.values());
     private final Row.Ids<Strength> strengths = Row.Ids.of(Strength.values());
-    private final Row.Ids<Origin> witnesses = Row.Ids.of(Origin.values());
+    private final Row.Ids<Witness> witnesses = Row.Ids.of(Witness.values());
     private final WhenReader whens = new WhenReader(signs, conditions, limits, traits, keepOuts);
     private final Row.Ids<Known> knowns = Row.Ids.of(Known.values());
 
@@ -198,6 +200,23 @@ final class Tables {
                 row.several("forCauses", causes),
                 row.texts("sources"),
                 known(row));
+    }
+
+    Weights weights(Row row) {
+        Map<Strength, Double> decibans = new EnumMap<>(Strength.class);
+        for (Strength strength : Strength.values()) {
+            decibans.put(strength, row.number(strength.id()));
+        }
+        double again = row.number("again");
+        try {
+            return new Weights(decibans, again);
+        } catch (IllegalArgumentException e) {
+            throw row.fault(
+                    "",
+                    e.getMessage(),
+                    "five figures",
+                    "{\"slight\": 2, \"fair\": 5, \"strong\": 10, \"decisive\": 20, \"again\": 0.25}");
+        }
     }
 
     Evidence evidence(Cause cause, Row row) {

@@ -125,10 +125,10 @@ public final class AdviceJson {
 
     private void piece(ObjectNode node, Piece piece) {
         JsonText.rule(node, piece.rule());
-        node.put("origin", piece.origin().name().toLowerCase(Locale.ROOT));
+        node.put("witness", piece.witness().name().toLowerCase(Locale.ROOT));
         node.put("decibans", fine(piece.decibans()));
         node.put("degree", fine(piece.degree()));
-        node.put("counted", piece.counted());
+        node.put("share", fine(piece.share()));
         facts(node.putArray("because"), piece.because());
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.Advice;
+import heapwright.advice.engine.Weighed;
 import heapwright.casebook.Scored.Stated;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Remedy;
@@ -49,7 +50,7 @@ class ScoreTest {
                 Optional.of(false),
                 false,
                 false,
-                List.of(new Stated(0.9, true), new Stated(0.7, false)));
+                List.of(stated(0.9, true), stated(0.7, false)));
         Scored other = new Scored(
                 demo.tested(),
                 Optional.of(false),
@@ -57,7 +58,7 @@ class ScoreTest {
                 Optional.empty(),
                 false,
                 true,
-                List.of(new Stated(1, true)));
+                List.of(stated(1, true)));
         Score score = Score.of(List.of(one, other));
         assertEquals((0.01 + 0.49 + 0) / 3, score.brier(), 1e-12);
         assertEquals(new Score.Share(1, 2), score.first());
@@ -68,6 +69,10 @@ class ScoreTest {
         assertEquals(2, top.stated());
         assertEquals(0.95, top.mean(), 1e-12);
         assertEquals(1, top.so(), 1e-12);
+    }
+
+    private static Stated stated(double likelihood, boolean so) {
+        return new Stated(new Weighed(Cause.TOO_WET, 0.1, likelihood, List.of(), List.of()), so);
     }
 
     private Scored scored(List<Cause> causes, List<Remedy> steps, List<Remedy> notSteps) {

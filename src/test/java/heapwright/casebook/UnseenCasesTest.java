@@ -30,9 +30,9 @@ class UnseenCasesTest {
     void fresh() {
         Score score = score(FRESH);
         assertEquals(143, score.cases());
-        assertTrue(score.right() >= 137, score.toString());
+        assertTrue(score.right() >= 138, score.toString());
         assertEquals(0, score.harmful());
-        assertTrue(score.brier() <= 0.058, score.toString());
+        assertTrue(score.brier() <= 0.042, score.toString());
     }
 
     /** As measured when the floors were last raised: {@code heapwright cases --by-source cases/unfitted}. */
@@ -41,9 +41,9 @@ class UnseenCasesTest {
     void unfitted() {
         Score score = score(UNFITTED);
         assertEquals(74, score.cases());
-        assertTrue(score.right() >= 64, score.toString());
+        assertTrue(score.right() >= 65, score.toString());
         assertTrue(score.harmful() <= 2, score.toString());
-        assertTrue(score.brier() <= 0.125, score.toString());
+        assertTrue(score.brier() <= 0.118, score.toString());
     }
 
     @Test

@@ -74,7 +74,7 @@ final class CausePage {
         List<Evidence> rows = doctrine.knowledge.evidence().stream()
                 .filter(row -> row.cause() == cause.id() && row.speaks() == speaks)
                 .sorted(Comparator.comparingInt(
-                                (Evidence row) -> -row.strength().decibans())
+                                (Evidence row) -> -row.strength().ordinal())
                         .thenComparing(Evidence::id))
                 .toList();
         if (rows.isEmpty()) {

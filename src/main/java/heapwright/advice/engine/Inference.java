@@ -47,7 +47,7 @@ public final class Inference {
         this.rulebook = rulebook;
         this.knowledge = knowledge;
         this.rows = new Rows(knowledge);
-        this.scales = new Scales(knowledge.causes());
+        this.scales = new Scales(knowledge.causes(), knowledge.weights());
     }
 
     /** What every rule and every row of evidence says of itself, in order of id. */

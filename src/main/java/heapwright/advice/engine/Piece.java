@@ -1,7 +1,9 @@
 package heapwright.advice.engine;
 
+import heapwright.advice.fact.ModelSays;
+import heapwright.advice.fact.Placed;
 import heapwright.knowledge.Cause;
-import heapwright.knowledge.Origin;
+import heapwright.knowledge.Witness;
 import java.util.List;
 
 /**
@@ -9,23 +11,34 @@ import java.util.List;
  *
  * @param rule the rule that speaks
  * @param cause the cause it speaks of
- * @param origin where the observation comes from
- * @param decibans its weight, the rule's strength in the degree in which it holds; negative when it speaks against
+ * @param witness what of the pile it tells
+ * @param decibans its own weight, the strength in the degree in which it holds; negative when it speaks against
  * @param degree how far what it rests on is so, above 0 to 1
- * @param counted whether it was added up: within one origin only the strongest for and the strongest against count
+ * @param share the part of its weight that was added up, above 0 to 1: of one witness the strongest for and the strongest
+ *     against count in full, what tells the same again counts little
  * @param because the facts that made the rule speak
  */
 public record Piece(
         RuleInfo rule,
         Cause cause,
-        Origin origin,
+        Witness witness,
         double decibans,
         double degree,
-        boolean counted,
+        double share,
         List<Object> because) {
 
-    /** The same, counted or not. */
-    Piece with(boolean counted) {
-        return new Piece(rule, cause, origin, decibans, degree, counted, because);
+    /** Whether it counts in full, and does not tell again what a stronger one of the same witness tells. */
+    public boolean counted() {
+        return share == 1;
+    }
+
+    /** Whether it was reckoned, by the model or from the recipe, and not told by nose, hand, eye or instrument. */
+    boolean reckoned() {
+        return because.stream()
+                .anyMatch(fact -> fact instanceof ModelSays || fact instanceof Placed placed && !placed.measured());
+    }
+
+    Piece with(double share) {
+        return new Piece(rule, cause, witness, decibans, degree, share, because);
     }
 }

@@ -3,20 +3,23 @@ package heapwright.advice.engine;
 import heapwright.advice.fact.Speaks;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.CauseInfo;
+import heapwright.knowledge.Weights;
+import heapwright.knowledge.Witness;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Adds up evidence. A cause starts at the log-odds of its base rate; each row of evidence that speaks adds or takes its
- * decibans in the degree in which what it reads is so; within one origin only the strongest piece for and the strongest
- * against count. The likelihood is the logistic of the sum (I. J. Good 1950, from memory).
+ * decibans in the degree in which what it reads is so; of one witness the strongest piece for and the strongest
+ * against count in full and the rest little. The likelihood is the logistic of the sum (I. J. Good 1950, from memory).
  */
 final class Scales {
 
@@ -28,8 +31,11 @@ final class Scales {
 
     private final Map<Cause, CauseInfo> causes;
 
-    Scales(Map<Cause, CauseInfo> causes) {
+    private final Weights weights;
+
+    Scales(Map<Cause, CauseInfo> causes, Weights weights) {
         this.causes = causes;
+        this.weights = weights;
     }
 
     /** Weighs every cause of the table, also those of which no row speaks. */
@@ -46,22 +52,47 @@ final class Scales {
         return weighed;
     }
 
-    private static Piece piece(Firing firing, Speaks speaks) {
+    private Piece piece(Firing firing, Speaks speaks) {
         return new Piece(
                 firing.rule(),
                 speaks.cause(),
-                speaks.origin(),
-                speaks.direction() * firing.degree() * speaks.row().strength().decibans(),
+                speaks.witness(),
+                speaks.direction() * firing.degree() * weights.of(speaks.row().strength()),
                 firing.degree(),
-                false,
+                1,
                 firing.because());
     }
 
-    private static Weighed weigh(Cause cause, double baseRate, List<Piece> heard) {
-        List<Piece> pieces = counted(merged(heard));
+    private Weighed weigh(Cause cause, double baseRate, List<Piece> heard) {
+        return added(cause, baseRate, merged(heard));
+    }
+
+    /** The same evidence with these weights. */
+    Weighed again(Weighed weighed) {
+        List<Piece> pieces = Stream.concat(weighed.supports().stream(), weighed.opposes().stream())
+                .map(this::again)
+                .sorted(STRONGEST_FIRST)
+                .toList();
+        return added(weighed.cause(), weighed.baseRate(), pieces);
+    }
+
+    private Piece again(Piece piece) {
+        double weight = piece.degree() * weights.of(piece.rule().strength());
+        return new Piece(
+                piece.rule(),
+                piece.cause(),
+                piece.witness(),
+                Math.copySign(weight, piece.decibans()),
+                piece.degree(),
+                1,
+                piece.because());
+    }
+
+    private Weighed added(Cause cause, double baseRate, List<Piece> strongestFirst) {
+        List<Piece> pieces = shared(strongestFirst);
         double decibans = DECIBANS_PER_BAN * Math.log10(baseRate / (1 - baseRate));
         for (Piece piece : pieces) {
-            decibans += piece.counted() ? piece.decibans() : 0;
+            decibans += piece.share() * piece.decibans();
         }
         double likelihood = 1 / (1 + Math.pow(10, -decibans / DECIBANS_PER_BAN));
         return new Weighed(
@@ -83,10 +114,10 @@ final class Scales {
                 return new Piece(
                         a.rule(),
                         a.cause(),
-                        a.origin(),
+                        a.witness(),
                         firmer.decibans(),
                         firmer.degree(),
-                        false,
+                        1,
                         grounds.stream()
                                 .sorted(Comparator.comparing(Object::toString))
                                 .toList());
@@ -95,10 +126,45 @@ final class Scales {
         return byRule.values().stream().sorted(STRONGEST_FIRST).toList();
     }
 
-    private static List<Piece> counted(List<Piece> strongestFirst) {
-        Set<String> used = new HashSet<>();
-        return strongestFirst.stream()
-                .map(p -> p.with(used.add(p.origin() + (p.decibans() > 0 ? "+" : "-"))))
-                .toList();
+    /**
+     * How much each piece counts. Of one witness the strongest for and the strongest against count in full, each further one
+     * in a smaller part. What was told and what was reckoned are two voices of it: the louder counts in full and the other
+     * little, but where they are at odds what was told is the one that counts. One more piece for a side never lowers it.
+     */
+    private List<Piece> shared(List<Piece> strongestFirst) {
+        Map<Voice, List<Piece>> voices = new LinkedHashMap<>();
+        strongestFirst.forEach(
+                p -> voices.computeIfAbsent(Voice.of(p), v -> new ArrayList<>()).add(p));
+        Map<Piece, Double> shares = new HashMap<>();
+        voices.forEach((voice, pieces) -> {
+            double share = first(voice, voices) ? 1 : weights.again();
+            for (Piece piece : pieces) {
+                shares.put(piece, share);
+                share *= weights.again();
+            }
+        });
+        return strongestFirst.stream().map(p -> p.with(shares.get(p))).toList();
+    }
+
+    /** Whether a voice counts in full: the louder of told and reckoned, or what was told against the other side. */
+    private boolean first(Voice voice, Map<Voice, List<Piece>> voices) {
+        if (voices.containsKey(new Voice(voice.witness(), !voice.supports(), false))) {
+            return !voice.reckoned();
+        }
+        double own = loudness(voices.get(voice));
+        double other = loudness(
+                voices.getOrDefault(new Voice(voice.witness(), voice.supports(), !voice.reckoned()), List.of()));
+        return own > other || own == other && !voice.reckoned();
+    }
+
+    private double loudness(List<Piece> pieces) {
+        return weights.together(pieces.stream().map(p -> Math.abs(p.decibans())).toList());
+    }
+
+    /** A witness, the side it takes, and whether that was reckoned and not told. */
+    private record Voice(Witness witness, boolean supports, boolean reckoned) {
+        static Voice of(Piece piece) {
+            return new Voice(piece.witness(), piece.decibans() > 0, piece.reckoned());
+        }
     }
 }

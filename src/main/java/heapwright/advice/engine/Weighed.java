@@ -2,7 +2,9 @@ package heapwright.advice.engine;
 
 import heapwright.advice.fact.Grade;
 import heapwright.knowledge.Cause;
+import heapwright.knowledge.Weights;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A cause with the evidence that was added up on its base rate.
@@ -14,6 +16,11 @@ import java.util.List;
  * @param opposes what speaks against it, strongest first
  */
 public record Weighed(Cause cause, double baseRate, double likelihood, List<Piece> supports, List<Piece> opposes) {
+
+    /** What the same evidence makes of it when the strengths weigh otherwise. */
+    public Weighed under(Weights weights) {
+        return new Scales(Map.of(), weights).again(this);
+    }
 
     public Grade grade() {
         return Grade.of(likelihood);

@@ -2,7 +2,7 @@ package heapwright.advice.fact;
 
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Evidence;
-import heapwright.knowledge.Origin;
+import heapwright.knowledge.Witness;
 
 /** What a row of evidence waits for is a fact, so it speaks for or against its cause with its own strength. */
 public record Speaks(Evidence row) {
@@ -11,7 +11,7 @@ public record Speaks(Evidence row) {
         return row.cause();
     }
 
-    public Origin origin() {
+    public Witness witness() {
         return row.witness();
     }
 

@@ -21,13 +21,13 @@ import heapwright.knowledge.KnowledgeReader;
 import heapwright.knowledge.Known;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.ModelFinding;
-import heapwright.knowledge.Origin;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Side;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.Strength;
 import heapwright.knowledge.Trait;
 import heapwright.knowledge.When;
+import heapwright.knowledge.Witness;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -163,7 +163,10 @@ class RowsTest {
                 .upToConclusions(List.of(ACID_AT, ph(5.9, Basis.MEASURED)))
                 .weighed()
                 .get(Cause.MATTED);
-        assertEquals(7.5, weighed.supports().get(0).decibans(), TINY);
+        assertEquals(
+                0.75 * KNOWLEDGE.weights().of(Strength.STRONG),
+                weighed.supports().get(0).decibans(),
+                TINY);
     }
 
     @Test
@@ -207,7 +210,8 @@ class RowsTest {
                         k.sources(),
                         k.usualDoses(),
                         k.keepOuts(),
-                        List.of(row)));
+                        List.of(row),
+                        k.weights()));
     }
 
     private static Evidence row(Evidence.Speaks speaks, When when) {
@@ -216,7 +220,7 @@ class RowsTest {
                 Cause.MATTED,
                 speaks,
                 Strength.STRONG,
-                Origin.SIGHT,
+                Witness.LOOK,
                 when,
                 "So it is.",
                 "COMMON",
