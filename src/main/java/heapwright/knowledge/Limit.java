@@ -78,5 +78,6 @@ public enum Limit implements Id {
     CARBON_MAX_SHARE,
     WATER_MAX_AT_ONCE,
     SOLUTION_MAX,
-    ASH_MASS_MAX
+    ASH_MASS_MAX,
+    SALT_LOAD_MAX
 }

@@ -16,6 +16,7 @@ public enum Reading implements Id {
     COARSE_SHARE,
     ASH_VOLUME,
     FERTILISER_NITROGEN,
+    SALT_LOAD,
     LONGEST_PIECE,
     // measured
     PH,

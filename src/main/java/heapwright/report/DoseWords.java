@@ -83,13 +83,33 @@ public final class DoseWords {
     public List<String> remarks(Option option) {
         List<String> remarks = new ArrayList<>();
         for (DoseAmount dose : option.doses()) {
-            dose.cap().ifPresent(c -> remarks.add(words.word("cap", c)));
+            dose.cap().ifPresent(c -> remarks.add(cap(dose.dose(), c)));
             portions(dose)
                     .ifPresent(n -> remarks.add(
-                            n <= MOST_PORTIONS ? words.text("dose.portion", n) : words.text("dose.small-part")));
+                            n <= MOST_PORTIONS || isWater(dose)
+                                    ? words.text("dose.portion", n)
+                                    : words.text("dose.small-part")));
+            atHand(dose).ifPresent(remarks::add);
             working(dose).ifPresent(remarks::add);
         }
         return remarks;
+    }
+
+    private String cap(Dose dose, Cap cap) {
+        String own = "cap." + cap.id() + "." + dose.id();
+        return words.catalogue().has(own) ? words.text(own) : words.word("cap", cap);
+    }
+
+    private static boolean isWater(DoseAmount dose) {
+        return dose.material().isEmpty() && dose.dose() != Dose.ENLARGE;
+    }
+
+    /** How little of what was passed over for another material is at hand. */
+    private Optional<String> atHand(DoseAmount dose) {
+        return dose.working().stream()
+                .filter(term -> term.key() == Term.Key.SHARE_AT_HAND)
+                .map(term -> words.text("dose.little-at-hand", value(term)))
+                .findFirst();
     }
 
     /** In how many portions like this one the whole need would go in, where a limit holds one down. */
@@ -158,7 +178,7 @@ public final class DoseWords {
         Measures.Kind kind = Measures.Kind.BULK;
         if (spooned) {
             kind = Measures.Kind.POWDER;
-        } else if (dose.material().isEmpty() && dose.dose() != Dose.ENLARGE) {
+        } else if (isWater(dose)) {
             kind = Measures.Kind.WATER;
         }
         return new Measures(words, pile)

@@ -198,6 +198,7 @@ public final class Words {
             case AGE, CORE_READING_AGE, DAYS_SINCE_TURN, DAYS_AT_SANITISING_HEAT, TURNS_AT_SANITISING_HEAT ->
                 figures.number(value, 0);
             case ASH_LOAD, PH -> figures.number(value, 1);
+            case SALT_LOAD -> figures.round(value);
             case WET_DENSITY -> figures.density(value);
             case CORE_TEMPERATURE, OUTDOOR_TEMPERATURE, COLDEST_MONTH_AHEAD, PEAK_TEMPERATURE ->
                 figures.temperature(value);
@@ -209,7 +210,7 @@ public final class Words {
 
     private static String unit(Reading reading) {
         return switch (reading) {
-            case MOISTURE, FREE_AIR_SPACE, WOODY_SHARE, COARSE_SHARE, SOIL_SHARE, ASH_LOAD -> " %";
+            case MOISTURE, FREE_AIR_SPACE, WOODY_SHARE, COARSE_SHARE, SOIL_SHARE, ASH_LOAD, SALT_LOAD -> " %";
             case ASH_VOLUME -> " L/m³";
             case FERTILISER_NITROGEN -> " g/m³";
             default -> "";

@@ -124,7 +124,7 @@ class OneSizeTest {
     void oneRatio() {
         String lean = "'built': '2026-03-01', 'asOf': '2026-06-10', 'recipe': [{'material': 'leaves-mixed',"
                 + " 'amount': 20, 'unit': 'bucket'}, {'material': 'wood-ash', 'amount': 2, 'unit': 'bucket'}],"
-                + " 'log': [{'date': '2026-06-10', 'seen': ['only-browns', 'never-heated']}]";
+                + " 'log': [{'date': '2026-06-10', 'seen': ['only-browns', 'never-heated', 'smells-ammonia']}]";
         Advice advice = TestPile.ADVISOR.diagnose(TestPile.of(lean));
         double read = reading(advice, Reading.CARBON_TO_NITROGEN).orElseThrow().likely();
         List<Term> dosed = terms(advice, Key.PILE_CARBON_TO_NITROGEN);

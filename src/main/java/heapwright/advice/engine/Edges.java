@@ -66,6 +66,7 @@ public final class Edges {
             new Soft(Reading.WET_DENSITY, 0, 0.1, List.of(Limit.DENSITY_DENSE, Limit.DENSITY_GOOD_HIGH)),
             new Soft(Reading.WOODY_SHARE, 0, 0.1, List.of(Limit.WOODY_SHARE_HIGH)),
             new Soft(Reading.ASH_LOAD, 0, 0.2, List.of(Limit.ASH_MASS_MAX)),
+            new Soft(Reading.SALT_LOAD, 0, 0.2, List.of(Limit.SALT_LOAD_MAX)),
             // A strip or a soil kit is within 0.2 either way.
             new Soft(Reading.PH, 0.4, 0, List.of(Limit.PH_ACID, Limit.PH_AMMONIA)),
             // A thermometer is within 1 K either way, and a core differs by more from one hand's breadth to the next.

@@ -10,21 +10,25 @@ import heapwright.process.mixture.Contribution;
 import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Mixture;
 import java.util.List;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
 /**
- * What went into a pile of ash, soil and fertiliser, as a part of it.
+ * What went into a pile of ash, soil, fertiliser and salt, as a part of it.
  *
  * @param parts all that is known to have gone in
  * @param wetKg what the pile weighs, kg
+ * @param dryKg its dry matter as it went in, kg
  * @param volumeM3 its volume, cubic metres
  * @param basis where weight and volume come from
  */
-record Loads(List<Contribution> parts, Band wetKg, Band volumeM3, Basis basis) {
+record Loads(List<Contribution> parts, Band wetKg, Band dryKg, Band volumeM3, Basis basis) {
 
     private static final double GRAMS = 1000;
 
     private static final double PERCENT = 100;
+
+    private static final Set<Trait> SALT = Set.of(Trait.SALTED, Trait.SODIUM);
 
     Loads {
         parts = List.copyOf(parts);
@@ -35,7 +39,12 @@ record Loads(List<Contribution> parts, Band wetKg, Band volumeM3, Basis basis) {
         double all = mixture.contributions().stream()
                 .mapToDouble(Contribution::kgWet)
                 .sum();
-        return new Loads(mixture.contributions(), Band.exact(all), mixture.settledM3(), Basis.ESTIMATED);
+        return new Loads(
+                mixture.contributions(),
+                Band.exact(all),
+                Band.exact(dryKg(mixture.contributions())),
+                mixture.settledM3(),
+                Basis.ESTIMATED);
     }
 
     /** Parts of a pile of which no more is known than what was added: it weighs at least that. */
@@ -43,7 +52,11 @@ record Loads(List<Contribution> parts, Band wetKg, Band volumeM3, Basis basis) {
         boolean assumed = stock.volumeBasis() == heapwright.process.mixture.Basis.ASSUMED;
         double least = added.stream().mapToDouble(Contribution::kgWet).sum();
         return new Loads(
-                added, stock.wetKg().atLeast(least), stock.volumeM3(), assumed ? Basis.ASSUMED : Basis.ESTIMATED);
+                added,
+                stock.wetKg().atLeast(least),
+                stock.dryKg().atLeast(dryKg(added)),
+                stock.volumeM3(),
+                assumed ? Basis.ASSUMED : Basis.ESTIMATED);
     }
 
     List<Reads> readings() {
@@ -51,7 +64,24 @@ record Loads(List<Contribution> parts, Band wetKg, Band volumeM3, Basis basis) {
                 share(Reading.ASH_LOAD, Trait.ALKALI),
                 share(Reading.SOIL_SHARE, Trait.SOIL),
                 perCubicMetre(Reading.ASH_VOLUME, Trait.ALKALI, Loads::litres),
-                perCubicMetre(Reading.FERTILISER_NITROGEN, Trait.FAST_NITROGEN, one -> one.kgNitrogen() * GRAMS));
+                perCubicMetre(Reading.FERTILISER_NITROGEN, Trait.FAST_NITROGEN, one -> one.kgNitrogen() * GRAMS),
+                salt());
+    }
+
+    /**
+     * Dry matter of salted stuff, percent of all dry matter. Food is left out: it is salted to be eaten, and thinned in
+     * the pile.
+     */
+    private Reads salt() {
+        List<Contribution> salted = parts.stream()
+                .filter(one -> one.material().traits().stream().anyMatch(SALT::contains)
+                        && !one.material().traits().contains(Trait.COOKED))
+                .toList();
+        return reads(Reading.SALT_LOAD, dryKg(salted) * PERCENT, dryKg);
+    }
+
+    private static double dryKg(List<Contribution> parts) {
+        return parts.stream().mapToDouble(Contribution::kgDry).sum();
     }
 
     /** Materials with a trait, percent of the wet mass. */

@@ -51,7 +51,7 @@ final class AirDoses {
             return DoseAmount.none(Dose.BULKING, Optional.empty(), Cap.NO_MATERIAL, pile);
         }
         Material material = choice.get().material();
-        double most = limits.share(Limit.CARBON_MAX_SHARE) * stock.volumeM3().likely();
+        double most = context.mostLitres() / Density.LITRES_PER_M3;
         double litres = Density.LITRES_PER_M3 * leastM3(stock, material, goal, most);
         double available = choice.get().availableKg()
                 * Density.LITRES_PER_M3

@@ -16,9 +16,9 @@ record Ceiling(Band amount, Optional<Cap> cap) {
     }
 
     /** Less of the need than this is not worth the work; something else must be done (judgement). */
-    private static final double LEAST_SHARE = 0.2;
+    static final double LEAST_SHARE = 0.2;
 
-    /** Whether a limit of the pile leaves too little of a need; what is at hand is given however little it is. */
+    /** Whether a limit of the pile leaves too little of a need; for what is at hand another material may step in. */
     boolean coversTooLittle(Band need) {
         boolean byPile = cap.isPresent() && cap.get() != Cap.AT_HAND;
         return byPile && amount.likely() < LEAST_SHARE * need.likely();

@@ -63,6 +63,40 @@ public record DoseAmount(
         return new DoseAmount(dose, material, kg, litres, into, into > 1 ? days : 0, carrier, cap, working);
     }
 
+    /** The same held under a volume over all its parts, litres. */
+    DoseAmount within(double mostLitres) {
+        if (litres.high() <= mostLitres) {
+            return this;
+        }
+        Band less = litres.atMost(mostLitres);
+        double kgPerLitre = kg.likely() > 0 ? kg.likely() / litres.likely() : 0;
+        boolean held = less.likely() < litres.likely();
+        return new DoseAmount(
+                dose,
+                material,
+                less.times(kgPerLitre),
+                less,
+                parts,
+                intervalDays,
+                carrierLitres,
+                held ? Optional.of(Cap.SHARE_OF_PILE) : cap,
+                working);
+    }
+
+    /** The same with one more figure behind it. */
+    DoseAmount and(Term term) {
+        return new DoseAmount(
+                dose,
+                material,
+                kg,
+                litres,
+                parts,
+                intervalDays,
+                carrierLitres,
+                cap,
+                Working.of(working).and(term.key(), term.value(), term.basis()).terms());
+    }
+
     /** Mass of one part, kg. */
     public Band kgEach() {
         return kg.times(1.0 / parts);

@@ -1,6 +1,8 @@
 package heapwright.process.dose;
 
 import heapwright.knowledge.Dose;
+import heapwright.knowledge.Material;
+import heapwright.process.mixture.Basis;
 
 /** The amount of each remedy for one pile. */
 public final class DoseCalculator {
@@ -8,11 +10,45 @@ public final class DoseCalculator {
     private DoseCalculator() {}
 
     /**
-     * The amount for one pile: finite, zero or more, and within the limits.
+     * The amount for one pile: finite, zero or more, and within the limits. Whatever it is, it takes no more room than the
+     * largest share of the pile's volume that may be given at once. Where what is at hand of a material would be too
+     * little of it, the amount is what else serves, and says how little that was.
      *
      * @throws IllegalArgumentException when a limit that it needs has no value
      */
     public static DoseAmount calculate(Dose dose, DoseContext context) {
+        DoseAmount amount = full(dose, context).within(context.mostLitres());
+        if (amount.cap().filter(c -> c == Cap.AT_HAND).isEmpty()) {
+            return amount;
+        }
+        Material material = amount.material().orElseThrow();
+        DoseAmount whole = full(dose, context.withPlenty(material)).within(context.mostLitres());
+        if (amount.kg().likely() >= leastWorthIt(whole)) {
+            return amount;
+        }
+        DoseAmount other = calculate(dose, context.without(material));
+        double share = 100 * amount.kg().likely() / needKg(whole);
+        return other.isNeeded()
+                ? other.and(Term.of(Term.Key.SHARE_AT_HAND, share, Basis.REPORTED))
+                : DoseAmount.none(dose, amount.material(), Cap.TOO_LITTLE, amount.working());
+    }
+
+    /** The least that is worth the work: a part of the need, or of what the pile can take where that is less still, kg. */
+    private static double leastWorthIt(DoseAmount whole) {
+        double least = Ceiling.LEAST_SHARE * needKg(whole);
+        double most = whole.kg().likely();
+        return most >= least ? least : Ceiling.LEAST_SHARE * most;
+    }
+
+    private static double needKg(DoseAmount whole) {
+        return whole.working().stream()
+                .filter(term -> term.key() == Term.Key.FULL_NEED)
+                .mapToDouble(term -> term.value().likely())
+                .findFirst()
+                .orElse(whole.kg().likely());
+    }
+
+    private static DoseAmount full(Dose dose, DoseContext context) {
         return switch (dose) {
             case SOAK_UP -> WaterDoses.soakUp(context);
             case WATER_TO_TARGET -> WaterDoses.toTarget(context);

@@ -1,9 +1,14 @@
 package heapwright.process.dose;
 
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Material;
 import heapwright.pile.Pile;
 import heapwright.pile.Stock;
+import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Materials;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a dose is worked out from.
@@ -27,6 +32,34 @@ public record DoseContext(
 
     public DoseContext {
         atHand = List.copyOf(atHand);
+    }
+
+    /** The most that may be given at once of anything, litres: a share of the pile's volume. */
+    double mostLitres() {
+        return limits.share(Limit.CARBON_MAX_SHARE) * stock.volumeM3().likely() * Density.LITRES_PER_M3;
+    }
+
+    /** The same with as much of a material at hand as is needed. */
+    DoseContext withPlenty(Material material) {
+        Stock plenty = new Stock(material.id(), Optional.empty());
+        return having(Stream.concat(others(material), Stream.of(plenty)));
+    }
+
+    /** The same with none of a material at hand. */
+    DoseContext without(Material material) {
+        return having(others(material));
+    }
+
+    private Stream<Stock> others(Material material) {
+        return atHand.stream()
+                .filter(one -> materials
+                        .find(one.material())
+                        .filter(m -> m.id().equals(material.id()))
+                        .isEmpty());
+    }
+
+    private DoseContext having(Stream<Stock> stocks) {
+        return new DoseContext(stock, shape, limits, materials, stocks.toList(), supply, coldSeason);
     }
 
     /** What a dose for a pile on its day is worked out from. */

@@ -78,6 +78,9 @@ final class FertiliserDoses {
         if (held.amount().likely() <= 0) {
             return DoseAmount.none(dose, Optional.of(material), Cap.TOO_WET, need.terms());
         }
+        if (known && held.coversTooLittle(full)) {
+            return DoseAmount.none(dose, Optional.of(material), Cap.TOO_LITTLE, need.terms());
+        }
         Band grams = held.amount().times(1000);
         List<Term> working = Working.of(need.terms())
                 .and(Key.FULL_NEED, full, need.basis())

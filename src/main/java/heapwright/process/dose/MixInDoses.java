@@ -84,7 +84,7 @@ final class MixInDoses {
         Composition of = Composition.ofSeason(material);
         Band full = surplus.times(aim / (of.carbon() - aim * of.nitrogen()));
         Ceiling held = Ceiling.of(full)
-                .under(WaterDoses.shareOfVolumeKg(stock, material, limits), Cap.SHARE_OF_PILE)
+                .under(WaterDoses.shareOfVolumeKg(context, material), Cap.SHARE_OF_PILE)
                 .under(choice.get().availableKg(), Cap.AT_HAND);
         return amount(context, Dose.BIND_NITROGEN, material, full, held, pile, basis);
     }
@@ -108,7 +108,7 @@ final class MixInDoses {
         Composition of = Composition.ofSeason(material);
         Band full = need.kg().times(aim / (aim * of.nitrogen() - of.carbon()));
         Ceiling held = Ceiling.of(full)
-                .under(WaterDoses.shareOfVolumeKg(context.stock(), material, limits), Cap.SHARE_OF_PILE)
+                .under(WaterDoses.shareOfVolumeKg(context, material), Cap.SHARE_OF_PILE)
                 .under(untilTooWet(context, of), Cap.TOO_WET)
                 .under(choice.get().availableKg(), Cap.AT_HAND);
         return amount(context, dose, material, full, held, need.terms(), need.basis());

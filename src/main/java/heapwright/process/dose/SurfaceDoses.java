@@ -89,10 +89,8 @@ final class SurfaceDoses {
     }
 
     static DoseAmount insulation(DoseContext context) {
-        double third = context.limits().share(Limit.CARBON_MAX_SHARE)
-                * context.stock().volumeM3().likely();
         Ceiling wrap = Ceiling.of(INSULATION_CM.map(cm -> context.shape().wrappedM3(cm / 100) * Density.LITRES_PER_M3))
-                .under(third * Density.LITRES_PER_M3, Cap.SHARE_OF_PILE);
+                .under(context.mostLitres(), Cap.SHARE_OF_PILE);
         Function<Material, DoseAmount> lay = material -> DoseAmount.ofVolume(
                 Dose.INSULATION,
                 material,
@@ -110,7 +108,8 @@ final class SurfaceDoses {
 
     /**
      * Fresh mix by volume: at least to the smallest size that holds heat, likely half as much again, at most to the size
-     * that a cold winter asks for. What it is made of is a matter of its own recipe.
+     * that a cold winter asks for; of that no more at once than the pile may have. What it is made of is a matter of its
+     * own recipe. A pile so small that this is hardly a step on the way is better built into a new one.
      */
     static DoseAmount enlarge(DoseContext context) {
         PileStock stock = context.stock();
@@ -122,18 +121,25 @@ final class SurfaceDoses {
         List<Term> working = List.of(
                 new Term(Key.PILE_VOLUME, stock.volumeM3(), stock.volumeBasis()),
                 new Term(Key.TARGET_VOLUME, Band.around(least, target, most), Basis.REPORTED));
-        return missing.likely() <= 0
-                ? DoseAmount.none(Dose.ENLARGE, Optional.empty(), Cap.NO_NEED, working)
-                : new DoseAmount(
-                        Dose.ENLARGE,
-                        Optional.empty(),
-                        missing.times(stock.densityKgM3()),
-                        missing.times(Density.LITRES_PER_M3),
-                        1,
-                        0,
-                        Band.ZERO,
-                        Optional.empty(),
-                        working);
+        if (missing.likely() <= 0) {
+            return DoseAmount.none(Dose.ENLARGE, Optional.empty(), Cap.NO_NEED, working);
+        }
+        Ceiling held = Ceiling.of(missing).under(context.mostLitres() / Density.LITRES_PER_M3, Cap.SHARE_OF_PILE);
+        if (held.coversTooLittle(missing)) {
+            return DoseAmount.none(Dose.ENLARGE, Optional.empty(), Cap.TOO_LITTLE, working);
+        }
+        return new DoseAmount(
+                Dose.ENLARGE,
+                Optional.empty(),
+                held.amount().times(stock.densityKgM3()),
+                held.amount().times(Density.LITRES_PER_M3),
+                1,
+                0,
+                Band.ZERO,
+                held.cap(),
+                Working.of(working)
+                        .and(Key.FULL_NEED, missing.times(stock.densityKgM3()), stock.volumeBasis())
+                        .terms());
     }
 
     /** The first usual material that is known, with what of it there is at hand as the ceiling where that was stated. */

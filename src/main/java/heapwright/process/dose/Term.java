@@ -33,6 +33,7 @@ public record Term(Key key, Band value, Basis basis) {
         NITROGEN_SURPLUS("g"),
         NITROGEN_GIVEN("g"),
         SHARE_OF_NEED("%"),
+        SHARE_AT_HAND("%"),
         FULL_NEED("kg"),
         AIR_BEFORE("%"),
         AIR_AFTER("%"),

@@ -53,7 +53,7 @@ final class WaterDoses {
                         soak(stock.wetKg().high(), stock.moisturePct().high(), dryPct, goal))
                 .atLeast(0);
         Ceiling held = Ceiling.of(full)
-                .under(shareOfVolumeKg(stock, material, limits), Cap.SHARE_OF_PILE)
+                .under(shareOfVolumeKg(context, material), Cap.SHARE_OF_PILE)
                 .under(choice.get().availableKg(), Cap.AT_HAND);
         double after = mixed(stock, material, held.amount().likely());
         return DoseAmount.ofMaterial(
@@ -69,11 +69,11 @@ final class WaterDoses {
 
     /** Water that brings the whole pile to the middle of the good range. */
     static DoseAmount toTarget(DoseContext context) {
-        PileStock stock = tooDry(context);
+        PileStock stock = felt(context) ? context.stock() : tooDry(context);
         return water(context, Dose.WATER_TO_TARGET, stock, Band.exact(1));
     }
 
-    /** Water for the dry inner part only. */
+    /** Water for the dry inner part only, which the hand that felt the pile need not have met. */
     static DoseAmount core(DoseContext context) {
         return water(context, Dose.WATER_THE_CORE, tooDry(context), CORE_SHARE);
     }
@@ -126,12 +126,19 @@ final class WaterDoses {
                 * part;
     }
 
-    /** The pile as too wet as whoever asks found it: measured, else at least at the edge of wet. */
+    /** Whether a hand told how damp it is; what it told beats what a dose would take for granted. */
+    private static boolean felt(DoseContext context) {
+        return context.stock().moistureBasis() == Basis.REPORTED;
+    }
+
+    /** The pile as too wet as whoever asks found it: measured or felt, else at least at the edge of wet. */
     static PileStock tooWet(DoseContext context) {
         PileStock stock = context.stock();
         Limits limits = context.limits();
         double edge = limits.of(Limit.MOISTURE_OK_HIGH);
-        if (stock.moistureBasis() == Basis.MEASURED || stock.moisturePct().likely() >= edge) {
+        if (stock.moistureBasis() == Basis.MEASURED
+                || felt(context)
+                || stock.moisturePct().likely() >= edge) {
             return stock;
         }
         Band wet = Band.around(
@@ -185,9 +192,7 @@ final class WaterDoses {
     }
 
     /** Mass of a material that fills the largest share of the pile's volume it may have, kg. */
-    static double shareOfVolumeKg(PileStock stock, Material material, Limits limits) {
-        return limits.share(Limit.CARBON_MAX_SHARE)
-                * stock.volumeM3().likely()
-                * Density.byHand(material).likely();
+    static double shareOfVolumeKg(DoseContext context, Material material) {
+        return context.mostLitres() * Density.byHand(material).likely() / Density.LITRES_PER_M3;
     }
 }

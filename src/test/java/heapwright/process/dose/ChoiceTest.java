@@ -22,7 +22,7 @@ class ChoiceTest {
     private static PileStock pileFor(Dose dose) {
         return dose == Dose.BIND_NITROGEN || dose == Dose.BULKING || dose == Dose.SOAK_UP
                 ? TestDoses.ofSize(1)
-                : TestDoses.plain(80);
+                : TestDoses.plain(50);
     }
 
     /** What does not serve is left where it lies, however much there is of it. */
@@ -66,24 +66,56 @@ class ChoiceTest {
         assertEquals(atHand, amount.material().orElseThrow().id());
         assertEquals(
                 atHand,
-                TestDoses.dose(dose, pileFor(dose), TestDoses.litres(atHand, 5))
+                TestDoses.dose(dose, pileFor(dose), TestDoses.litres(atHand, 300))
                         .material()
                         .orElseThrow()
                         .id());
     }
 
-    /** Five litres are five litres, and two kilograms two. */
+    /** What is at hand is given as far as it goes, by volume and by mass. */
     @ParameterizedTest
     @EnumSource(names = {"SOAK_UP", "BULKING", "BIND_NITROGEN", "COVER", "INSULATION", "STARTER", "MEAL", "UREA"})
     void noMoreIsGivenThanThereIs(Dose dose) {
         PileStock stock = pileFor(dose);
-        String id = TestDoses.dose(dose, stock).material().orElseThrow().id();
-        DoseAmount spoon = TestDoses.dose(dose, stock, TestDoses.litres(id, 0.1));
-        assertEquals(0.1, spoon.litres().high(), 1e-9);
-        assertEquals(Optional.of(Cap.AT_HAND), spoon.cap());
-        DoseAmount pinch = TestDoses.dose(dose, stock, TestDoses.kilograms(id, 0.02));
-        assertEquals(0.02, pinch.kg().high(), 1e-9);
-        assertEquals(Optional.of(Cap.AT_HAND), pinch.cap());
+        DoseAmount whole = TestDoses.dose(dose, stock);
+        String id = whole.material().orElseThrow().id();
+        double litres = 0.9 * whole.litres().likely();
+        DoseAmount most = TestDoses.dose(dose, stock, TestDoses.litres(id, litres));
+        assertEquals(litres, most.litres().high(), 1e-9);
+        assertEquals(Optional.of(Cap.AT_HAND), most.cap());
+        double kg = 0.9 * whole.kg().likely();
+        DoseAmount weighed = TestDoses.dose(dose, stock, TestDoses.kilograms(id, kg));
+        assertEquals(kg, weighed.kg().high(), 1e-9);
+        assertEquals(Optional.of(Cap.AT_HAND), weighed.cap());
+    }
+
+    /** A bag of leaves is no cure for a cubic metre of slurry: what to get is told, and how far the bag would go. */
+    @ParameterizedTest
+    @EnumSource(names = {"SOAK_UP", "BULKING", "BIND_NITROGEN", "COVER", "INSULATION", "STARTER", "MEAL", "UREA"})
+    void lessThanAFifthAtHandIsNotTheDose(Dose dose) {
+        PileStock stock = pileFor(dose);
+        DoseAmount whole = TestDoses.dose(dose, stock);
+        String id = whole.material().orElseThrow().id();
+        double kg = 0.1 * whole.kg().likely();
+        DoseAmount told = TestDoses.dose(dose, stock, TestDoses.kilograms(id, kg));
+        assertEquals(whole.kg(), told.kg());
+        assertEquals(whole.cap(), told.cap());
+        double need = whole.working().stream()
+                .filter(term -> term.key() == Term.Key.FULL_NEED)
+                .mapToDouble(term -> term.value().likely())
+                .findFirst()
+                .orElse(whole.kg().likely());
+        assertEquals(100 * kg / need, TestDoses.likely(told, Term.Key.SHARE_AT_HAND), 1e-9);
+    }
+
+    /** Of two heaps at hand the little one is passed over for the one that does. */
+    @Test
+    void aLittleAtHandYieldsToEnoughOfAnotherAtHand() {
+        PileStock stock = TestDoses.ofSize(1);
+        DoseAmount amount = TestDoses.dose(
+                Dose.SOAK_UP, stock, TestDoses.litres("leaves-old-brown", 1), TestDoses.litres("straw-general", 280));
+        assertEquals("straw-general", amount.material().orElseThrow().id());
+        assertEquals(Optional.of(Cap.AT_HAND), amount.cap());
     }
 
     @Test

@@ -144,13 +144,17 @@ class DoseAmountsTest {
         assertEquals(Optional.of(Cap.SHARE_OF_PILE), amount.cap());
     }
 
-    /** Half as much again is gathered in one go; in the cold it ends at the winter size of 1 m³, else at 0.76 m³. */
+    /**
+     * Half as much again is wanted, and in the cold it ends at the winter size of 1 m³, else at 0.76 m³; at once no more
+     * goes on than three tenths of the 0.6 m³.
+     */
     @Test
     void enlargingAddsHalfAsMuchAgain() {
         PileStock small = TestDoses.ofSize(0.6);
         DoseAmount winter = DoseCalculator.calculate(Dose.ENLARGE, TestDoses.context(small, TestLimits.LIMITS, true));
-        close(new Band(160, 300, 400), winter.litres());
-        close(new Band(0.160 * 550, 0.300 * 550, 0.400 * 550), winter.kg());
+        close(new Band(160, 180, 180), winter.litres());
+        close(new Band(0.160 * 550, 0.180 * 550, 0.180 * 550), winter.kg());
+        close(new Band(0.160 * 550, 0.300 * 550, 0.400 * 550), TestDoses.band(winter, Key.FULL_NEED));
         close(new Band(0.76, 0.9, 1), TestDoses.band(winter, Key.TARGET_VOLUME));
         DoseAmount summer = DoseCalculator.calculate(Dose.ENLARGE, TestDoses.context(small, TestLimits.LIMITS, false));
         close(new Band(160, 160, 160), summer.litres());
@@ -176,10 +180,11 @@ class DoseAmountsTest {
     @Test
     void aPileFoundDryIsTakenAsDry() {
         PileStock wet = TestDoses.ofSize(1);
-        DoseAmount amount = TestDoses.dose(Dose.WATER_TO_TARGET, wet, TestDoses.with(Limit.WATER_MAX_AT_ONCE, 1000));
+        Limits roomy = TestDoses.with(Limit.WATER_MAX_AT_ONCE, 1000, Limit.CARBON_MAX_SHARE, 900);
+        DoseAmount amount = TestDoses.dose(Dose.WATER_TO_TARGET, wet, roomy);
         close(new Band(30, 40, 50), TestDoses.band(amount, Key.PILE_MOISTURE));
         close(Band.around(700 * (55 - 30) / 45.0, 550 * (55 - 40) / 45.0, 400 * (55 - 50) / 45.0), amount.litres());
-        DoseAmount core = TestDoses.dose(Dose.WATER_THE_CORE, wet, TestDoses.with(Limit.WATER_MAX_AT_ONCE, 1000));
+        DoseAmount core = TestDoses.dose(Dose.WATER_THE_CORE, wet, roomy);
         close(
                 new Band(
                         amount.litres().low() / 3,
@@ -188,6 +193,30 @@ class DoseAmountsTest {
                 core.litres());
         DoseAmount held = TestDoses.dose(Dose.WATER_THE_CORE, wet, TestDoses.with(Limit.WATER_MAX_AT_ONCE, 60));
         assertEquals(24, held.litres().likely(), 1e-9, "the core may have its share of what the whole may have");
+    }
+
+    /** A hand that felt it beats what is taken for granted, both ways; the core it has not felt. */
+    @Test
+    void aPileFeltDampIsNeitherWateredNorDried() {
+        PileStock damp = TestDoses.ofSize(1).atMoisture(new Band(50, 55, 60), Basis.REPORTED);
+        assertEquals(
+                Optional.of(Cap.NO_NEED),
+                TestDoses.dose(Dose.WATER_TO_TARGET, damp).cap());
+        assertEquals(
+                Optional.of(Cap.NO_NEED), TestDoses.dose(Dose.SOAK_UP, damp).cap());
+        assertTrue(TestDoses.dose(Dose.WATER_THE_CORE, damp).isNeeded());
+        PileStock held = TestDoses.ofSize(1).atMoisture(new Band(40, 45, 50), Basis.REPORTED);
+        DoseAmount some = TestDoses.dose(Dose.WATER_TO_TARGET, held, TestDoses.with(Limit.WATER_MAX_AT_ONCE, 1000));
+        assertEquals(held.wetKg().likely() * 10 / 45, some.litres().likely(), 1e-9);
+    }
+
+    /** What the pile may take of a fertiliser by its water can be too little of the need to bother. */
+    @Test
+    void aFertiliserThatCoversLessThanAFifthIsNotGiven() {
+        PileStock starved = TestDoses.plain(80).atMoisture(Band.exact(64.8), Basis.MEASURED);
+        DoseAmount urea = TestDoses.dose(Dose.UREA, starved);
+        assertFalse(urea.isNeeded());
+        assertEquals(Optional.of(Cap.TOO_LITTLE), urea.cap());
     }
 
     @Test

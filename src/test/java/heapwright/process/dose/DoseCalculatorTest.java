@@ -52,6 +52,7 @@ class DoseCalculatorTest {
         assertTrue(amount.litres().low() >= 0);
         assertTrue(amount.parts() >= 1 && amount.parts() <= 4);
         double volume = stock.volumeM3().likely();
+        assertTrue(amount.litres().high() <= LIMITS.share(Limit.CARBON_MAX_SHARE) * volume * 1000 + 1e-6);
         switch (dose) {
             case ASH -> {
                 assertTrue(amount.litres().high() <= LIMITS.of(Limit.ASH_MAX) * volume + 1e-9);
@@ -67,11 +68,39 @@ class DoseCalculatorTest {
                 assertTrue(amount.kgEach().high() * 210 <= LIMITS.of(Limit.NITROGEN_MAX) * volume + 1e-6);
             case WATER_TO_TARGET, WATER_THE_CORE, SOAK_WOODY ->
                 assertTrue(amount.litres().high() <= LIMITS.of(Limit.WATER_MAX_AT_ONCE) * volume + 1e-6);
-            case SOAK_UP, BIND_NITROGEN, MANURE, GREENS, BULKING ->
-                assertTrue(amount.litres().high() <= LIMITS.share(Limit.CARBON_MAX_SHARE) * volume * 1000 + 1e-6);
-            case MEAL, STARTER, COVER, INSULATION, ENLARGE ->
+            case SOAK_UP, BIND_NITROGEN, MANURE, GREENS, BULKING, MEAL, STARTER, COVER, INSULATION, ENLARGE ->
                 assertTrue(Double.isFinite(amount.kg().high()));
         }
+    }
+
+    /** However little of whatever lies about: given is at least a fifth of the need, or of all the pile can take. */
+    @Property(tries = 400)
+    void whatIsAtHandIsNeverTheDoseWhereItIsLessThanAFifthOfTheNeed(
+            @ForAll("stocks") PileStock stock, @ForAll Dose dose, @ForAll("atHand") List<Stock> atHand) {
+        DoseAmount amount = DoseCalculator.calculate(dose, context(stock, atHand, false));
+        Optional<Term> need = amount.working().stream()
+                .filter(term -> term.key() == Key.FULL_NEED)
+                .findFirst();
+        if (amount.cap().equals(Optional.of(Cap.AT_HAND)) && need.isPresent()) {
+            String id = amount.material().orElseThrow().id();
+            DoseAmount plenty =
+                    DoseCalculator.calculate(dose, context(stock, List.of(new Stock(id, Optional.empty())), false));
+            double fifth = 0.2 * need.get().value().likely();
+            double most = plenty.kg().likely();
+            double least = most < fifth ? 0.2 * most : fifth;
+            assertTrue(amount.kg().likely() >= least - 1e-9, amount::toString);
+        }
+    }
+
+    @Provide
+    Arbitrary<List<Stock>> atHand() {
+        return Combinators.combine(
+                        Arbitraries.of(
+                                TestMaterials.all().keySet().stream().sorted().toList()),
+                        Arbitraries.doubles().between(0.01, 50))
+                .as(TestDoses::kilograms)
+                .list()
+                .ofMaxSize(4);
     }
 
     @Test
@@ -90,10 +119,10 @@ class DoseCalculatorTest {
 
     @Test
     void soakingUpTakesWhatIsAtHandFirstAndNoMoreThanThereIs() {
-        Stock few = new Stock("corn-stalks", Optional.of(Amount.ofVolume(2, "bucket", 20)));
+        Stock few = new Stock("corn-stalks", Optional.of(Amount.ofVolume(10, "bucket", 100)));
         DoseAmount amount = DoseCalculator.calculate(Dose.SOAK_UP, context(measured(68), List.of(few), false));
         assertEquals("corn-stalks", amount.material().orElseThrow().id());
-        assertEquals(20, amount.litres().likely(), 1e-9);
+        assertEquals(100, amount.litres().likely(), 1e-9);
         assertEquals(Optional.of(Cap.AT_HAND), amount.cap());
         assertTrue(value(amount, Key.FULL_NEED) > amount.kg().likely());
     }
@@ -325,9 +354,13 @@ class DoseCalculatorTest {
     void enlargingReachesAtLeastTheSizeThatHoldsHeatAndAtMostTheWinterSize() {
         PileStock small = PileStock.ofSize(Band.exact(0.4), Basis.REPORTED, Observed.nothing());
         DoseAmount winter = DoseCalculator.calculate(Dose.ENLARGE, context(small, List.of(), true));
-        assertEquals(360, winter.litres().low(), 1e-9);
-        assertEquals(360, winter.litres().likely(), 1e-9);
-        assertEquals(600, winter.litres().high(), 1e-9);
+        assertEquals(120, winter.litres().likely(), 1e-9, "at once no more than three tenths of what lies there");
+        assertEquals(Optional.of(Cap.SHARE_OF_PILE), winter.cap());
+        assertEquals(360 * 0.55, value(winter, Key.FULL_NEED), 1e-9);
+        PileStock tiny = PileStock.ofSize(Band.exact(0.1), Basis.REPORTED, Observed.nothing());
+        DoseAmount hardly = DoseCalculator.calculate(Dose.ENLARGE, context(tiny, List.of(), true));
+        assertFalse(hardly.isNeeded(), "30 L of the 660 L that it lacks");
+        assertEquals(Optional.of(Cap.TOO_LITTLE), hardly.cap());
         PileStock big = PileStock.ofSize(Band.exact(1.4), Basis.REPORTED, Observed.nothing());
         assertEquals(
                 Optional.of(Cap.NO_NEED),
