@@ -84,11 +84,7 @@ public final class DoseWords {
         List<String> remarks = new ArrayList<>();
         for (DoseAmount dose : option.doses()) {
             dose.cap().ifPresent(c -> remarks.add(cap(dose.dose(), c)));
-            portions(dose)
-                    .ifPresent(n -> remarks.add(
-                            n <= MOST_PORTIONS || isWater(dose)
-                                    ? words.text("dose.portion", n)
-                                    : words.text("dose.small-part")));
+            portions(dose).ifPresent(n -> remarks.add(portion(dose, n)));
             atHand(dose).ifPresent(remarks::add);
             working(dose).ifPresent(remarks::add);
         }
@@ -98,6 +94,13 @@ public final class DoseWords {
     private String cap(Dose dose, Cap cap) {
         String own = "cap." + cap.id() + "." + dose.id();
         return words.catalogue().has(own) ? words.text(own) : words.word("cap", cap);
+    }
+
+    private String portion(DoseAmount dose, int of) {
+        if (dose.dose() == Dose.ENLARGE) {
+            return words.text("dose.portion.enlarge", of);
+        }
+        return of <= MOST_PORTIONS || isWater(dose) ? words.text("dose.portion", of) : words.text("dose.small-part");
     }
 
     private static boolean isWater(DoseAmount dose) {

@@ -75,6 +75,34 @@ class MoreReadingsTest {
         assertEquals(Basis.ESTIMATED, nitrogen.basis());
     }
 
+    /** A kilogram of soda, which is dry, in a hundred of straw; what was cooked with salt does not count. */
+    @Test
+    @DisplayName("weigh salted stuff against all dry matter, and food not at all")
+    void salt() {
+        String straw = "{'material': 'straw-general', 'amount': 100, 'unit': 'kg'}";
+        String soda = ", {'material': 'baking-soda', 'amount': 1, 'unit': 'kg'}";
+        String food = ", {'material': 'cooked-food', 'amount': 20, 'unit': 'kg'}";
+        double water = TestPile.KNOWLEDGE
+                .materials()
+                .get("straw-general")
+                .moisturePct()
+                .typical();
+        double wet =
+                TestPile.KNOWLEDGE.materials().get("baking-soda").moisturePct().typical();
+        double dry = 1 - wet / 100;
+        assertEquals(
+                100 * dry / (100 - water + dry),
+                all("'recipe': [" + straw + soda + "]").get(Reading.SALT_LOAD).likely(),
+                1e-9);
+        assertEquals(
+                0,
+                all("'recipe': [" + straw + food + "]").get(Reading.SALT_LOAD).likely(),
+                1e-9);
+        Map<Reading, Reads> added = all("'container': {'volume': {'value': 1, 'unit': 'm3'}}, 'log': [{'date':"
+                + " '2026-11-05', 'added': [{'material': 'baking-soda', 'amount': 1, 'unit': 'kg'}]}]");
+        assertTrue(added.get(Reading.SALT_LOAD).likely() < 1, added::toString);
+    }
+
     /** A point either way a week: six weeks after it was built the recipe's moisture is six points less sure. */
     @Test
     @DisplayName("are less sure of the moisture with every week")

@@ -73,6 +73,30 @@ class DoseCalculatorTest {
         }
     }
 
+    /** Over the season: all doses together, with the water that they come in. */
+    @Property(tries = 400)
+    void theDosesOfAFertiliserTogetherStayWithinTheLimits(
+            @ForAll("stocks") PileStock stock, @ForAll("dissolved") Dose dose) {
+        DoseAmount amount = DoseCalculator.calculate(dose, context(stock, List.of(), false));
+        double share = amount.material().orElseThrow().nitrogenPct().typical() / 100;
+        double grams = amount.kg().high() * 1000;
+        assertTrue(grams * share
+                <= amount.parts()
+                                * LIMITS.of(Limit.NITROGEN_MAX)
+                                * stock.volumeM3().likely()
+                        + 1e-6);
+        double wet = stock.wetKg().likely();
+        double before = stock.moisturePct().likely();
+        double poured = amount.parts() * amount.carrierLitres().high();
+        double after = (wet * before + 100 * poured) / (wet + poured);
+        assertTrue(after <= Math.max(LIMITS.of(Limit.MOISTURE_OK_HIGH), before) + 1e-6, amount::toString);
+    }
+
+    @Provide
+    Arbitrary<Dose> dissolved() {
+        return Arbitraries.of(Dose.UREA, Dose.AMMONIUM_SULPHATE);
+    }
+
     /** However little of whatever lies about: given is at least a fifth of the need, or of all the pile can take. */
     @Property(tries = 400)
     void whatIsAtHandIsNeverTheDoseWhereItIsLessThanAFifthOfTheNeed(

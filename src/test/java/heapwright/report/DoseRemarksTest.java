@@ -1,0 +1,68 @@
+package heapwright.report;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.advice.TestPile;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("What is said beside an amount")
+class DoseRemarksTest {
+
+    private static String told(String fields) {
+        Words words = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);
+        return new TextReport(words, false)
+                .write(TestPile.ADVISOR.diagnose(TestPile.of(fields)))
+                .replaceAll("\\s+", " ");
+    }
+
+    private static String stinking(int buckets) {
+        return "'asOf': '2026-06-14', 'built': '2026-05-20',"
+                + " 'container': {'kind': 'slatted-bin', 'volume': {'value': 1, 'unit': 'm3'}},"
+                + " 'recipe': [{'material': 'grass-clippings', 'amount': 60, 'unit': 'bucket'},"
+                + " {'material': 'kitchen-scraps', 'amount': 20, 'unit': 'bucket'}],"
+                + " 'log': [{'date': '2026-06-14', 'seen': ['soggy', 'smells-ammonia', 'slimy']}],"
+                + " 'atHand': [{'material': 'leaves-old-brown', 'amount': " + buckets + ", 'unit': 'bucket'}]";
+    }
+
+    private static String cold(String side) {
+        String edge = "{'value': " + side + ", 'unit': 'm'}";
+        return "'asOf': '2026-11-14', 'built': '2026-10-20', 'place': {'latitude': 60},"
+                + " 'container': {'kind': 'open-heap', 'length': " + edge + ", 'width': " + edge + ", 'height': " + edge
+                + "}, 'recipe': [{'material': 'grass-clippings', 'amount': 6, 'unit': 'bucket'},"
+                + " {'material': 'leaves-mixed', 'amount': 8, 'unit': 'bucket'}],"
+                + " 'log': [{'date': '2026-11-14', 'seen': ['core-cold', 'frost-at-night']}]";
+    }
+
+    @Test
+    @DisplayName("says how far a little at hand would go, and doses what does more")
+    void littleAtHand() {
+        String text = told(stinking(1));
+        assertTrue(text.contains("of straw: "), text);
+        assertTrue(text.contains("would cover only 1.1 % of the need by itself"), text);
+        assertFalse(told(stinking(40)).contains("of the need by itself"));
+    }
+
+    @Test
+    @DisplayName("has a tiny pile built into a new one, and a small one built up in portions")
+    void buildingUp() {
+        String tiny = told(cold("0.5"));
+        assertTrue(tiny.contains("fork this one into it"), tiny);
+        assertFalse(tiny.contains("of fresh mix"), tiny);
+        String small = told(cold("0.7"));
+        assertTrue(small.contains("of fresh mix: 110 L"), small);
+        assertTrue(small.contains("portion 1 of 4: build on the next"), small);
+    }
+
+    @Test
+    @DisplayName("tells water in as many portions as it takes")
+    void waterInPortions() {
+        String text = told("'asOf': '2026-07-14', 'built': '2026-05-20',"
+                + " 'container': {'kind': 'slatted-bin', 'volume': {'value': 1, 'unit': 'm3'}},"
+                + " 'log': [{'date': '2026-07-14', 'seen': ['dust-dry', 'squeeze-crumbles'],"
+                + " 'measured': {'moisture': {'value': 8, 'unit': '%'}}}]");
+        assertTrue(text.matches(".*of water.*portion 1 of ([6-9]|\\d\\d).*"), text);
+        assertFalse(text.contains("taking some of the wettest"), text);
+    }
+}
