@@ -135,9 +135,12 @@ final class Arranger {
 
     /**
      * The step of the likeliest finding: what is wrong first is put right first. Of findings as likely as that, the best
-     * step leads.
+     * step leads. What may wait, such as what not to use the compost for, leads only where it is very likely or nothing
+     * else is to do.
      */
-    private static Set<Remedy> leading(List<Option> options) {
+    private Set<Remedy> leading(List<Option> all) {
+        List<Option> soon = all.stream().filter(o -> !waits(o)).toList();
+        List<Option> options = soon.isEmpty() ? all : soon;
         double likeliest = options.stream().mapToDouble(Option::chance).max().orElse(0);
         return options.stream()
                 .filter(o -> o.chance() >= likeliest - AS_LIKELY)
@@ -145,6 +148,11 @@ final class Arranger {
                         .thenComparing(Comparator.comparing(Option::remedy).reversed()))
                 .map(o -> EnumSet.of(o.remedy()))
                 .orElse(EnumSet.noneOf(Remedy.class));
+    }
+
+    /** Whether a step may wait some weeks and serves a finding that is not beyond doubt. */
+    private boolean waits(Option option) {
+        return info(option).urgency() == Urgency.LATER && option.chance() < Grade.VERY_LIKELY.from();
     }
 
     private Option option(Remedy remedy, List<Ground> why) {

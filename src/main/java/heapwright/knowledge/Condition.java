@@ -101,6 +101,7 @@ public enum Condition implements Id {
     UNTURNED_SINCE_HEAT(true),
     // cold
     OPENED_IN_COLD_SEASON(true),
+    OPENED_AGAIN_AND_AGAIN(true),
     OPENED_OFTEN_IN_FROST(true),
     ROD_STOPPED_WITHOUT_FROST(true),
     ROD_STOPPED_IN_FROST(true),

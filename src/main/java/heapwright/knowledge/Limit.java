@@ -61,6 +61,7 @@ public enum Limit implements Id {
     AGE_OLD,
     AGE_FINISHED,
     TURN_RECENT,
+    OPENINGS_MANY,
     TURN_LONG_AGO,
     INPUT_RECENT,
     ALKALI_NITROGEN_APART,

@@ -33,5 +33,7 @@ public enum Reading implements Id {
     VOLUME,
     DOUBTED_VOLUME,
     AGE,
-    DAYS_SINCE_TURN
+    DAYS_SINCE_TURN,
+    /** On how many of the last seven days it was opened or turned. */
+    OPENINGS
 }

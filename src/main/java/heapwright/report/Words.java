@@ -195,7 +195,7 @@ public final class Words {
                     SOIL_SHARE -> figures.number(value, 0);
             case ASH_VOLUME, FERTILISER_NITROGEN -> figures.round(value);
             case LONGEST_PIECE -> figures.length(value);
-            case AGE, CORE_READING_AGE, DAYS_SINCE_TURN, DAYS_AT_SANITISING_HEAT, TURNS_AT_SANITISING_HEAT ->
+            case AGE, CORE_READING_AGE, DAYS_SINCE_TURN, OPENINGS, DAYS_AT_SANITISING_HEAT, TURNS_AT_SANITISING_HEAT ->
                 figures.number(value, 0);
             case ASH_LOAD, PH -> figures.number(value, 1);
             case SALT_LOAD -> figures.round(value);

@@ -101,7 +101,8 @@ public final class Edges {
                             Limit.AGE_OLD,
                             Limit.AGE_FINISHED,
                             Limit.TURN_LONG_AGO)),
-            new Soft(Reading.DAYS_SINCE_TURN, 0, 0, List.of(Limit.TURN_RECENT, Limit.TURN_LONG_AGO)));
+            new Soft(Reading.DAYS_SINCE_TURN, 0, 0, List.of(Limit.TURN_RECENT, Limit.TURN_LONG_AGO)),
+            new Soft(Reading.OPENINGS, 0, 0, List.of(Limit.OPENINGS_MANY)));
 
     private Edges() {}
 

@@ -53,6 +53,8 @@ public final class Quantities {
     private static final double DAYS_A_WEEK = 7;
 
     /** For how many days a measured temperature holds; judgement. */
+    private static final int WEEK = 7;
+
     private static final int TEMPERATURE_HOLDS = 7;
 
     private final Pile pile;
@@ -152,7 +154,21 @@ public final class Quantities {
                 turned.isPresent()
                         ? exact(Reading.DAYS_SINCE_TURN, turned.getAsInt())
                         : sinceBuilt(Reading.DAYS_SINCE_TURN));
+        long openings = openings();
+        if (openings > 0) {
+            readings.add(exact(Reading.OPENINGS, openings));
+        }
         return readings;
+    }
+
+    /** On how many days of the last week it was opened or turned, as far as that was noted. */
+    private long openings() {
+        return pile.log().stream()
+                .filter(e -> daysAgo(e) >= 0 && daysAgo(e) < WEEK)
+                .filter(e -> e.done().contains(Action.OPENED) || e.done().contains(Action.TURNED_FULLY))
+                .map(Entry::date)
+                .distinct()
+                .count();
     }
 
     /**
