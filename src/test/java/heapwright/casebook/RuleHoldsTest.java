@@ -76,8 +76,11 @@ class RuleHoldsTest {
         assertFalse(without.contains(dropped));
         with.remove(dropped);
         assertEquals(with, without);
-        List<Hold> holds =
-                new RuleHolds(advisor, new Casebook(knowledge).below(DEMO).subList(0, 3)).of(EnumSet.of(Pass.WEIGH));
+        List<Case> turns = new Casebook(knowledge)
+                .below(Path.of("cases", "winter")).stream()
+                        .filter(c -> c.file().startsWith("three-turns"))
+                        .toList();
+        List<Hold> holds = new RuleHolds(advisor, turns).of(EnumSet.of(Pass.WEIGH));
         assertTrue(holds.stream().anyMatch(h -> h.holder().isPresent()));
         assertTrue(holds.stream()
                 .map(h -> h.rule().id())
