@@ -77,7 +77,7 @@ class RuleHoldsTest {
         with.remove(dropped);
         assertEquals(with, without);
         List<Case> turns = new Casebook(knowledge)
-                .below(Path.of("cases", "winter")).stream()
+                .below(Path.of("cases", "practice")).stream()
                         .filter(c -> c.file().startsWith("three-turns"))
                         .toList();
         List<Hold> holds = new RuleHolds(advisor, turns).of(EnumSet.of(Pass.WEIGH));
