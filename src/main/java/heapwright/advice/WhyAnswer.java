@@ -7,6 +7,7 @@ import heapwright.advice.winter.Verdict;
 import heapwright.knowledge.Cause;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Why a pile is as it is, in one answer: the findings of the rules where one is likely, since they know what nose and
@@ -19,6 +20,10 @@ import java.util.Optional;
  */
 public record WhyAnswer(Verdict verdict, Factor factor, Optional<Cause> cause, boolean colder) {
 
+    /** What is wrong with the stuff itself: where such a finding leads, winter alone is no answer. */
+    private static final Set<Cause> OF_THE_MIX =
+            Set.of(Cause.TOO_MUCH_NITROGEN, Cause.TOO_ALKALINE, Cause.FAT_COATED, Cause.POORLY_MIXED);
+
     /** The answer of an advice; empty where neither rules nor model can say. */
     static Optional<WhyAnswer> of(List<Finding> findings, Optional<Story> story) {
         Optional<Finding> top = findings.stream()
@@ -26,23 +31,26 @@ public record WhyAnswer(Verdict verdict, Factor factor, Optional<Cause> cause, b
                 .filter(f -> Factor.behind(f.cause()) != Factor.UNKNOWN)
                 .findFirst();
         if (top.isPresent()) {
-            return Optional.of(of(top.get().cause(), story));
+            boolean leads = !OF_THE_MIX.contains(findings.get(0).cause());
+            return Optional.of(of(top.get().cause(), story, leads));
         }
         return story.map(s -> new WhyAnswer(s.verdict(), s.factor(), Optional.empty(), s.shortfallC() > 0));
     }
 
-    private static WhyAnswer of(Cause cause, Optional<Story> story) {
+    private static WhyAnswer of(Cause cause, Optional<Story> story, boolean leads) {
         Factor factor = Factor.behind(cause);
         Verdict verdict =
                 switch (cause) {
                     case FINISHED, MATURING, SPENT -> Verdict.FINISHED;
                     case JUST_BUILT -> Verdict.TOO_EARLY;
                     case WORKING_WELL -> Verdict.WORKING;
-                    case SLOWED_BY_WINTER, FROZEN_IN -> Verdict.JUST_WINTER;
+                    case SLOWED_BY_WINTER, FROZEN_IN -> leads ? Verdict.JUST_WINTER : Verdict.SOMETHING_WRONG;
                     case TOO_SMALL_FOR_COLD ->
-                        story.filter(s -> s.verdict() == Verdict.SOMETHING_WRONG)
-                                .map(Story::verdict)
-                                .orElse(Verdict.JUST_WINTER);
+                        !leads
+                                ? Verdict.SOMETHING_WRONG
+                                : story.filter(s -> s.verdict() == Verdict.SOMETHING_WRONG)
+                                        .map(Story::verdict)
+                                        .orElse(Verdict.JUST_WINTER);
                     default -> Verdict.SOMETHING_WRONG;
                 };
         return new WhyAnswer(

@@ -93,24 +93,15 @@ public record Knowledge(
         if (others.size() == evidence.size()) {
             throw new IllegalArgumentException("There is no row of evidence \"" + id + "\" to leave out");
         }
-        return new Knowledge(
-                signs,
-                causes,
-                dangers,
-                remedies,
-                cautions,
-                limits,
-                materials,
-                measures,
-                sources,
-                usualDoses,
-                keepOuts,
-                others,
-                weights);
+        return with(others, weights);
     }
 
     /** The same knowledge with other weights of evidence: it shows what a fit to other cases would make of it. */
     public Knowledge weighing(Weights others) {
+        return with(evidence, others);
+    }
+
+    private Knowledge with(List<Evidence> rows, Weights weighing) {
         return new Knowledge(
                 signs,
                 causes,
@@ -123,8 +114,8 @@ public record Knowledge(
                 sources,
                 usualDoses,
                 keepOuts,
-                evidence,
-                others);
+                rows,
+                weighing);
     }
 
     private static <K, V> Map<K, V> each(Map<K, V> rows, UnaryOperator<V> change) {

@@ -83,8 +83,15 @@ final class BuildText {
                         days.of(plan.looks().get(0)),
                         days.of(plan.looks().get(1)))
                 + " "
-                + words.text(plan.cold() ? "audit.build.turn-cold" : "audit.build.turn", days.of(plan.turn())));
+                + turn(plan));
         return steps;
+    }
+
+    private String turn(BuildPlan plan) {
+        if (pile.container().kind() == Kind.TUMBLER) {
+            return words.text("audit.build.spin");
+        }
+        return words.text(plan.cold() ? "audit.build.turn-cold" : "audit.build.turn", days.of(plan.turn()));
     }
 
     /** A heap or a bin is built from below. */

@@ -80,15 +80,24 @@ public final class DoseWords {
     }
 
     /** What to know about the amounts of a step: where they were held down, and what they rest on. */
-    public List<String> remarks(Option option) {
+    public List<String> remarks(Option option, Pile pile) {
         List<String> remarks = new ArrayList<>();
         for (DoseAmount dose : option.doses()) {
-            dose.cap().ifPresent(c -> remarks.add(cap(dose.dose(), c)));
-            portions(dose).ifPresent(n -> remarks.add(portion(dose, n)));
+            limit(dose, pile).ifPresent(remarks::add);
             atHand(dose).ifPresent(remarks::add);
             working(dose).ifPresent(remarks::add);
         }
         return remarks;
+    }
+
+    /** What held a dose down, and how the rest of the need is met, in one remark. */
+    private Optional<String> limit(DoseAmount dose, Pile pile) {
+        Optional<DoseAmount> whole = dose.cap().filter(c -> c == Cap.TOO_LITTLE).flatMap(c -> dose.whole());
+        if (whole.isPresent()) {
+            return whole.map(w ->
+                    words.text("dose.whole", measured(w, w.litres(), pile), what(w), amount(w, w.kg(), w.litres())));
+        }
+        return portions(dose).map(n -> portion(dose, n)).or(() -> dose.cap().map(c -> cap(dose.dose(), c)));
     }
 
     private String cap(Dose dose, Cap cap) {
@@ -163,6 +172,14 @@ public final class DoseWords {
         Figures figures = words.figures();
         boolean byVolume = dose.material().isEmpty();
         String likely = byVolume ? figures.volume(litres.likely()) : figures.mass(kg.likely());
+        Band band = byVolume ? litres : kg;
+        if (band.low() <= 0) {
+            // Perhaps none is needed: a span from nothing tells only its end.
+            String most = byVolume ? figures.volume(litres.high()) : figures.mass(kg.high());
+            return most.equals(likely)
+                    ? words.text("dose.most", most)
+                    : words.text("dose.span", likely, words.text("dose.most", most));
+        }
         String span = byVolume ? figures.volume(litres.low(), litres.high()) : figures.mass(kg.low(), kg.high());
         return span.equals(likely) ? likely : words.text("dose.span", likely, span);
     }

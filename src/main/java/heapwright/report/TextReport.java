@@ -196,7 +196,7 @@ public final class TextReport {
                 .filter(Gain::tells)
                 .ifPresent(g -> page.paragraph(
                         INDENT, 0, words.text("gain.heading") + " " + new ModelWords(words).gain(g, today)));
-        doses.remarks(main).forEach(line -> page.paragraph(INDENT, 0, line));
+        doses.remarks(main, pile).forEach(line -> page.paragraph(INDENT, 0, line));
         page.paragraph(INDENT, 0, words.text("step.why", why(main)));
         step.alternatives()
                 .forEach(other -> page.paragraph(INDENT, 0, words.text("step.or", alternative(other, pile))));

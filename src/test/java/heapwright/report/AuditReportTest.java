@@ -142,6 +142,8 @@ class AuditReportTest {
         assertTrue(text.contains("Fill in, a little of each in turn"), text);
         assertFalse(text.contains("Base") || text.contains("Footprint"), text);
         assertTrue(text.contains("So small a pile stays cool"), text);
+        assertTrue(text.contains("Turn the drum over five or six times, two or three times a week."), text);
+        assertFalse(text.contains("First turn about"), text);
     }
 
     private static String text(Audit audit) {

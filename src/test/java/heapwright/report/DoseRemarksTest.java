@@ -65,4 +65,24 @@ class DoseRemarksTest {
         assertTrue(text.matches(".*of water.*portion 1 of ([6-9]|\\d\\d).*"), text);
         assertFalse(text.contains("taking some of the wettest"), text);
     }
+
+    @Test
+    @DisplayName("tells the whole need by the barrow where the pile can take too little of it at once")
+    void wholeNeed() {
+        String text = told("'asOf': '2026-06-05', 'built': '2026-06-01',"
+                + " 'recipe': [{'material': 'grass-clippings', 'amount': 8, 'unit': 'wheelbarrow'}],"
+                + " 'log': [{'date': '2026-06-05', 'seen': ['core-hot', 'matted-grass', 'smells-ammonia', 'slimy']}]");
+        assertTrue(text.matches(".*All of it takes about \\d+ wheelbarrows of straw: .*Build a new heap.*"), text);
+    }
+
+    @Test
+    @DisplayName("gives only the end of a span that begins with nothing, and a limit once")
+    void spanFromNothing() {
+        String text = told("'asOf': '2027-02-20', 'built': '2026-10-01',"
+                + " 'log': [{'date': '2027-02-20', 'seen': ['rain-gets-in', 'slumped-dense', 'smells-putrid']}]");
+        assertTrue(text.contains(" of leaves: up to "), text);
+        assertFalse(text.contains("(0 "), text);
+        assertTrue(text.contains("portion 1 of "), text);
+        assertFalse(text.matches(".*The need is larger[^.]*\\. This is portion.*"), text);
+    }
 }

@@ -41,6 +41,15 @@ public record DoseAmount(
         return new DoseAmount(dose, Optional.of(material), kg, kg.times(litresPerKg), 1, 0, Band.ZERO, cap, working);
     }
 
+    /** The whole need of a dose that a limit held down or struck out, where it is known and of a material. */
+    public Optional<DoseAmount> whole() {
+        return working.stream()
+                .filter(term -> term.key() == Term.Key.FULL_NEED)
+                .flatMap(term ->
+                        material.stream().map(m -> ofMaterial(dose, m, term.value(), Optional.empty(), List.of())))
+                .findFirst();
+    }
+
     /** A single dose of a material by volume. */
     static DoseAmount ofVolume(Dose dose, Material material, Band litres, Optional<Cap> cap, List<Term> working) {
         double kgPerLitre = Density.byHand(material).likely() / Density.LITRES_PER_M3;

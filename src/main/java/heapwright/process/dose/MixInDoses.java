@@ -128,7 +128,11 @@ final class MixInDoses {
             return DoseAmount.none(dose, Optional.of(material), held.cap().orElse(Cap.NO_NEED), pile);
         }
         if (basis != Basis.ASSUMED && held.coversTooLittle(full)) {
-            return DoseAmount.none(dose, Optional.of(material), Cap.TOO_LITTLE, pile);
+            return DoseAmount.none(
+                    dose,
+                    Optional.of(material),
+                    Cap.TOO_LITTLE,
+                    Working.of(pile).and(Key.FULL_NEED, full, basis).terms());
         }
         PileStock stock = context.stock();
         Composition of = Composition.ofSeason(material);

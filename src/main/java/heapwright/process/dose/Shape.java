@@ -36,10 +36,4 @@ public record Shape(double lengthM, double widthM, double heightM) {
     public double topM2() {
         return lengthM * widthM;
     }
-
-    /** Volume of a layer of this thickness all round and over the top, cubic metres. */
-    public double wrappedM3(double thicknessM) {
-        double outer = (lengthM + 2 * thicknessM) * (widthM + 2 * thicknessM) * (heightM + thicknessM);
-        return outer - topM2() * heightM;
-    }
 }

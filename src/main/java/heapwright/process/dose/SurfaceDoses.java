@@ -23,7 +23,7 @@ final class SurfaceDoses {
     /** Winter cover of finished compost, cm: 15 to 20 (LYNCH96, published). */
     private static final Band WINTER_COVER_CM = new Band(15, 15, 20);
 
-    /** Straw or leaves round a pile, cm: common practice. */
+    /** Straw or leaves on top of a pile, cm: common practice. */
     private static final Band INSULATION_CM = new Band(20, 25, 30);
 
     /** More than half as much again is not gathered in one go in winter (judgement). */
@@ -88,20 +88,22 @@ final class SurfaceDoses {
         return with(context, Dose.COVER, lay, "compost-finished", "leaf-mould", "soil");
     }
 
+    /**
+     * The loose layer on top, where most heat leaves. As thick a coat all round would be nearly twice the pile; the sides
+     * are for bales, sacks and boards, which nobody measures by the bucket.
+     */
     static DoseAmount insulation(DoseContext context) {
-        Ceiling wrap = Ceiling.of(INSULATION_CM.map(cm -> context.shape().wrappedM3(cm / 100) * Density.LITRES_PER_M3))
+        double top = context.shape().topM2();
+        Ceiling layer = Ceiling.of(INSULATION_CM.map(cm -> top * cm / 100 * Density.LITRES_PER_M3))
                 .under(context.mostLitres(), Cap.SHARE_OF_PILE);
         Function<Material, DoseAmount> lay = material -> DoseAmount.ofVolume(
                 Dose.INSULATION,
                 material,
-                wrap.amount(),
-                wrap.cap(),
+                layer.amount(),
+                layer.cap(),
                 Working.start()
                         .and(Key.LAYER_DEPTH, INSULATION_CM, Basis.REPORTED)
-                        .and(
-                                Key.TOP_AREA,
-                                context.shape().topM2(),
-                                context.stock().volumeBasis())
+                        .and(Key.TOP_AREA, top, context.stock().volumeBasis())
                         .terms());
         return with(context, Dose.INSULATION, lay, "straw-general", "straw-wheat", "leaves-old-brown", "leaves-mixed");
     }

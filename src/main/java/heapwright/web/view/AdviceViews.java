@@ -120,7 +120,7 @@ public final class AdviceViews {
                 doses.told(main, pile),
                 words.word("urgency", step.urgency()),
                 info.how(),
-                doses.remarks(main),
+                doses.remarks(main, pile),
                 why(main),
                 info.expect(),
                 days(step),

@@ -124,21 +124,20 @@ class DoseAmountsTest {
                 TestDoses.dose(Dose.STARTER, TestDoses.plain(30)).kg());
     }
 
-    /** 20, 25 and 30 cm round a cube of a metre. */
+    /** 20, 25 and 30 cm on the square metre of a cube of a metre. */
     @Test
-    void insulationWrapsTheSidesAndTheTop() {
-        close(
-                new Band(1000 * (1.4 * 1.4 * 1.2 - 1), 1000 * (1.5 * 1.5 * 1.25 - 1), 1000 * (1.6 * 1.6 * 1.3 - 1)),
-                TestDoses.dose(Dose.INSULATION, TestDoses.plain(30), TestDoses.with(Limit.CARBON_MAX_SHARE, 500))
-                        .litres());
+    void insulationIsTheLooseLayerOnTop() {
+        DoseAmount amount = TestDoses.dose(Dose.INSULATION, TestDoses.plain(30));
+        close(new Band(200, 250, 300), amount.litres());
+        assertEquals(Optional.empty(), amount.cap());
     }
 
-    /** Twenty-five barrows round one cubic metre are no home dose: a third of it, where it is wanted most. */
+    /** A third of a cubic metre, at most a third of it: 0.48 m² would take 120 L, and 100 L is a third of 300. */
     @Test
     void insulationIsNoMoreThanAThirdOfThePile() {
-        DoseAmount amount = TestDoses.dose(Dose.INSULATION, TestDoses.plain(30));
+        DoseAmount amount = TestDoses.dose(Dose.INSULATION, TestDoses.ofSize(0.3));
         assertEquals(
-                TestLimits.LIMITS.share(Limit.CARBON_MAX_SHARE) * 1000,
+                TestLimits.LIMITS.share(Limit.CARBON_MAX_SHARE) * 300,
                 amount.litres().high(),
                 1e-9);
         assertEquals(Optional.of(Cap.SHARE_OF_PILE), amount.cap());

@@ -36,11 +36,4 @@ class ShapeTest {
         assertEquals(cube, Shape.of(footprint(OptionalDouble.of(3), OptionalDouble.empty()), 8));
         assertEquals(cube, Shape.of(footprint(OptionalDouble.empty(), OptionalDouble.of(3)), 8));
     }
-
-    /** 25 cm round four sides and on top of 2 × 1 × 0.8 m: 2.5 × 1.5 × 1.05 less 1.6. */
-    @Test
-    void aWrapGoesRoundTheSidesAndOverTheTop() {
-        assertEquals(3.9375 - 1.6, new Shape(2, 1, 0.8).wrappedM3(0.25), 1e-12);
-        assertEquals(0, new Shape(2, 1, 0.8).wrappedM3(0), 1e-12);
-    }
 }
