@@ -37,7 +37,7 @@ final class NextQuestions {
     private static final double WORTH_ASKING = 0.05;
 
     /** So many signs are tried at once. */
-    static final int PROMISING = 12;
+    static final int PROMISING = 6;
 
     /** A change of the first step counts as much as this many likelihoods turned from nothing to certain; judgement. */
     private static final double FIRST_STEP = 0.3;

@@ -68,15 +68,15 @@ final class Scales {
     }
 
     /** The same evidence with these weights. */
-    Weighed again(Weighed weighed) {
+    Weighed reweighed(Weighed weighed) {
         List<Piece> pieces = Stream.concat(weighed.supports().stream(), weighed.opposes().stream())
-                .map(this::again)
+                .map(this::reweighed)
                 .sorted(STRONGEST_FIRST)
                 .toList();
         return added(weighed.cause(), weighed.baseRate(), pieces);
     }
 
-    private Piece again(Piece piece) {
+    private Piece reweighed(Piece piece) {
         double weight = piece.degree() * weights.of(piece.rule().strength());
         return new Piece(
                 piece.rule(),
@@ -137,7 +137,7 @@ final class Scales {
                 p -> voices.computeIfAbsent(Voice.of(p), v -> new ArrayList<>()).add(p));
         Map<Piece, Double> shares = new HashMap<>();
         voices.forEach((voice, pieces) -> {
-            double share = first(voice, voices) ? 1 : weights.again();
+            double share = inFull(voice, voices) ? 1 : weights.again();
             for (Piece piece : pieces) {
                 shares.put(piece, share);
                 share *= weights.again();
@@ -147,7 +147,7 @@ final class Scales {
     }
 
     /** Whether a voice counts in full: the louder of told and reckoned, or what was told against the other side. */
-    private boolean first(Voice voice, Map<Voice, List<Piece>> voices) {
+    private boolean inFull(Voice voice, Map<Voice, List<Piece>> voices) {
         if (voices.containsKey(new Voice(voice.witness(), !voice.supports(), false))) {
             return !voice.reckoned();
         }

@@ -19,7 +19,7 @@ public record Weighed(Cause cause, double baseRate, double likelihood, List<Piec
 
     /** What the same evidence makes of it when the strengths weigh otherwise. */
     public Weighed under(Weights weights) {
-        return new Scales(Map.of(), weights).again(this);
+        return new Scales(Map.of(), weights).reweighed(this);
     }
 
     public Grade grade() {
