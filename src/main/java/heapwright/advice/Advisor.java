@@ -57,6 +57,9 @@ import java.util.stream.Collectors;
 public final class Advisor {
 
     private final Knowledge knowledge;
+    private static final Set<Reading> OUTDOORS =
+            EnumSet.of(Reading.OUTDOOR_TEMPERATURE, Reading.USUAL_OUTDOOR_TEMPERATURE);
+
     private final Supplier<Rulebook> rulebook;
     private final Inference inference;
     private final MixtureCalculator calculator;
@@ -252,7 +255,7 @@ public final class Advisor {
     private static boolean coldSeason(Quantities quantities, List<Reads> readings, List<Object> signs) {
         return signs.stream().anyMatch(s -> s instanceof Seen seen && seen.sign() == Sign.FROST_AT_NIGHT)
                 || readings.stream()
-                        .anyMatch(r -> r.reading() == Reading.OUTDOOR_TEMPERATURE
+                        .anyMatch(r -> OUTDOORS.contains(r.reading())
                                 && r.likelyBelow(quantities.limit(Limit.MEAN_COLD_SEASON)));
     }
 

@@ -24,6 +24,8 @@ public enum Reading implements Id {
     CORE_READING_AGE,
     OUTDOOR_TEMPERATURE,
     COLDEST_MONTH_AHEAD,
+    /** What the air is on the average at the date and the place, where nobody measured it. */
+    USUAL_OUTDOOR_TEMPERATURE,
     CORE_EXCESS,
     PEAK_TEMPERATURE,
     DAYS_AT_SANITISING_HEAT,

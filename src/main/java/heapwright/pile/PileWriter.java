@@ -70,6 +70,8 @@ public final class PileWriter {
     private static ObjectNode place(Place place) {
         ObjectNode node = NODES.objectNode();
         place.latitude().ifPresent(latitude -> number(node, "latitude", latitude));
+        token(node, "climate", place.climate(), Place.Climate.UNKNOWN);
+        quantity(node, "altitude", place.altitudeM(), LengthUnit.METRE);
         ArrayNode months = NODES.arrayNode();
         place.monthlyMeanC().forEach(mean -> months.add(number(mean)));
         put(node, "monthlyMeanC", months);

@@ -22,7 +22,12 @@ final class PlaceReader {
         OptionalDouble latitude = section.field("latitude")
                 .map(node -> section.number(node, -POLE, POLE, " degrees north", "60.2"))
                 .orElse(OptionalDouble.empty());
-        return new Place(latitude, months(section), section.tokens("settings", Setting.values()));
+        return new Place(
+                latitude,
+                section.token("climate", Place.Climate.values(), Place.Climate.UNKNOWN),
+                section.quantity("altitude", Quantity.ALTITUDE),
+                months(section),
+                section.tokens("settings", Setting.values()));
     }
 
     private static List<Double> months(Section section) {

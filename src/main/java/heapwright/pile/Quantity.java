@@ -9,6 +9,8 @@ import java.util.Optional;
 enum Quantity {
     CONTAINER_LENGTH(LengthUnit.values(), LengthUnit.METRE, 0.05, 50, "{\"value\": 1.2, \"unit\": \"m\"}"),
     PILE_HEIGHT(LengthUnit.values(), LengthUnit.METRE, 0.05, 10, "{\"value\": 0.9, \"unit\": \"m\"}"),
+    /** Up to the highest villages (from memory); land below the sea counts as level with it. */
+    ALTITUDE(LengthUnit.values(), LengthUnit.METRE, 0, 5500, "{\"value\": 350, \"unit\": \"m\"}"),
     PIECE_LENGTH(LengthUnit.values(), LengthUnit.CENTIMETRE, 0.01, 500, "{\"value\": 20, \"unit\": \"cm\"}"),
     DEPTH(LengthUnit.values(), LengthUnit.CENTIMETRE, 0, 500, "{\"value\": 40, \"unit\": \"cm\"}"),
     PILE_VOLUME(VolumeUnit.values(), VolumeUnit.CUBIC_METRE, 0.001, 1000, "{\"value\": 1, \"unit\": \"m3\"}"),

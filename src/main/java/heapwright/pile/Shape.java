@@ -20,7 +20,13 @@ enum Shape {
             "materials",
             "limits",
             "case"),
-    PLACE("{\"latitude\": 60.2, \"settings\": [\"rats-about\"]}", "latitude", "monthlyMeanC", "settings"),
+    PLACE(
+            "{\"latitude\": 60.2, \"climate\": \"inland\", \"settings\": [\"rats-about\"]}",
+            "latitude",
+            "climate",
+            "altitude",
+            "monthlyMeanC",
+            "settings"),
     CONTAINER(
             "{\"kind\": \"slatted-bin\", \"height\": {\"value\": 1, \"unit\": \"m\"}}",
             "kind",

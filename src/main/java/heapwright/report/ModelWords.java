@@ -191,7 +191,9 @@ public final class ModelWords {
         List<String> all = new ArrayList<>();
         words.assumed(model.pile()).ifPresent(all::add);
         Climate climate = model.climate();
-        all.add(words.text("climate." + climate.known().name().toLowerCase(java.util.Locale.ROOT)));
+        all.add(words.text(
+                "climate." + climate.known().name().toLowerCase(java.util.Locale.ROOT),
+                words.text("climate.latitude." + model.pile().place().climate().token())));
         if (model.typical()) {
             all.add(words.text("model.typical"));
         }

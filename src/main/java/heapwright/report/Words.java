@@ -200,8 +200,11 @@ public final class Words {
             case ASH_LOAD, PH -> figures.number(value, 1);
             case SALT_LOAD -> figures.round(value);
             case WET_DENSITY -> figures.density(value);
-            case CORE_TEMPERATURE, OUTDOOR_TEMPERATURE, COLDEST_MONTH_AHEAD, PEAK_TEMPERATURE ->
-                figures.temperature(value);
+            case CORE_TEMPERATURE,
+                    OUTDOOR_TEMPERATURE,
+                    USUAL_OUTDOOR_TEMPERATURE,
+                    COLDEST_MONTH_AHEAD,
+                    PEAK_TEMPERATURE -> figures.temperature(value);
             case CORE_EXCESS -> figures.temperatureDifference(value);
             case HEIGHT -> figures.length(value * 100);
             case VOLUME, DOUBTED_VOLUME -> figures.pileVolume(value);

@@ -196,6 +196,8 @@ public final class PileArbitraries {
                 Arbitraries.just(List.of()), figure(-40, 45).list().ofSize(12));
         return Combinators.combine(
                         maybe(-90, 90),
+                        Arbitraries.of(Place.Climate.class),
+                        maybe(0, 5000),
                         months,
                         Arbitraries.of(Setting.class).list().uniqueElements().ofMaxSize(3))
                 .as(Place::new);

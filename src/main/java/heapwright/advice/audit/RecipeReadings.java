@@ -5,6 +5,7 @@ import heapwright.advice.fact.Reads.Basis;
 import heapwright.advice.observe.Quantities;
 import heapwright.knowledge.Reading;
 import heapwright.pile.Pile;
+import heapwright.process.climate.LocalYear;
 import heapwright.process.mixture.Band;
 import heapwright.process.mixture.Mixture;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What the audit rules read of a recipe that is yet to be built. Its size is what the recipe makes, not what the bin
@@ -41,16 +43,17 @@ final class RecipeReadings {
         return new ArrayList<>(all.values());
     }
 
-    private static java.util.Optional<Reads> coldest(Pile pile) {
-        List<Double> means = pile.place().monthlyMeanC();
-        if (means.size() < MONTHS) {
-            return java.util.Optional.empty();
+    private static Optional<Reads> coldest(Pile pile) {
+        LocalYear year = LocalYear.of(pile.place());
+        if (year.known() == LocalYear.Known.ASSUMED) {
+            return Optional.empty();
         }
+        Basis basis = year.known() == LocalYear.Known.MONTHS ? Basis.REPORTED : Basis.ESTIMATED;
         int from = pile.built().getMonthValue() - 1;
         return java.util.stream.IntStream.rangeClosed(from, from + MONTHS_AHEAD)
-                .mapToObj(month -> means.get(month % MONTHS))
+                .mapToObj(month -> year.meanC().get(month % MONTHS))
                 .min(Comparator.naturalOrder())
-                .map(v -> new Reads(Reading.COLDEST_MONTH_AHEAD, v, v, v, Basis.REPORTED));
+                .map(v -> new Reads(Reading.COLDEST_MONTH_AHEAD, v, v, v, basis));
     }
 
     private static Reads reads(Reading reading, Band band) {

@@ -131,9 +131,12 @@ public final class Quantities {
                 .ifPresent(v -> readings.add(around(Reading.WET_DENSITY, v, v * DENSITY_DOUBT, 0, Double.MAX_VALUE)));
         latest(Measured::ph, fresh).ifPresent(v -> readings.add(around(Reading.PH, v, PH_DOUBT, 0, 14)));
         OptionalDouble core = latest(Measured::coreC, TEMPERATURE_HOLDS);
-        OptionalDouble outdoor = outdoor();
+        OptionalDouble outdoor = Outdoors.known(pile, latest(Measured::outdoorC, TEMPERATURE_HOLDS));
         core.ifPresent(v -> readings.add(temperature(Reading.CORE_TEMPERATURE, v, TEMPERATURE_DOUBT)));
         outdoor.ifPresent(v -> readings.add(temperature(Reading.OUTDOOR_TEMPERATURE, v, TEMPERATURE_DOUBT)));
+        if (outdoor.isEmpty()) {
+            Outdoors.usual(pile).ifPresent(readings::add);
+        }
         daysSinceCore().ifPresent(d -> readings.add(exact(Reading.CORE_READING_AGE, d)));
         if (core.isPresent() && outdoor.isPresent()) {
             readings.add(temperature(
@@ -209,14 +212,6 @@ public final class Quantities {
 
     private Materials materials() {
         return Materials.of(knowledge.materials(), pile.materials());
-    }
-
-    private OptionalDouble outdoor() {
-        OptionalDouble read = latest(Measured::outdoorC, TEMPERATURE_HOLDS);
-        List<Double> months = pile.place().monthlyMeanC();
-        return read.isPresent() || months.isEmpty()
-                ? read
-                : OptionalDouble.of(months.get(pile.asOf().getMonthValue() - 1));
     }
 
     private static Reads around(Reading reading, double value, double doubt, double floor, double ceiling) {

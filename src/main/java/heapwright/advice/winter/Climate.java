@@ -2,6 +2,7 @@ package heapwright.advice.winter;
 
 import heapwright.pile.Entry;
 import heapwright.pile.Pile;
+import heapwright.process.climate.LocalYear;
 import heapwright.process.heat.Weather;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -12,20 +13,10 @@ import java.util.TreeMap;
  * The outdoor temperatures of a pile's place. All figures without a source are judgement.
  *
  * @param known where they come from
- * @param january mean of the coldest or warmest month's side of the year, °C, for January
+ * @param january mean of January, °C
  * @param weather daily weather from the day the pile was built
  */
-public record Climate(Known known, double january, Weather weather) {
-
-    /** Where the outdoor temperatures come from. */
-    public enum Known {
-        /** Monthly means that the file gives. */
-        MONTHS,
-        /** A usual year for the latitude. */
-        LATITUDE,
-        /** A usual year with a cold winter, since the file says nothing of the place. */
-        ASSUMED
-    }
+public record Climate(LocalYear.Known known, double january, Weather weather) {
 
     /** Rain or snow, mm a day: about 370 mm a year. */
     private static final double USUAL_RAIN = 1.0;
@@ -33,8 +24,6 @@ public record Climate(Known known, double january, Weather weather) {
     private static final int HOLDS_DAYS = 12;
     /** A thermometer is read at one hour of a day; this much of its deviation is taken for the day's mean. */
     private static final double DAY_SHARE = 0.7;
-
-    private static final double USUAL_LATITUDE = 55;
 
     private static final double COLDEST = -60;
     private static final double WARMEST = 55;
@@ -45,38 +34,18 @@ public record Climate(Known known, double january, Weather weather) {
      * @param days length from the day it was built
      */
     public static Climate of(Pile pile, int days) {
-        Known known = !pile.place().monthlyMeanC().isEmpty()
-                ? Known.MONTHS
-                : pile.place().latitude().isPresent() ? Known.LATITUDE : Known.ASSUMED;
-        double[] months = known == Known.MONTHS
-                ? pile.place().monthlyMeanC().stream()
-                        .mapToDouble(Double::doubleValue)
-                        .toArray()
-                : usual(pile.place().latitude().orElse(USUAL_LATITUDE));
-        return new Climate(known, months[0], weather(months, pile.built(), days, pile));
+        LocalYear year = LocalYear.of(pile.place());
+        return new Climate(year.known(), year.meanC().get(0), weather(months(year), pile.built(), days, pile));
     }
 
     /** The year at another start, for a pile built earlier; readings do not count there. */
     static Weather smooth(Pile pile, LocalDate from, int days) {
-        Climate here = of(pile, 1);
-        double[] months = here.known == Known.MONTHS
-                ? pile.place().monthlyMeanC().stream()
-                        .mapToDouble(Double::doubleValue)
-                        .toArray()
-                : usual(pile.place().latitude().orElse(USUAL_LATITUDE));
-        return Weather.monthly(months, from.getDayOfYear(), days).withPrecipitation(USUAL_RAIN);
+        return Weather.monthly(months(LocalYear.of(pile.place())), from.getDayOfYear(), days)
+                .withPrecipitation(USUAL_RAIN);
     }
 
-    /** Monthly means by latitude: mean 30 − 0.45 per degree, swing 0.22 per degree, warmest in July of the north. */
-    private static double[] usual(double latitude) {
-        double north = Math.abs(latitude);
-        double mean = 30 - 0.45 * north;
-        double swing = 0.22 * north * Math.signum(latitude == 0 ? 1 : latitude);
-        double[] months = new double[12];
-        for (int m = 0; m < 12; m++) {
-            months[m] = mean - swing * Math.cos(2 * Math.PI * (m - 0.3) / 12);
-        }
-        return months;
+    private static double[] months(LocalYear year) {
+        return year.meanC().stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private static Weather weather(double[] months, LocalDate from, int days, Pile pile) {

@@ -1,6 +1,7 @@
 package heapwright.web.site;
 
 import heapwright.advice.audit.Audit;
+import heapwright.pile.Place;
 import heapwright.pile.Problem;
 import heapwright.pile.ReadResult;
 import heapwright.report.AuditJson;
@@ -22,6 +23,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** A recipe before it is built: its numbers, the verdict, the mend and the plan. It changes nothing on this machine. */
 final class BuildPage {
@@ -29,7 +31,8 @@ final class BuildPage {
     private static final String HERE = "/build";
     private static final List<String> CUTS = List.of("3", "10", "20", "40");
     private static final Pattern PLACE = Pattern.compile("/(recipe|atHand)/([0-9]+)(/([a-z]+))?.*");
-    private static final Pattern SIZE = Pattern.compile("/(?:container|place)/(length|width|height|latitude).*");
+    private static final Pattern SIZE =
+            Pattern.compile("/(?:container|place)/(length|width|height|latitude|climate).*");
 
     private final Site site;
     private final Renderer renderer;
@@ -119,6 +122,7 @@ final class BuildPage {
                 rows(words, RecipeForm.PREFIX, form.shown()),
                 rows(words, RecipeForm.AT_HAND, form.shownAtHand()),
                 form.size(),
+                climates(form.size().getOrDefault(RecipeForm.CLIMATE, "")),
                 Look.of(ctx).us() ? "in" : "cm",
                 form.rows(),
                 Names.of(site.knowledge()),
@@ -126,6 +130,16 @@ final class BuildPage {
                 audit,
                 outlook,
                 HERE + "/audit.json?" + form.query());
+    }
+
+    private List<Choice> climates(String chosen) {
+        return Stream.of(Place.Climate.values())
+                .filter(c -> c != Place.Climate.UNKNOWN)
+                .map(c -> new Choice(
+                        c.token(),
+                        texts.of("build.climate." + c.token()),
+                        c.token().equals(chosen)))
+                .toList();
     }
 
     private List<RowView> rows(Words words, String prefix, List<RecipeForm.Row> rows) {

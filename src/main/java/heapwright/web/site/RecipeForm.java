@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
@@ -20,7 +21,7 @@ import java.util.function.UnaryOperator;
  *
  * @param recipe rows of the recipe that hold something
  * @param atHand rows of what else is at hand
- * @param size length, width and height of the bin, and the latitude, by field; what is unknown is left out
+ * @param size length, width and height of the bin, and the latitude and climate, by field; what is unknown is left out
  * @param rows how many rows of the recipe are shown
  */
 record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, int rows) {
@@ -28,7 +29,10 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
     static final String PREFIX = "r";
     static final String AT_HAND = "h";
     static final String LATITUDE = "latitude";
-    static final List<String> SIZES = List.of("length", "width", "height", LATITUDE);
+    static final String CLIMATE = "climate";
+    static final List<String> SIZES = List.of("length", "width", "height", LATITUDE, CLIMATE);
+
+    private static final Set<String> OF_PLACE = Set.of(LATITUDE, CLIMATE);
 
     private static final int MOST = 40;
     private static final int USUAL = 4;
@@ -104,10 +108,13 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
         root.put("asOf", day.toString()).put("built", day.toString());
         ObjectNode container = JsonNodeFactory.instance.objectNode();
         if (size.containsKey(LATITUDE)) {
-            number(root.putObject("place"), LATITUDE, size.get(LATITUDE));
+            number(root.withObject("/place"), LATITUDE, size.get(LATITUDE));
+        }
+        if (size.containsKey(CLIMATE)) {
+            root.withObject("/place").put(CLIMATE, size.get(CLIMATE));
         }
         size.forEach((field, typed) -> {
-            if (field.equals(LATITUDE)) {
+            if (OF_PLACE.contains(field)) {
                 return;
             }
             ObjectNode quantity = container.putObject(field);

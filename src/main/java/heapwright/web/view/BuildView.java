@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param recipe rows of the recipe
  * @param atHand rows of what else is at hand
  * @param size the size of the bin, as typed
+ * @param climates what the winters are like
  * @param lengthUnit the unit it is typed in
  * @param rows how many rows are shown
  * @param materials names that can be picked
@@ -26,6 +27,7 @@ public record BuildView(
         List<RowView> recipe,
         List<RowView> atHand,
         Map<String, String> size,
+        List<Choice> climates,
         String lengthUnit,
         int rows,
         List<String> materials,

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.knowledge.Sign;
 import heapwright.pile.Pile;
+import heapwright.process.climate.LocalYear;
 import heapwright.process.heat.Event;
 import heapwright.process.heat.Matter;
 import java.util.List;
@@ -101,19 +102,19 @@ class PileModelTest {
     void climate() {
         String bin = WinterPiles.bin("none", "none");
         assertEquals(
-                Climate.Known.ASSUMED,
+                LocalYear.Known.ASSUMED,
                 WinterPiles.model(WinterPiles.pile("", bin, WinterPiles.GOOD, ""))
                         .climate()
                         .known());
         assertEquals(
-                Climate.Known.LATITUDE,
+                LocalYear.Known.LATITUDE,
                 WinterPiles.model(WinterPiles.pile("'latitude': 60", bin, WinterPiles.GOOD, ""))
                         .climate()
                         .known());
         PileModel plain = WinterPiles.model(WinterPiles.good(""));
         PileModel read = WinterPiles.model(
                 WinterPiles.good("{'date': '2026-10-30', 'measured': {'outdoor': {'value': -12, 'unit': 'C'}}}"));
-        assertEquals(Climate.Known.MONTHS, plain.climate().known());
+        assertEquals(LocalYear.Known.MONTHS, plain.climate().known());
         assertTrue(read.climate().weather().airC(20) < plain.climate().weather().airC(20) - 5);
         assertEquals(
                 plain.climate().weather().airC(100), read.climate().weather().airC(100), 1e-9);

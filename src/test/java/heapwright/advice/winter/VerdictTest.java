@@ -3,6 +3,7 @@ package heapwright.advice.winter;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.process.climate.LocalYear;
 import heapwright.process.heat.CoreReading;
 import heapwright.process.heat.Envelope;
 import heapwright.process.heat.Event;
@@ -29,7 +30,7 @@ class VerdictTest {
         return new PileModel(
                 WinterPiles.good(""),
                 PileState.cube(matter, 12, Envelope.slatted()),
-                new Climate(Climate.Known.MONTHS, -9, Weather.constant(air, age + 61)),
+                new Climate(LocalYear.Known.MONTHS, -9, Weather.constant(air, age + 61)),
                 events,
                 cores,
                 marks,

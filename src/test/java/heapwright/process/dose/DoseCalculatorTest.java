@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.advice.TestPile;
 import heapwright.knowledge.Dose;
 import heapwright.knowledge.KeepOutClass;
 import heapwright.knowledge.Limit;
@@ -192,21 +193,37 @@ class DoseCalculatorTest {
         }
     }
 
+    /** Grass grows at a daily mean of 5 °C (usual base of the growing season; from memory): all winter on a mild coast. */
+    @Test
+    void grassGrowsInJanuaryOnAMildCoastOnly() {
+        assertTrue(grass("2027-01-15", "'latitude': 48, 'climate': 'mild-coast'"));
+        assertFalse(grass("2027-01-15", "'latitude': 48, 'climate': 'inland'"));
+        assertTrue(grass("2027-07-15", "'latitude': 60"));
+        assertFalse(grass("2027-07-15", "'latitude': -48, 'climate': 'inland'"));
+        assertFalse(grass("2026-12-15", ""));
+        assertTrue(grass("2026-11-15", ""));
+    }
+
+    private static boolean grass(String day, String place) {
+        return Supply.of(TestPile.of("'asOf': '" + day + "', 'place': {" + place + "}"))
+                .grassGrows();
+    }
+
     /** Nobody mows in January where grass rests, nor rakes up leaves in June; what lies at hand is taken whenever. */
     @Test
     void whatTheMonthDoesNotGiveIsNotAskedFor() {
         PileStock stock = PileStock.of(CALCULATOR.mix(List.of(Portion.ofKilograms(LEAVES, 300))));
         assertEquals("kitchen-scraps", chosen(Dose.GREENS, stock, new Supply(Month.JANUARY, false), List.of()));
         assertEquals("grass-clippings", chosen(Dose.GREENS, stock, new Supply(Month.JANUARY, true), List.of()));
-        assertEquals("grass-clippings", chosen(Dose.GREENS, stock, new Supply(Month.JUNE, false), List.of()));
+        assertEquals("grass-clippings", chosen(Dose.GREENS, stock, new Supply(Month.JUNE, true), List.of()));
         PileStock wet = PileStock.ofSize(Band.exact(1), Basis.REPORTED, Observed.nothing());
-        assertEquals("straw-general", chosen(Dose.SOAK_UP, wet, new Supply(Month.JUNE, false), List.of()));
+        assertEquals("straw-general", chosen(Dose.SOAK_UP, wet, new Supply(Month.JUNE, true), List.of()));
         assertEquals(
                 "leaves-old-brown",
                 chosen(
                         Dose.SOAK_UP,
                         wet,
-                        new Supply(Month.JUNE, false),
+                        new Supply(Month.JUNE, true),
                         List.of(new Stock("leaves-old-brown", Optional.empty()))));
     }
 

@@ -26,7 +26,7 @@ final class TestDoses {
     private static final MixtureCalculator CALCULATOR = new MixtureCalculator();
 
     /** A month that gives grass and leaves alike. */
-    static final Supply OCTOBER = new Supply(Month.OCTOBER, false);
+    static final Supply OCTOBER = new Supply(Month.OCTOBER, true);
 
     private TestDoses() {}
 

@@ -1,0 +1,39 @@
+package heapwright.advice.observe;
+
+import heapwright.advice.fact.Reads;
+import heapwright.advice.fact.Reads.Basis;
+import heapwright.knowledge.Reading;
+import heapwright.pile.Pile;
+import heapwright.process.climate.LocalYear;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The air round a pile on the day of advice. */
+final class Outdoors {
+
+    /** So far a station's mean of a month may be off a usual year, K ({@code LocalYearTest}). */
+    private static final double USUAL_DOUBT = 5;
+
+    private Outdoors() {}
+
+    /** What was read lately, else the mean of the month that is told for the place. */
+    static OptionalDouble known(Pile pile, OptionalDouble read) {
+        var months = pile.place().monthlyMeanC();
+        return read.isPresent() || months.isEmpty()
+                ? read
+                : OptionalDouble.of(months.get(pile.asOf().getMonthValue() - 1));
+    }
+
+    /** Where neither is known: the mean of the date in a usual year at the latitude. */
+    static Optional<Reads> usual(Pile pile) {
+        OptionalDouble mean = LocalYear.of(pile.place()).on(pile.asOf());
+        return mean.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Reads(
+                        Reading.USUAL_OUTDOOR_TEMPERATURE,
+                        mean.getAsDouble() - USUAL_DOUBT,
+                        mean.getAsDouble(),
+                        mean.getAsDouble() + USUAL_DOUBT,
+                        Basis.ESTIMATED));
+    }
+}

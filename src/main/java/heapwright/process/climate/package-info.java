@@ -1,0 +1,2 @@
+/** What the year outdoors is like where a pile stands. */
+package heapwright.process.climate;
