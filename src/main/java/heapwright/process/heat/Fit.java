@@ -6,8 +6,10 @@ package heapwright.process.heat;
  * is then added to the shells' temperatures, all of it at the core, less further out. One is for one run and one thread.
  */
 final class Fit {
-    /** In order of their pull, so that the search can end early. */
-    private static final double[] BIASES = {1, 0.85, 1.2, 0.7, 1.5, 0.5, 2, 3, 0.3, 0.18, 0.1, 0.05, 0.02};
+    /** The rates tried besides that of the recipe, from it outwards, so that the search can end early. */
+    private static final double[] SLOWER = {0.85, 0.7, 0.5, 0.3, 0.18, 0.1, 0.05, 0.02};
+
+    private static final double[] FASTER = {1.2, 1.5, 2, 3};
     /** A pull towards the recipe: a rate wrong by a factor e counts like a miss of this, K (judgement). */
     private static final double PULL_K = 1.5;
     /** Of the shift at the core this part is missing at the skin (judgement). */
@@ -15,7 +17,17 @@ final class Fit {
     /** A shift smaller than this is left alone, K. */
     private static final double LEAST_K = 0.05;
 
+    /**
+     * From one reading to the next that follows within so many days, neither of them above so many °C, neither food nor
+     * water runs out and nothing overheats, so that a faster rate never ends in a colder core (judgement).
+     */
+    private static final int STEADY_DAYS = 2;
+
+    private static final double STEADY_C = 40;
+
     private final Run fork;
+    private double best;
+    private double least;
 
     Fit(Run run) {
         fork = new Run(run);
@@ -23,30 +35,64 @@ final class Fit {
 
     /** The bias with which a run, lived on to the day of a reading, comes nearest to it. */
     double bias(Run from, CoreReading reading) {
-        double best = 1;
-        double least = Double.MAX_VALUE;
-        for (double bias : BIASES) {
-            double pull = PULL_K * Math.log(bias);
-            if (pull * pull >= least) {
-                break;
-            }
-            double miss = core(from, bias, reading.day()) - reading.celsius();
-            double cost = miss * miss + pull * pull;
-            if (cost < least) {
-                least = cost;
-                best = bias;
-            }
+        boolean steady = reading.day() - from.day < STEADY_DAYS
+                && Math.max(reading.celsius(), from.s.temperature[0]) < STEADY_C;
+        double plain = miss(from, 1, reading);
+        best = 1;
+        least = square(plain);
+        if (plain > 0 || !steady) {
+            search(from, reading, SLOWER, steady);
+        }
+        if (plain < 0 || !steady) {
+            search(from, reading, FASTER, steady);
         }
         return best;
     }
 
-    private double core(Run from, double bias, int day) {
+    /**
+     * Tries rates from that of the recipe outwards, as long as one can still be better. Where a faster rate is never
+     * colder, none is tried beyond one that misses on the other side, nor where even the outermost, which misses least,
+     * would not make good the pull.
+     */
+    private void search(Run from, CoreReading reading, double[] biases, boolean steady) {
+        if (square(pull(biases[0])) >= least) {
+            return;
+        }
+        double outermost = biases[biases.length - 1];
+        boolean slower = outermost < 1;
+        double end = miss(from, outermost, reading);
+        double unavoidable = steady && end > 0 == slower ? square(end) : 0;
+        for (double bias : biases) {
+            if (unavoidable + square(pull(bias)) >= least) {
+                return;
+            }
+            double miss = bias == outermost ? end : miss(from, bias, reading);
+            double cost = square(miss) + square(pull(bias));
+            if (cost < least) {
+                least = cost;
+                best = bias;
+            }
+            if (steady && miss > 0 != slower) {
+                return;
+            }
+        }
+    }
+
+    private static double pull(double bias) {
+        return PULL_K * Math.log(bias);
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+
+    private double miss(Run from, double bias, CoreReading reading) {
         fork.goOnFrom(from);
         fork.rateTimes = bias;
-        while (fork.day <= day) {
+        while (fork.day <= reading.day()) {
             fork.live();
         }
-        return fork.s.temperature[0];
+        return fork.s.temperature[0] - reading.celsius();
     }
 
     /** Moves the temperatures of a run so that its core is as measured. */
