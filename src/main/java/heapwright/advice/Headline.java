@@ -7,6 +7,7 @@ import heapwright.knowledge.Knowledge;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What is said first: a danger, then what must not be used, then trouble, then what is well. The one rule for every
@@ -52,7 +53,13 @@ public record Headline(Kind kind, List<Finding> findings) {
                 of(advice, knowledge, EnumSet.of(CauseInfo.Kind.MUST_NOT_BE_USED, CauseInfo.Kind.TROUBLE));
         List<Finding> well = of(advice, knowledge, EnumSet.of(CauseInfo.Kind.WELL));
         if (!troubles.isEmpty() && (troubled(troubles) || !sound(well, troubles))) {
-            return new Headline(Kind.TROUBLE, troubles);
+            return new Headline(
+                    Kind.TROUBLE,
+                    sound(well, troubles)
+                            ? Stream.concat(well.stream().limit(1), troubles.stream())
+                                    .limit(MOST)
+                                    .toList()
+                            : troubles);
         }
         return well.isEmpty() ? new Headline(Kind.UNCLEAR, List.of()) : new Headline(Kind.WELL, well.subList(0, 1));
     }

@@ -1,0 +1,49 @@
+package heapwright.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import heapwright.knowledge.Cause;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("The headline")
+class HeadlineTest {
+
+    private static Headline of(String fields) {
+        return Headline.of(TestPile.ADVISOR.advise(TestPile.of(fields)), TestPile.KNOWLEDGE);
+    }
+
+    private static List<Cause> causes(Headline headline) {
+        return headline.findings().stream().map(Finding::cause).toList();
+    }
+
+    @Test
+    @DisplayName("names what is well before a trouble that is likely but less so")
+    void youngBeforeSmall() {
+        Headline headline = of("'asOf': '2026-10-28', 'built': '2026-10-25',"
+                + "'container': {'kind': 'open-heap', 'volume': {'value': 0.4, 'unit': 'm3'}},"
+                + "'log': [{'date': '2026-10-28', 'seen': ['core-warm', 'squeeze-holds'],"
+                + " 'measured': {'core': {'value': 25, 'unit': 'C'}, 'outdoor': {'value': 4, 'unit': 'C'}}}]");
+        assertEquals(Headline.Kind.TROUBLE, headline.kind());
+        assertEquals(List.of(Cause.JUST_BUILT, Cause.TOO_SMALL_FOR_COLD), causes(headline));
+    }
+
+    @Test
+    @DisplayName("names troubles alone where they are likelier than that all is well")
+    void troubleAlone() {
+        Headline headline = of("'asOf': '2026-10-28', 'built': '2026-08-25',"
+                + "'log': [{'date': '2026-10-28', 'seen': ['soggy', 'squeeze-streams', 'smells-rotten-egg']}]");
+        assertEquals(Headline.Kind.TROUBLE, headline.kind());
+        assertEquals(Cause.TOO_WET, causes(headline).get(0));
+    }
+
+    @Test
+    @DisplayName("says that it is well where nothing is likely wrong")
+    void well() {
+        Headline headline = of("'asOf': '2027-05-28', 'built': '2026-03-25', 'log': [{'date': '2027-05-28', 'seen':"
+                + " ['dark-crumbly', 'smells-earthy', 'core-cold'], 'notSeen': ['test-seedlings-stunted']}]");
+        assertEquals(Headline.Kind.WELL, headline.kind());
+        assertEquals(List.of(Cause.FINISHED), causes(headline));
+    }
+}
