@@ -3,8 +3,6 @@ package heapwright.advice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import heapwright.advice.winter.Story;
-import heapwright.advice.winter.Verdict;
 import heapwright.casebook.JudgedCases;
 import heapwright.casebook.JudgedCases.Judged;
 import heapwright.knowledge.Cause;
@@ -13,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
@@ -31,12 +28,6 @@ class HairTest {
 
     /** A likelihood may move by this. */
     private static final double MOST = 0.02;
-
-    /**
-     * And by this where the model's verdict turns, which is one of a few words and turns at once: a fair piece of evidence
-     * (5 decibans) moves an even chance by 0.26.
-     */
-    private static final double MOST_BY_VERDICT = 0.26;
 
     /** Two steps whose worth differs by less than this part may change places. */
     private static final double EQUAL = 0.01;
@@ -120,18 +111,13 @@ class HairTest {
     }
 
     private static void jump(Advice one, Advice other, String where, List<String> jumps) {
-        double most = verdict(one).equals(verdict(other)) ? MOST : MOST_BY_VERDICT;
         for (Cause cause : one.outcome().weighed().keySet()) {
             double moved = Math.abs(one.outcome().weighed().get(cause).likelihood()
                     - other.outcome().weighed().get(cause).likelihood());
-            if (moved > most) {
+            if (moved > MOST) {
                 jumps.add(String.format(Locale.ROOT, "%s: %s by %.3f", where, cause.id(), moved));
             }
         }
-    }
-
-    private static Optional<Verdict> verdict(Advice advice) {
-        return advice.story().map(Story::verdict);
     }
 
     private static List<Remedy> first(Advice advice) {

@@ -11,19 +11,21 @@ public final class ModelFacts {
 
     private ModelFacts() {}
 
-    /** The facts of a story; none for a pile that works or is too young. */
+    /** The facts of a story, each in the degree in which its verdict is so; none for a pile that works or is too young. */
     public static List<ModelSays> of(Story story) {
+        Leaning leaning = story.leaning();
         List<ModelSays> facts = new ArrayList<>();
-        switch (story.verdict()) {
-            case JUST_WINTER -> facts.add(new ModelSays(ModelFinding.COLD_AS_HEALTHY, story.shortfallC()));
-            case FINISHED -> facts.add(new ModelSays(ModelFinding.SPENT, story.shortfallC()));
-            case SOMETHING_WRONG -> {
-                facts.add(new ModelSays(ModelFinding.COLDER_THAN_HEALTHY, story.shortfallC()));
-                factor(story.factor()).ifPresent(s -> facts.add(new ModelSays(s, story.shortfallC())));
-            }
-            case WORKING, TOO_EARLY -> {}
-        }
+        add(facts, ModelFinding.COLD_AS_HEALTHY, story, leaning.justWinter());
+        add(facts, ModelFinding.SPENT, story, leaning.finished());
+        add(facts, ModelFinding.COLDER_THAN_HEALTHY, story, leaning.somethingWrong());
+        factor(story.ifWrong()).ifPresent(says -> add(facts, says, story, leaning.somethingWrong()));
         return facts;
+    }
+
+    private static void add(List<ModelSays> facts, ModelFinding says, Story story, double degree) {
+        if (degree > 0) {
+            facts.add(new ModelSays(says, story.shortfallC(), degree));
+        }
     }
 
     private static Optional<ModelFinding> factor(Factor factor) {

@@ -5,7 +5,6 @@ import heapwright.process.heat.Constants;
 import heapwright.process.heat.CoreReading;
 import heapwright.process.heat.Ensemble;
 import heapwright.process.heat.Event;
-import heapwright.process.heat.Readiness;
 import heapwright.process.heat.Retrace;
 import heapwright.process.heat.Spread;
 import heapwright.process.heat.StateMark;
@@ -25,6 +24,8 @@ import java.util.concurrent.ForkJoinTask;
  * @param healthy core of the healthy pile day by day, 10th to 90th percentile
  * @param verdict what the temperatures say
  * @param factor what held it back most since it stalled
+ * @param ifWrong the same, taken that something is wrong
+ * @param leaning in what degree each verdict is so
  * @param shortfallC kelvin by which the telling reading stands below the healthy band, 0 or more
  * @param telling of the readings since the pile was last hot, the one furthest below the healthy band, else the last
  */
@@ -34,20 +35,15 @@ public record Story(
         Bands healthy,
         Verdict verdict,
         Factor factor,
+        Factor ifWrong,
+        Leaning leaning,
         double shortfallC,
         CoreReading telling) {
 
     private static final int SAMPLES = 16;
     /** A recipe from tables in a weather that is known but for its days. */
     private static final Spread DOUBT = new Spread(0.05, 0.15, 0.25, 0.20, 0.3, 0.35, 4, 0.25, 3, 1.0, 1.5);
-    /** A band is no wall: this much below it counts, K (judgement). */
-    private static final double CLEARLY_K = 3;
 
-    private static final int YOUNG_DAYS = 4;
-    private static final int LEAST_DAYS_TO_FINISH = 30;
-    private static final double WARM_C = 40;
-    private static final double WARM_EXCESS_K = 15;
-    private static final double WINTER_C = 10;
     private static final int LATELY = 14;
     /** A factor must have held for this part of the time to be the answer (judgement). */
     private static final double PART = 0.3;
@@ -74,8 +70,11 @@ public record Story(
         CoreReading last = model.cores().get(model.cores().size() - 1);
         CoreReading telling = telling(model.cores(), healthy);
         double shortfall = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
-        Verdict verdict = verdict(model, past, last, shortfall);
-        return new Story(model, past, healthy, verdict, factor(model, past, last, verdict), shortfall, telling);
+        Factor ifWrong = factor(model, past, last, Verdict.SOMETHING_WRONG);
+        Leaning leaning = Leaning.of(model, past, healthy, ifWrong.mendable());
+        Verdict verdict = leaning.verdict(model.age());
+        Factor factor = factor(model, past, last, verdict);
+        return new Story(model, past, healthy, verdict, factor, ifWrong, leaning, shortfall, telling);
     }
 
     private static Retrace past(PileModel model) {
@@ -108,7 +107,7 @@ public record Story(
     private static CoreReading telling(List<CoreReading> cores, Bands healthy) {
         CoreReading telling = cores.get(cores.size() - 1);
         double most = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
-        for (int i = cores.size() - 1; i >= 0 && cores.get(i).celsius() < WARM_C; i--) {
+        for (int i = cores.size() - 1; i >= 0 && cores.get(i).celsius() < Leaning.WARM_C; i--) {
             double here = healthy.low()[cores.get(i).day()] - cores.get(i).celsius();
             if (here > most) {
                 most = here;
@@ -116,30 +115,6 @@ public record Story(
             }
         }
         return telling;
-    }
-
-    private static Verdict verdict(PileModel model, Retrace past, CoreReading last, double shortfall) {
-        double outdoor = model.climate().weather().airC(last.day());
-        boolean warm = last.celsius() >= WARM_C || last.celsius() >= outdoor + WARM_EXCESS_K;
-        if (warm) {
-            return Verdict.WORKING;
-        }
-        if (model.age() >= LEAST_DAYS_TO_FINISH
-                && Readiness.standard().spent(past.course().last())) {
-            return Verdict.FINISHED;
-        }
-        if (shortfall >= CLEARLY_K) {
-            return Verdict.SOMETHING_WRONG;
-        }
-        if (model.age() <= YOUNG_DAYS) {
-            return Verdict.TOO_EARLY;
-        }
-        if (outdoor < WINTER_C) {
-            return Verdict.JUST_WINTER;
-        }
-        return factor(model, past, last, Verdict.SOMETHING_WRONG).mendable()
-                ? Verdict.SOMETHING_WRONG
-                : Verdict.WORKING;
     }
 
     private static Factor factor(PileModel model, Retrace past, CoreReading last, Verdict verdict) {

@@ -35,8 +35,8 @@ final class Fit {
 
     /** The bias with which a run, lived on to the day of a reading, comes nearest to it. */
     double bias(Run from, CoreReading reading) {
-        boolean steady = reading.day() - from.day < STEADY_DAYS
-                && Math.max(reading.celsius(), from.s.temperature[0]) < STEADY_C;
+        boolean steady =
+                reading.day() - from.day < STEADY_DAYS && Math.max(reading.celsius(), from.s.temperature[0]) < STEADY_C;
         double plain = miss(from, 1, reading);
         best = 1;
         least = square(plain);

@@ -104,8 +104,8 @@ class RowsTest {
                 Arguments.of(
                         "what the model says",
                         new When.ModelSays(ModelFinding.SPENT),
-                        List.of(new ModelSays(ModelFinding.SPENT, 3)),
-                        List.of(new ModelSays(ModelFinding.TOO_SOUR, 3))),
+                        List.of(new ModelSays(ModelFinding.SPENT, 3, 1)),
+                        List.of(new ModelSays(ModelFinding.TOO_SOUR, 3, 1))),
                 Arguments.of(
                         "what went in",
                         new When.WentIn(List.of(Trait.GRASS, Trait.LEAVES)),

@@ -255,7 +255,7 @@ class ScalesTest {
     /** What the model of heat says of the water. */
     private static Firing reckoned(String id, Evidence.Speaks speaks, Strength strength) {
         Firing told = firing(row(id, speaks, strength, Witness.WATER), Sign.SOGGY);
-        return new Firing(told.rule(), List.of(new ModelSays(ModelFinding.SHORT_OF_AIR, 5)), told.result());
+        return new Firing(told.rule(), List.of(new ModelSays(ModelFinding.SHORT_OF_AIR, 5, 1)), told.result());
     }
 
     private static Evidence row(String id, Evidence.Speaks speaks, Strength strength, Witness witness) {

@@ -1,0 +1,169 @@
+package heapwright.advice.winter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.advice.fact.ModelSays;
+import heapwright.knowledge.ModelFinding;
+import heapwright.process.climate.LocalYear;
+import heapwright.process.heat.Bands;
+import heapwright.process.heat.CoreReading;
+import heapwright.process.heat.Envelope;
+import heapwright.process.heat.Matter;
+import heapwright.process.heat.PileState;
+import heapwright.process.heat.Retrace;
+import heapwright.process.heat.Weather;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The edges and their widths are those of docs/method/winter.md; the band of the healthy pile is invented. */
+@DisplayName("A verdict on a pile's past")
+class LeaningTest {
+
+    private static final int AGE = 20;
+    private static final double LOW = 25;
+    private static final Retrace UNASKED = new Retrace(null, List.of(), OptionalInt.empty(), null);
+
+    private static PileModel model(double air, int age, CoreReading... cores) {
+        return new PileModel(
+                WinterPiles.good(""),
+                PileState.cube(Matter.of(1, 500, 0.58, 0.25, 0.40, 0.25, 30, 4), 12, Envelope.slatted()),
+                new Climate(LocalYear.Known.MONTHS, -9, Weather.constant(air, age + 61)),
+                List.of(),
+                List.of(cores),
+                List.of(),
+                age,
+                60,
+                false);
+    }
+
+    /** With a healthy pile whose band begins at 25 °C every day. */
+    private static Leaning leaning(double air, int age, boolean mendable, CoreReading... cores) {
+        double[] low = new double[age + 1];
+        Arrays.fill(low, LOW);
+        return Leaning.of(model(air, age, cores), UNASKED, new Bands(low, low, low), mendable);
+    }
+
+    private static CoreReading today(double celsius) {
+        return new CoreReading(AGE, celsius);
+    }
+
+    @ParameterizedTest(name = "outdoors {0} °C, core {1} °C: {2}")
+    @CsvSource({
+        "35, 37.5, 0",
+        "35, 38.75, 0.25",
+        "35, 40, 0.5",
+        "35, 42.5, 1",
+        "35, 60, 1",
+        "5, 17.5, 0",
+        "5, 20, 0.5",
+        "5, 21.25, 0.75",
+        "5, 22.5, 1"
+    })
+    @DisplayName("is by degrees that it works, 5 K from not at all to in full")
+    void working(double air, double core, double degree) {
+        Leaning leaning = leaning(air, AGE, false, today(core));
+        assertEquals(degree, leaning.working(), 1e-9);
+        assertTrue(leaning.somethingWrong() <= 1 - degree + 1e-9, "as far as it works nothing is wrong");
+        assertTrue(leaning.justWinter() <= 1 - degree + 1e-9);
+    }
+
+    @ParameterizedTest(name = "core {0} °C: wrong {1}, winter {2}")
+    @CsvSource({"24, 0, 1", "23, 0.25, 0.75", "22, 0.5, 0.5", "21, 0.75, 0.25", "20, 1, 0", "5, 1, 0"})
+    @DisplayName("turns from winter to a fault over 4 K about 3 K below the healthy band")
+    void wrong(double core, double wrong, double winter) {
+        Leaning leaning = leaning(8.5, AGE, false, today(core));
+        assertEquals(0, leaning(8.5, AGE, false, today(LOW)).somethingWrong(), 1e-9);
+        double cool = 1 - leaning.working();
+        assertEquals(Math.min(cool, wrong), leaning.somethingWrong(), 1e-9);
+        assertEquals(Math.min(cool, Math.min(winter, 1)), leaning.justWinter(), 1e-9);
+    }
+
+    @ParameterizedTest(name = "outdoors {0} °C: winter {1}")
+    @CsvSource({"9, 1", "9.5, 0.75", "10, 0.5", "10.5, 0.25", "11, 0"})
+    @DisplayName("blames winter the less the milder it is, and instead what can be mended")
+    void winter(double air, double winter) {
+        Leaning mended = leaning(air, AGE, true, today(LOW - 1));
+        double cool = 1 - mended.working();
+        assertEquals(Math.min(cool, winter), mended.justWinter(), 1e-9);
+        assertEquals(Math.min(cool, 1 - winter), mended.somethingWrong(), 1e-9);
+        assertEquals(0, leaning(air, AGE, false, today(LOW - 1)).somethingWrong(), 1e-9, "nothing that can be mended");
+        Leaning young = leaning(air, 4, true, new CoreReading(4, LOW - 1));
+        assertEquals(0, young.justWinter(), 1e-9, "too early to say");
+        assertEquals(0, young.somethingWrong(), 1e-9, "too early to say");
+        assertEquals(
+                mended.justWinter(),
+                leaning(air, 5, true, new CoreReading(5, LOW - 1)).justWinter(),
+                1e-9);
+    }
+
+    @ParameterizedTest(name = "then {0} °C: {1}")
+    @CsvSource({"37.5, 1", "38.75, 0.75", "40, 0.5", "41.25, 0.25", "42.5, 0"})
+    @DisplayName("counts what was before the pile was last hot the less the hotter it was")
+    void since(double then, double degree) {
+        Leaning leaning = leaning(20, AGE, false, new CoreReading(4, 5), new CoreReading(9, then), today(LOW));
+        assertEquals(degree, leaning.somethingWrong(), 1e-9);
+        assertEquals(
+                1,
+                leaning(20, AGE, false, new CoreReading(4, 60), new CoreReading(9, 5), today(LOW))
+                        .somethingWrong(),
+                1e-9,
+                "heat before the cold hides nothing");
+        assertEquals(
+                0,
+                leaning(20, AGE, false, new CoreReading(4, 5), new CoreReading(9, then), today(45))
+                        .somethingWrong(),
+                1e-9,
+                "it is hot now");
+    }
+
+    @ParameterizedTest(name = "working {0}, finished {1}, wrong {2}, winter {3}, {4} days old: {5}")
+    @CsvSource({
+        "0.5, 0.5, 0.5, 0.5, 20, WORKING",
+        "0.49, 0.5, 0.5, 0.5, 20, FINISHED",
+        "0.49, 0.49, 0.5, 0.5, 20, SOMETHING_WRONG",
+        "0.49, 0.49, 0.49, 0.51, 20, JUST_WINTER",
+        "0.49, 0.49, 0.49, 0.5, 20, WORKING",
+        "0, 0, 0.49, 0, 4, TOO_EARLY",
+        "0, 0, 0.49, 0, 5, WORKING",
+        "0, 0, 0.5, 0, 4, SOMETHING_WRONG"
+    })
+    @DisplayName("is the word for what is so to a half, in the order in which it is asked")
+    void word(double working, double finished, double wrong, double winter, int age, Verdict word) {
+        assertEquals(word, new Leaning(working, finished, wrong, winter).verdict(age));
+    }
+
+    /** A core measured a little warmer each time, on a pile that its own model follows: no piece of evidence jumps. */
+    @Test
+    @DisplayName("reaches the rules as evidence that grows and fades, never at once")
+    void facts() {
+        Matter dry = Matter.of(1, 300, 0.30, 0.25, 0.40, 0.25, 30, 4);
+        double[] degrees = new double[2];
+        for (int i = 0; i < 2; i++) {
+            double core = i == 0 ? 21 : 19;
+            Story story = Story.of(new PileModel(
+                    WinterPiles.good(""),
+                    PileState.cube(dry, 12, Envelope.slatted()),
+                    new Climate(LocalYear.Known.MONTHS, -9, Weather.constant(5, AGE + 61)),
+                    List.of(),
+                    List.of(today(core)),
+                    List.of(),
+                    AGE,
+                    60,
+                    false));
+            var says = ModelFacts.of(story).stream().collect(Collectors.toMap(ModelSays::says, ModelSays::degree));
+            assertEquals(1 - story.leaning().working(), says.get(ModelFinding.COLDER_THAN_HEALTHY), 1e-9);
+            assertEquals(says.get(ModelFinding.COLDER_THAN_HEALTHY), says.get(ModelFinding.SHORT_OF_WATER), 1e-9);
+            assertEquals(2, says.size(), says.toString());
+            degrees[i] = says.get(ModelFinding.SHORT_OF_WATER);
+        }
+        assertEquals(0.3, degrees[0], 1e-9, "1 K above the edge at 15 K over outdoors");
+        assertEquals(0.7, degrees[1], 1e-9, "1 K below it");
+    }
+}
