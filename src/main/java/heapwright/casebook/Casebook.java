@@ -44,6 +44,7 @@ public final class Casebook {
             "steps",
             "firstStep",
             "notSteps",
+            "inOrder",
             "withheld",
             "forbidden",
             "cautions",
@@ -127,6 +128,8 @@ public final class Casebook {
     private Expectation expectation(String name, JsonNode expect) {
         List<List<Sign>> pairs = new ArrayList<>();
         expect.path("contradictions").forEach(pair -> pairs.add(all(name, Sign.values(), pair)));
+        List<List<Remedy>> inOrder = new ArrayList<>();
+        expect.path("inOrder").forEach(steps -> inOrder.add(all(name, Remedy.values(), steps)));
         return new Expectation(
                 all(name, Cause.values(), expect.path("causes")),
                 expect.path("within").asInt(1),
@@ -138,6 +141,7 @@ public final class Casebook {
                                 name, Remedy.values(), expect.get("firstStep").asText()))
                         : Optional.empty(),
                 all(name, Remedy.values(), expect.path("notSteps")),
+                inOrder,
                 all(name, Remedy.values(), expect.path("withheld")),
                 all(name, Remedy.values(), expect.path("forbidden")),
                 all(name, Caution.values(), expect.path("cautions")),

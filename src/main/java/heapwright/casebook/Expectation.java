@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param steps remedies that must be among the steps or their alternatives
  * @param firstStep the remedy that must come first
  * @param notSteps remedies that must not be offered
+ * @param inOrder lists of remedies that must all be offered, each in an earlier step than the next
  * @param withheld remedies that must be held back with a reason
  * @param forbidden remedies that a guard itself must hold back, not only another step that they would undo or repeat
  * @param cautions cautions that must be given, with a step or always
@@ -35,6 +36,7 @@ public record Expectation(
         List<Remedy> steps,
         Optional<Remedy> firstStep,
         List<Remedy> notSteps,
+        List<List<Remedy>> inOrder,
         List<Remedy> withheld,
         List<Remedy> forbidden,
         List<Caution> cautions,

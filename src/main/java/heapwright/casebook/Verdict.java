@@ -86,6 +86,10 @@ public record Verdict(Case tested, List<String> misses) {
         expect.notSteps().stream()
                 .filter(offered::contains)
                 .forEach(r -> misses.add(r.id() + " must not be among the steps"));
+        expect.inOrder().stream()
+                .filter(order -> !stands(order, advice.steps()))
+                .forEach(order -> misses.add(ids(order) + " are not offered in this order but "
+                        + ids(advice.steps().stream().map(s -> s.main().remedy()).toList())));
         List<Remedy> held = advice.withheld().stream().map(Held::remedy).toList();
         lacking(misses, "is not held back; held back are " + ids(held), expect.withheld(), held);
         List<Remedy> guarded = advice.withheld().stream()
@@ -110,6 +114,24 @@ public record Verdict(Case tested, List<String> misses) {
 
     private static boolean same(Contradicts found, List<Sign> pair) {
         return pair.contains(found.one()) && pair.contains(found.other());
+    }
+
+    /** Whether all are offered, each in an earlier step than the next. */
+    private static boolean stands(List<Remedy> order, List<Step> steps) {
+        int last = 0;
+        for (Remedy remedy : order) {
+            int rank = steps.stream()
+                    .filter(s -> Stream.concat(Stream.of(s.main()), s.alternatives().stream())
+                            .anyMatch(o -> o.remedy() == remedy))
+                    .mapToInt(Step::rank)
+                    .findFirst()
+                    .orElse(last);
+            if (rank <= last) {
+                return false;
+            }
+            last = rank;
+        }
+        return true;
     }
 
     private static <T extends Id> void lacking(

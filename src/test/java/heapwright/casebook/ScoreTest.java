@@ -88,6 +88,7 @@ class ScoreTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 Map.of(),
                 List.of(),
                 Optional.empty(),
