@@ -89,7 +89,9 @@ public record Verdict(Case tested, List<String> misses) {
         expect.inOrder().stream()
                 .filter(order -> !stands(order, advice.steps()))
                 .forEach(order -> misses.add(ids(order) + " are not offered in this order but "
-                        + ids(advice.steps().stream().map(s -> s.main().remedy()).toList())));
+                        + ids(advice.steps().stream()
+                                .map(s -> s.main().remedy())
+                                .toList())));
         List<Remedy> held = advice.withheld().stream().map(Held::remedy).toList();
         lacking(misses, "is not held back; held back are " + ids(held), expect.withheld(), held);
         List<Remedy> guarded = advice.withheld().stream()
