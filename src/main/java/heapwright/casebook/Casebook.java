@@ -39,6 +39,7 @@ public final class Casebook {
     private static final Set<String> EXPECTED = Set.of(
             "causes",
             "within",
+            "likely",
             "notCauses",
             "setAside",
             "steps",
@@ -133,6 +134,7 @@ public final class Casebook {
         return new Expectation(
                 all(name, Cause.values(), expect.path("causes")),
                 expect.path("within").asInt(1),
+                all(name, Cause.values(), expect.path("likely")),
                 all(name, Cause.values(), expect.path("notCauses")),
                 all(name, Cause.values(), expect.path("setAside")),
                 all(name, Remedy.values(), expect.path("steps")),

@@ -13,6 +13,7 @@ import java.util.Optional;
  *
  * @param causes causes that must stand among the first {@code within} findings
  * @param within how far down the findings those causes may stand
+ * @param likely causes that must be at least likely, wherever they stand
  * @param notCauses causes that must not be likely
  * @param setAside causes that must be explained away
  * @param steps remedies that must be among the steps or their alternatives
@@ -31,6 +32,7 @@ import java.util.Optional;
 public record Expectation(
         List<Cause> causes,
         int within,
+        List<Cause> likely,
         List<Cause> notCauses,
         List<Cause> setAside,
         List<Remedy> steps,

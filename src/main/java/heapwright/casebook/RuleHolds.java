@@ -3,13 +3,21 @@ package heapwright.casebook;
 import heapwright.advice.Advice;
 import heapwright.advice.Advisor;
 import heapwright.advice.audit.Audit;
-import heapwright.advice.engine.Pass;
 import heapwright.advice.engine.RuleInfo;
+import heapwright.advice.engine.Weighed;
+import heapwright.advice.fact.Grade;
+import heapwright.advice.fact.Proposes;
+import heapwright.knowledge.Cause;
+import heapwright.knowledge.Evidence;
 import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -41,31 +49,57 @@ public final class RuleHolds {
      *
      * @param rule the rule or row
      * @param firesIn in how many of the cases that agree it fires
-     * @param holder a case that fails without it, the one in which the fewest rules fire; empty when none does
+     * @param holder a case that fails without it, the plainest or the one in which it moves its cause furthest; empty
+     *     when none does
      */
     public record Hold(RuleInfo rule, int firesIn, Optional<Case> holder) {}
 
-    /** Each rule of some passes with what holds it, in order of id. */
-    public List<Hold> of(Set<Pass> passes) {
-        return advisor.rules().parallelStream()
-                .filter(r -> passes.contains(r.pass()))
-                .map(this::hold)
-                .toList();
+    /** Each rule and row that is asked for with what holds it, in order of id. */
+    public List<Hold> of(Predicate<RuleInfo> asked) {
+        return advisor.rules().parallelStream().filter(asked).map(this::hold).toList();
     }
 
     private Hold hold(RuleInfo rule) {
-        List<Heard> candidates =
+        List<Heard> fires =
                 heard.stream().filter(h -> h.rules().contains(rule.id())).toList();
+        Optional<Evidence> row = advisor.knowledge().evidence().stream()
+                .filter(r -> r.id().equals(rule.id()))
+                .findFirst();
+        List<Heard> candidates = row.map(r -> mostMoved(fires, r)).orElse(fires);
         Advisor without = advisor.without(rule.id());
         Optional<Case> holder = candidates.stream()
                 .map(Heard::tested)
                 .filter(c -> !Verdict.of(c, without).agrees())
                 .findFirst();
-        return new Hold(rule, candidates.size(), holder);
+        return new Hold(rule, fires.size(), holder);
     }
 
-    /** A case that agrees, with the ids of the rules that fired in it. */
-    private record Heard(Case tested, Set<String> rules) {
+    /** The cases whose advice a row can change, those first in which it moves its cause furthest. */
+    private List<Heard> mostMoved(List<Heard> fires, Evidence row) {
+        Map<Heard, Double> moves = new LinkedHashMap<>();
+        for (Heard one : fires) {
+            Weighed with = one.weighed().get(row.cause());
+            Weighed without = with.without(row.id(), advisor.knowledge().weights());
+            if (one.proposed().contains(row.cause())
+                    || with.grade().atLeast(Grade.POSSIBLE)
+                    || without.grade().atLeast(Grade.POSSIBLE)) {
+                moves.put(one, Math.abs(with.likelihood() - without.likelihood()));
+            }
+        }
+        return moves.entrySet().stream()
+                .sorted(Map.Entry.<Heard, Double>comparingByValue().reversed())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /**
+     * A case that agrees.
+     *
+     * @param rules the ids of the rules and rows that fired in it
+     * @param weighed every cause as weighed: of one that is not even possible nothing but its steps is ever told
+     * @param proposed the causes that steps are proposed for
+     */
+    private record Heard(Case tested, Set<String> rules, Map<Cause, Weighed> weighed, Set<Cause> proposed) {
 
         static Optional<Heard> of(Case tested, Advisor advisor) {
             Advice advice = advisor.diagnose(tested.pile());
@@ -78,7 +112,9 @@ public final class RuleHolds {
                             advice.outcome().firings().stream(),
                             audit.stream().flatMap(a -> a.judgements().stream()).map(j -> j.firing()))
                     .forEach(f -> rules.add(f.rule().id()));
-            return Optional.of(new Heard(tested, rules));
+            Set<Cause> proposed = EnumSet.noneOf(Cause.class);
+            advice.outcome().of(Proposes.class).forEach(f -> proposed.add(((Proposes) f.result()).cause()));
+            return Optional.of(new Heard(tested, rules, advice.outcome().weighed(), proposed));
         }
     }
 }

@@ -60,6 +60,11 @@ public record Verdict(Case tested, List<String> misses) {
                 misses.add(cause.id() + " is not among the first " + expect.within() + ": " + told(advice));
             }
         }
+        List<Cause> likely = advice.findings().stream()
+                .filter(f -> f.grade().atLeast(Grade.LIKELY))
+                .map(Finding::cause)
+                .toList();
+        lacking(misses, "is not at least likely: " + told(advice), expect.likely(), likely);
         for (Finding finding : advice.findings()) {
             if (expect.notCauses().contains(finding.cause()) && finding.grade().atLeast(Grade.LIKELY)) {
                 misses.add(finding.cause().id() + " must not be likely: " + told(advice));

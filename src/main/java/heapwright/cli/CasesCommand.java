@@ -3,6 +3,7 @@ package heapwright.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.advice.engine.Pass;
+import heapwright.advice.engine.RuleInfo;
 import heapwright.casebook.Case;
 import heapwright.casebook.CaseFault;
 import heapwright.casebook.Casebook;
@@ -10,18 +11,20 @@ import heapwright.casebook.RuleHolds;
 import heapwright.casebook.RuleHolds.Hold;
 import heapwright.casebook.Scored;
 import heapwright.casebook.Verdict;
+import heapwright.knowledge.Cause;
 import heapwright.report.JsonText;
 import heapwright.report.Layout;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,7 +42,8 @@ import picocli.CommandLine.Parameters;
             "  heapwright cases --by-source cases/unfitted",
             "  heapwright cases --by-source --fit cases/fresh cases/published",
             "  heapwright cases --unheld",
-            "  heapwright cases --unheld=guard"
+            "  heapwright cases --unheld=guard",
+            "  heapwright cases --unheld=too-wet"
         })
 final class CasesCommand implements Callable<Integer> {
 
@@ -59,13 +63,13 @@ final class CasesCommand implements Callable<Integer> {
 
     @Option(
             names = "--unheld",
-            paramLabel = "PASS",
+            paramLabel = "PASS|CAUSE",
             arity = "0..1",
             split = ",",
             fallbackValue = EVERY_PASS,
-            description =
-                    "List the rules and rows of evidence that no case holds: each is left out in turn, and the"
-                            + " cases in which it speaks must fail without it. Of one pass or several (guard,remedy); all if none is named.")
+            description = "List the rules and rows of evidence that no case holds: each is left out in turn, and the"
+                    + " cases in which it speaks must fail without it. Of passes (guard,remedy) or of the rows"
+                    + " that bear on causes (too-wet); all if none is named.")
     private List<String> unheld;
 
     @Option(
@@ -108,7 +112,7 @@ final class CasesCommand implements Callable<Integer> {
         }
         List<Case> cases = cases();
         if (unheld != null) {
-            print(new RuleHolds(workshop.advisor(), cases).of(passes()));
+            print(new RuleHolds(workshop.advisor(), cases).of(asked()));
             return Program.OK;
         }
         if (bySource) {
@@ -140,10 +144,21 @@ final class CasesCommand implements Callable<Integer> {
         }
     }
 
-    private Set<Pass> passes() {
-        return unheld.contains(EVERY_PASS)
-                ? EnumSet.allOf(Pass.class)
-                : unheld.stream().map(Ids::pass).collect(Collectors.toCollection(() -> EnumSet.noneOf(Pass.class)));
+    private Predicate<RuleInfo> asked() {
+        if (unheld.contains(EVERY_PASS)) {
+            return rule -> true;
+        }
+        Set<Pass> passes = EnumSet.noneOf(Pass.class);
+        Set<String> rows = new HashSet<>();
+        for (String word : unheld) {
+            Optional<Cause> cause = Ids.find(Cause.values(), word);
+            cause.ifPresentOrElse(
+                    c -> workshop.knowledge().evidence().stream()
+                            .filter(row -> row.cause() == c)
+                            .forEach(row -> rows.add(row.id())),
+                    () -> passes.add(Ids.pass(word)));
+        }
+        return rule -> passes.contains(rule.pass()) || rows.contains(rule.id());
     }
 
     private void print(List<Hold> holds) {

@@ -6,6 +6,7 @@ import heapwright.knowledge.Id;
 import heapwright.pile.Closest;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Finds constants by the ids that a person types. */
 final class Ids {
@@ -32,13 +33,16 @@ final class Ids {
 
     private static <T extends Id> T of(T[] values, String id, String what) {
         List<String> ids = Arrays.stream(values).map(Id::id).toList();
-        return Arrays.stream(values)
-                .filter(v -> v.id().equals(id))
-                .findFirst()
+        return find(values, id)
                 .orElseThrow(() -> new UsageFault("heapwright: \"" + id + "\" is not a " + what + "."
                         + Closest.to(id, ids)
                                 .map(near -> " Did you mean \"" + near + "\"?")
                                 .orElse("")
                         + " Allowed: " + String.join(", ", ids) + "."));
+    }
+
+    /** The constant with this id, if there is one. */
+    static <T extends Id> Optional<T> find(T[] values, String id) {
+        return Arrays.stream(values).filter(v -> v.id().equals(id)).findFirst();
     }
 }

@@ -81,6 +81,7 @@ class ScoreTest {
                 1,
                 List.of(),
                 List.of(),
+                List.of(),
                 steps,
                 Optional.empty(),
                 notSteps,

@@ -22,6 +22,21 @@ public record Weighed(Cause cause, double baseRate, double likelihood, List<Piec
         return new Scales(Map.of(), weights).reweighed(this);
     }
 
+    /**
+     * The same without one row of evidence.
+     *
+     * @param row id of a row; one that does not speak here changes nothing
+     * @param weights what the strengths weigh, as they did here
+     */
+    public Weighed without(String row, Weights weights) {
+        return new Scales(Map.of(), weights)
+                .reweighed(new Weighed(cause, baseRate, likelihood, others(supports, row), others(opposes, row)));
+    }
+
+    private static List<Piece> others(List<Piece> pieces, String row) {
+        return pieces.stream().filter(p -> !p.rule().id().equals(row)).toList();
+    }
+
     public Grade grade() {
         return Grade.of(likelihood);
     }
