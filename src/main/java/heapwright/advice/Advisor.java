@@ -151,7 +151,7 @@ public final class Advisor {
                     .filter(q -> !passed.contains(q.sign()))
                     .toList());
         }
-        FirstStep first = new FirstStep(knowledge, gate, advice.pile().asOf(), diagnosed.doses());
+        FirstStep first = new FirstStep(knowledge, gate, advice.pile(), diagnosed.doses());
         return advice.asking(new NextQuestions(inference, knowledge, first)
                 .after(advice.outcome(), Askable.of(advice.pile(), advice.outcome(), knowledge.signs(), passed)));
     }
@@ -188,7 +188,7 @@ public final class Advisor {
         Arranger.Arranged arranged = new Arranger(
                         knowledge,
                         outcome,
-                        pile.asOf(),
+                        pile,
                         doses,
                         story.<Effects>map(StepTrials::new).orElseGet(Effects::unknown))
                 .arrange();

@@ -11,9 +11,12 @@ import heapwright.advice.fact.Withholds;
 import heapwright.advice.winter.Effects;
 import heapwright.advice.winter.Gain;
 import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.Material;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.RemedyInfo.Urgency;
+import heapwright.pile.Pile;
+import heapwright.pile.Stock;
 import heapwright.process.dose.DoseAmount;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
@@ -29,6 +32,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Puts the proposed steps in order: danger first and what it waits for, then the step of the likeliest finding, then by what
@@ -45,6 +49,7 @@ final class Arranger {
     private final LocalDate day;
     private final Function<Remedy, List<DoseAmount>> doses;
     private final Effects effects;
+    private final Set<String> atHand;
     private final StepCautions cautions;
     private final Map<Remedy, List<RuleInfo>> heldBy = new EnumMap<>(Remedy.class);
     private final Map<Remedy, Remedy> undoneBy = new EnumMap<>(Remedy.class);
@@ -52,14 +57,15 @@ final class Arranger {
     Arranger(
             Knowledge knowledge,
             Outcome outcome,
-            LocalDate day,
+            Pile pile,
             Function<Remedy, List<DoseAmount>> doses,
             Effects effects) {
         this.knowledge = knowledge;
         this.outcome = outcome;
-        this.day = day;
+        this.day = pile.asOf();
         this.doses = doses;
         this.effects = effects;
+        this.atHand = pile.atHand().stream().map(Stock::material).collect(Collectors.toSet());
         this.cautions = new StepCautions(knowledge, outcome);
     }
 
@@ -163,7 +169,8 @@ final class Arranger {
                 .map(g -> Worth.inCoin(info, g))
                 .orElse(info.effectDays().likely());
         double whole = Worth.of(info, why, days);
-        double worth = Worth.needed(amounts) ? whole : Math.min(whole, whole * Worth.WITHOUT_NEED);
+        double worth =
+                Worth.needed(amounts) && Worth.goesFar(amounts) ? whole : Math.min(whole, whole * Worth.WITHOUT_NEED);
         return new Option(remedy, why, worth, amounts, cautions.of(info, amounts), gain);
     }
 
@@ -257,9 +264,12 @@ final class Arranger {
             }
         }
         List<Step> steps = new ArrayList<>();
-        for (Option leader : leaders) {
+        for (Option first : leaders) {
+            List<Option> ways = new ArrayList<>(List.of(first));
+            ways.addAll(info(first).alternatives().map(groups::get).orElse(List.of()));
+            Option leader = nearest(ways);
             RemedyInfo info = info(leader);
-            List<Option> others = info.alternatives().map(groups::get).orElse(List.of());
+            List<Option> others = ways.stream().filter(w -> w != leader).toList();
             steps.add(new Step(
                     steps.size() + 1,
                     leader,
@@ -269,6 +279,24 @@ final class Arranger {
                     others));
         }
         return steps;
+    }
+
+    /** Of the ways to take a step the first; before that one as good for which the stuff lies at hand. */
+    private Option nearest(List<Option> ways) {
+        Option first = ways.get(0);
+        return ways.stream()
+                .filter(w -> !materials(w).isEmpty() && atHand.containsAll(materials(w)))
+                .filter(w -> Worth.goesFar(w.doses()) && w.chance() >= first.chance() - AS_LIKELY)
+                .findFirst()
+                .orElse(first);
+    }
+
+    private static Set<String> materials(Option option) {
+        return option.doses().stream()
+                .filter(DoseAmount::isNeeded)
+                .flatMap(d -> d.material().stream())
+                .map(Material::id)
+                .collect(Collectors.toSet());
     }
 
     private RemedyInfo info(Option option) {

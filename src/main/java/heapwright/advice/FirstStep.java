@@ -5,8 +5,8 @@ import heapwright.advice.engine.Outcome;
 import heapwright.advice.winter.Effects;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Remedy;
+import heapwright.pile.Pile;
 import heapwright.process.dose.DoseAmount;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,14 +21,14 @@ final class FirstStep implements Function<Outcome, Optional<Remedy>> {
 
     private final Knowledge knowledge;
     private final DangerGate gate;
-    private final LocalDate day;
+    private final Pile pile;
     private final Function<Remedy, List<DoseAmount>> doses;
     private final Map<Remedy, List<DoseAmount>> known = new ConcurrentHashMap<>();
 
-    FirstStep(Knowledge knowledge, DangerGate gate, LocalDate day, Function<Remedy, List<DoseAmount>> doses) {
+    FirstStep(Knowledge knowledge, DangerGate gate, Pile pile, Function<Remedy, List<DoseAmount>> doses) {
         this.knowledge = knowledge;
         this.gate = gate;
-        this.day = day;
+        this.pile = pile;
         this.doses = doses;
     }
 
@@ -40,7 +40,7 @@ final class FirstStep implements Function<Outcome, Optional<Remedy>> {
                 .orElseGet(() -> new Arranger(
                                 knowledge,
                                 outcome,
-                                day,
+                                pile,
                                 remedy -> known.computeIfAbsent(remedy, doses),
                                 Effects.unknown())
                         .arrange().steps().stream().map(s -> s.main().remedy()).findFirst());

@@ -28,7 +28,7 @@ final class Worth {
             Strength.STRONG, 0.8,
             Strength.DECISIVE, 1.0);
 
-    /** A step whose own figures show no need for it is worth only this part; judgement. */
+    /** A step whose own figures show no need for it, or that little of the need is met, is worth only this part; judgement. */
     static final double WITHOUT_NEED = 0.25;
 
     /** What can wait some weeks is worth half of what it would be if it were done at once; judgement. */
@@ -38,6 +38,11 @@ final class Worth {
 
     static boolean needed(List<DoseAmount> amounts) {
         return amounts.isEmpty() || amounts.stream().anyMatch(a -> !a.cap().equals(Optional.of(Cap.NO_NEED)));
+    }
+
+    /** Whether what there is of it gives a fair share of what the pile needs. */
+    static boolean goesFar(List<DoseAmount> amounts) {
+        return amounts.stream().allMatch(DoseAmount::goesFar);
     }
 
     /** @param days what the step wins if its cause is right: by the model, else by the table */

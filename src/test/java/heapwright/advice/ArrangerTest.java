@@ -22,6 +22,7 @@ import heapwright.knowledge.Known;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.RemedyInfo.Urgency;
 import heapwright.knowledge.Strength;
+import heapwright.pile.Pile;
 import heapwright.process.heat.Range;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -36,6 +37,7 @@ import org.junit.jupiter.api.Test;
 class ArrangerTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 11, 21);
+    private static final Pile PILE = TestPile.of("'asOf': '2026-11-21'");
 
     private final List<Firing> firings = new ArrayList<>();
     private final Map<Cause, Double> likelihoods = new EnumMap<>(Cause.class);
@@ -289,7 +291,7 @@ class ArrangerTest {
             double likelihood = likelihoods.getOrDefault(cause, 0.5);
             weighed.put(cause, new Weighed(cause, likelihood, likelihood, List.of(), List.of()));
         }
-        return new Arranger(TestPile.KNOWLEDGE, new Outcome(List.of(), firings, weighed), DAY, r -> List.of(), effects)
+        return new Arranger(TestPile.KNOWLEDGE, new Outcome(List.of(), firings, weighed), PILE, r -> List.of(), effects)
                 .arrange();
     }
 }

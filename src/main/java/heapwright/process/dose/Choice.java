@@ -1,8 +1,8 @@
 package heapwright.process.dose;
 
 import heapwright.knowledge.Material;
+import heapwright.knowledge.Trait;
 import heapwright.pile.Amount;
-import heapwright.pile.Stock;
 import heapwright.process.mixture.Density;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -19,13 +19,16 @@ import java.util.stream.Stream;
  */
 record Choice(Material material, double availableKg) {
 
+    /** What a kitchen saves up in some weeks: four buckets; judgement. Where more is at hand, the file says how much. */
+    private static final double HOUSEHOLD_LITRES = 40;
+
     /** What serves: of what is at hand the most usual, else whatever is at hand, else the first of the usual ones that the month gives. */
     static Optional<Choice> first(DoseContext context, Predicate<Material> serves, String... usual) {
         Predicate<Material> may = serves.and(Choice::mayGoIn);
         List<String> order = List.of(usual);
         Stream<Choice> atHand = context.atHand().stream()
                 .flatMap(stock -> context.materials().find(stock.material()).stream()
-                        .map(material -> new Choice(material, kilograms(material, stock))))
+                        .map(material -> new Choice(material, kilograms(material, stock.available()))))
                 .sorted(Comparator.comparingInt((Choice one) -> place(order, one.material()))
                         .thenComparing(one -> one.material().id())
                         .thenComparing(
@@ -33,7 +36,7 @@ record Choice(Material material, double availableKg) {
         Stream<Choice> others = Arrays.stream(usual)
                 .flatMap(id -> context.materials().find(id).stream())
                 .filter(context.supply()::gives)
-                .map(material -> new Choice(material, Double.POSITIVE_INFINITY));
+                .map(material -> new Choice(material, kilograms(material, Optional.empty())));
         return Stream.concat(atHand, others)
                 .filter(choice -> may.test(choice.material()) && choice.availableKg() > 0)
                 .findFirst();
@@ -50,13 +53,14 @@ record Choice(Material material, double availableKg) {
                 .orElse(true);
     }
 
-    private static double kilograms(Material material, Stock stock) {
-        if (stock.available().isEmpty()) {
+    private static double kilograms(Material material, Optional<Amount> told) {
+        if (told.isEmpty() && !material.traits().contains(Trait.KITCHEN)) {
             return Double.POSITIVE_INFINITY;
         }
-        Amount amount = stock.available().get();
-        return amount.isMass()
-                ? amount.kilograms()
-                : amount.litres() * Density.byHand(material).likely() / Density.LITRES_PER_M3;
+        return told.filter(Amount::isMass)
+                .map(Amount::kilograms)
+                .orElseGet(() -> told.map(Amount::litres).orElse(HOUSEHOLD_LITRES)
+                        * Density.byHand(material).likely()
+                        / Density.LITRES_PER_M3);
     }
 }

@@ -116,6 +116,13 @@ public record DoseAmount(
         return litres.times(1.0 / parts);
     }
 
+    /** Whether it gives a fair share of the need; true where the share is not known. */
+    public boolean goesFar() {
+        return working.stream()
+                .filter(term -> term.key() == Term.Key.SHARE_OF_NEED)
+                .allMatch(term -> term.value().likely() >= 100 * Ceiling.LEAST_SHARE);
+    }
+
     /** True when there is something to give. */
     public boolean isNeeded() {
         return kg.likely() > 0 || litres.likely() > 0;

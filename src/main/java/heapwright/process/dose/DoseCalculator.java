@@ -26,6 +26,9 @@ public final class DoseCalculator {
         if (amount.kg().likely() >= leastWorthIt(whole)) {
             return amount;
         }
+        if (!context.isAtHand(material)) {
+            return DoseAmount.none(dose, amount.material(), Cap.TOO_LITTLE, amount.working());
+        }
         DoseAmount other = calculate(dose, context.without(material));
         double share = 100 * amount.kg().likely() / needKg(whole);
         return other.isNeeded()

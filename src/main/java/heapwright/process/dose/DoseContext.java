@@ -2,6 +2,7 @@ package heapwright.process.dose;
 
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
+import heapwright.pile.Amount;
 import heapwright.pile.Pile;
 import heapwright.pile.Stock;
 import heapwright.process.mixture.Density;
@@ -41,8 +42,14 @@ public record DoseContext(
 
     /** The same with as much of a material at hand as is needed. */
     DoseContext withPlenty(Material material) {
-        Stock plenty = new Stock(material.id(), Optional.empty());
+        Stock plenty = new Stock(
+                material.id(), Optional.of(Amount.ofMass(Double.POSITIVE_INFINITY, "kg", Double.POSITIVE_INFINITY)));
         return having(Stream.concat(others(material), Stream.of(plenty)));
+    }
+
+    /** Whether a material was told as lying at hand. */
+    boolean isAtHand(Material material) {
+        return atHand.stream().anyMatch(one -> one.material().equals(material.id()));
     }
 
     /** The same with none of a material at hand. */

@@ -1,12 +1,15 @@
 package heapwright.process.dose;
 
+import static heapwright.process.mixture.TestMaterials.LEAVES;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.knowledge.Dose;
 import heapwright.pile.Container;
 import heapwright.pile.Stock;
 import heapwright.process.mixture.Materials;
+import heapwright.process.mixture.Portion;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -116,6 +119,23 @@ class ChoiceTest {
                 Dose.SOAK_UP, stock, TestDoses.litres("leaves-old-brown", 1), TestDoses.litres("straw-general", 280));
         assertEquals("straw-general", amount.material().orElseThrow().id());
         assertEquals(Optional.of(Cap.AT_HAND), amount.cap());
+    }
+
+    /** Nobody has barrows of coffee grounds: where no amount is told, a kitchen gives four buckets of ten litres. */
+    @Test
+    void kitchenStuffOfNoToldAmountIsFourBuckets() {
+        DoseAmount lean = TestDoses.dose(
+                Dose.GREENS, TestDoses.mixed(Portion.ofKilograms(LEAVES, 40)), TestDoses.some("kitchen-scraps"));
+        assertEquals("kitchen-scraps", lean.material().orElseThrow().id());
+        assertEquals(40, lean.litres().likely(), 1e-6);
+        assertEquals(Optional.of(Cap.AT_HAND), lean.cap());
+        DoseAmount told = TestDoses.dose(
+                Dose.GREENS,
+                TestDoses.mixed(Portion.ofKilograms(LEAVES, 40)),
+                TestDoses.litres("kitchen-scraps", 2000));
+        assertTrue(told.litres().likely() > 40, told.toString());
+        DoseAmount leaves = TestDoses.dose(Dose.SOAK_UP, TestDoses.ofSize(1), TestDoses.some("leaves-old-brown"));
+        assertTrue(leaves.litres().likely() > 40, leaves.toString());
     }
 
     @Test
