@@ -11,12 +11,10 @@ import heapwright.advice.fact.Withholds;
 import heapwright.advice.winter.Effects;
 import heapwright.advice.winter.Gain;
 import heapwright.knowledge.Knowledge;
-import heapwright.knowledge.Material;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.RemedyInfo.Urgency;
 import heapwright.pile.Pile;
-import heapwright.pile.Stock;
 import heapwright.process.dose.DoseAmount;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
@@ -32,7 +30,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * Puts the proposed steps in order: danger first and what it waits for, then the step of the likeliest finding, then by what
@@ -42,14 +39,14 @@ import java.util.stream.Collectors;
 final class Arranger {
 
     /** Likelihoods nearer than this are told apart by nobody; judgement. */
-    private static final double AS_LIKELY = 0.05;
+    static final double AS_LIKELY = 0.05;
 
     private final Knowledge knowledge;
     private final Outcome outcome;
     private final LocalDate day;
     private final Function<Remedy, List<DoseAmount>> doses;
     private final Effects effects;
-    private final Set<String> atHand;
+    private final AtHand atHand;
     private final StepCautions cautions;
     private final Map<Remedy, List<RuleInfo>> heldBy = new EnumMap<>(Remedy.class);
     private final Map<Remedy, Remedy> undoneBy = new EnumMap<>(Remedy.class);
@@ -65,7 +62,7 @@ final class Arranger {
         this.day = pile.asOf();
         this.doses = doses;
         this.effects = effects;
-        this.atHand = pile.atHand().stream().map(Stock::material).collect(Collectors.toSet());
+        this.atHand = AtHand.of(pile);
         this.cautions = new StepCautions(knowledge, outcome);
     }
 
@@ -267,7 +264,7 @@ final class Arranger {
         for (Option first : leaders) {
             List<Option> ways = new ArrayList<>(List.of(first));
             ways.addAll(info(first).alternatives().map(groups::get).orElse(List.of()));
-            Option leader = nearest(ways);
+            Option leader = atHand.nearest(ways);
             RemedyInfo info = info(leader);
             List<Option> others = ways.stream().filter(w -> w != leader).toList();
             steps.add(new Step(
@@ -279,24 +276,6 @@ final class Arranger {
                     others));
         }
         return steps;
-    }
-
-    /** Of the ways to take a step the first; before that one as good for which the stuff lies at hand. */
-    private Option nearest(List<Option> ways) {
-        Option first = ways.get(0);
-        return ways.stream()
-                .filter(w -> !materials(w).isEmpty() && atHand.containsAll(materials(w)))
-                .filter(w -> Worth.goesFar(w.doses()) && w.chance() >= first.chance() - AS_LIKELY)
-                .findFirst()
-                .orElse(first);
-    }
-
-    private static Set<String> materials(Option option) {
-        return option.doses().stream()
-                .filter(DoseAmount::isNeeded)
-                .flatMap(d -> d.material().stream())
-                .map(Material::id)
-                .collect(Collectors.toSet());
     }
 
     private RemedyInfo info(Option option) {
