@@ -4,14 +4,9 @@ import heapwright.process.heat.Bands;
 import heapwright.process.heat.Constants;
 import heapwright.process.heat.CoreReading;
 import heapwright.process.heat.Ensemble;
-import heapwright.process.heat.Event;
 import heapwright.process.heat.Retrace;
 import heapwright.process.heat.Spread;
-import heapwright.process.heat.StateMark;
-import heapwright.process.heat.Stretch;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalInt;
 import java.util.concurrent.ForkJoinTask;
 
@@ -45,18 +40,6 @@ public record Story(
     private static final Spread DOUBT = new Spread(0.05, 0.15, 0.25, 0.20, 0.3, 0.35, 4, 0.25, 3, 1.0, 1.5);
 
     private static final int LATELY = 14;
-    /** A factor must have held for this part of the time to be the answer (judgement). */
-    private static final double PART = 0.3;
-
-    private static final int EVERY_DAYS = 4;
-    private static final int OFTEN = 3;
-    private static final double SLOW = 0.6;
-    /** Moisture from which air is short, below which water is, and the acid index of pH 6: see docs/method/winter.md. */
-    private static final double SOAKED = 0.66;
-
-    private static final double DRY = 0.42;
-    private static final double SOUR = 0.47;
-
     /**
      * Reads a pile's past.
      *
@@ -122,67 +105,8 @@ public record Story(
             return Factor.FOOD;
         }
         int from = past.stalledOn().orElse(Math.max(0, model.age() - LATELY));
-        from = Math.min(from, last.day());
-        Map<Factor, Double> held = new EnumMap<>(Factor.class);
-        Map<Factor, Integer> days = new EnumMap<>(Factor.class);
-        double bias = 0;
-        int all = 0;
-        for (Stretch stretch : past.stretches()) {
-            int here = Math.min(stretch.to(), last.day()) - Math.max(stretch.from(), from) + 1;
-            if (here > 0) {
-                Factor factor = Factor.of(stretch.factor());
-                held.merge(factor, here * (1 - stretch.value()), Double::sum);
-                days.merge(factor, here, Integer::sum);
-                bias += here * Math.log(stretch.rateBias());
-                all += here;
-            }
-        }
-        Factor worst = Factor.NONE;
-        Factor mendable = Factor.NONE;
-        for (Map.Entry<Factor, Double> one : held.entrySet()) {
-            if (one.getValue() > held.getOrDefault(worst, 0.0)) {
-                worst = one.getKey();
-            }
-            if (one.getKey().mendable() && one.getValue() > held.getOrDefault(mendable, 0.0)) {
-                mendable = one.getKey();
-            }
-        }
-        if (verdict != Verdict.SOMETHING_WRONG) {
-            return worst;
-        }
-        if (mendable.mendable() && days.get(mendable) >= PART * all) {
-            return mendable;
-        }
-        if (disturbed(model)) {
-            return Factor.HANDLING;
-        }
-        return Math.exp(bias / Math.max(1, all)) < SLOW ? marked(model) : worst;
-    }
-
-    /** What the recipe does not explain, by what was measured or felt of water and acid. */
-    private static Factor marked(PileModel model) {
-        Factor factor = Factor.UNKNOWN;
-        for (StateMark mark : model.marks()) {
-            if (mark.moisture().orElse(0) >= SOAKED) {
-                factor = Factor.AIR;
-            } else if (mark.moisture().orElse(1) <= DRY) {
-                factor = Factor.WATER;
-            } else if (mark.acidIndex().orElse(0) >= SOUR) {
-                factor = Factor.ACID;
-            }
-        }
-        return factor;
-    }
-
-    /** Whether it was opened, turned or loosened every few days. The model reheats faster than life after a turning. */
-    private static boolean disturbed(PileModel model) {
-        int[] opened = model.events().stream()
-                .filter(e -> e instanceof Event.Turn || e instanceof Event.Loosen)
-                .mapToInt(Event::day)
-                .distinct()
-                .sorted()
-                .toArray();
-        return opened.length >= OFTEN && opened[opened.length - 1] - opened[0] <= EVERY_DAYS * opened.length;
+        HeldBack held = new HeldBack(past.stretches(), Math.min(from, last.day()), last.day());
+        return verdict == Verdict.SOMETHING_WRONG ? held.fault(model.events(), model.marks()) : held.worst();
     }
 
     /** The first day since when the core has not been at 30 °C again; empty when it is now. */
