@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import heapwright.advice.audit.BuildPlan.Layer;
 import heapwright.advice.audit.BuildPlan.Role;
 import heapwright.knowledge.Material;
+import heapwright.process.mixture.Density;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,6 +63,85 @@ class LayeringTest {
         assertEquals(2, coffee.times());
         assertEquals(5, coffee.litres(), 1e-9);
         assertTrue(laid.layers().get(2).times() == 2 && laid.layers().get(2).litres() >= 0.5);
+    }
+
+    @Test
+    @DisplayName("weigh what a bucket of it weighs and lie as high as their litres on the ground that there is")
+    void layer() {
+        put("leaves-mixed", 1400);
+        put("twigs", 60);
+        Layering laid = Layering.of(litres, Map.of(), 2);
+        assertEquals(2, laid.rounds(), "0.7 m on 2 square metres");
+        Layer leaves = laid.layers().get(0);
+        assertEquals(700, leaves.litres(), 1e-9);
+        assertEquals(2, leaves.times());
+        assertEquals(35, leaves.thicknessCm(), 1e-9, "0.7 cubic metres on 2 square metres");
+        assertEquals(0.7 * Density.byHand(material("leaves-mixed")).likely(), leaves.kg(), 1e-9);
+        Layer twigs = laid.base().get(0);
+        assertEquals(3, twigs.thicknessCm(), 1e-9);
+        assertEquals(0.06 * Density.byHand(material("twigs")).likely(), twigs.kg(), 1e-9);
+        assertEquals(1, twigs.times());
+    }
+
+    @Test
+    @DisplayName("take all of the coarse stuff for the base where less than half a bucket of it would be left over")
+    void whole() {
+        put("twigs", 154);
+        assertEquals(154, Layering.of(litres, Map.of(), 1).base().get(0).litres(), 1e-9, "150 are wanted");
+        litres.clear();
+        put("twigs", 155);
+        Layering laid = Layering.of(litres, Map.of(), 1);
+        assertEquals(150, laid.base().get(0).litres(), 1e-9);
+        assertEquals(5, laid.layers().get(0).litres(), 1e-9, "the rest is laid in");
+        litres.clear();
+        put("twigs", 146);
+        put("corn-stalks", 50);
+        assertEquals(List.of("twigs"), ids(Layering.of(litres, Map.of(), 1).base()), "4 litres more are not worth it");
+        litres.clear();
+        put("twigs", 145);
+        put("corn-stalks", 50);
+        assertEquals(List.of("twigs", "corn-stalks"), ids(Layering.of(litres, Map.of(), 1).base()));
+        litres.clear();
+        put("twigs", 0);
+        put("leaves-mixed", 0);
+        put("grass-clippings", 20);
+        Layering none = Layering.of(litres, Map.of(), 1);
+        assertEquals(List.of(), none.base());
+        assertEquals(List.of("grass-clippings"), ids(none.layers()), "what there is none of is not laid");
+    }
+
+    @Test
+    @DisplayName("lie by their kind, then the most first, and of as much by name")
+    void byAmount() {
+        put("coffee-grounds", 100);
+        put("cardboard", 200);
+        put("kitchen-scraps", 300);
+        put("leaves-mixed", 200);
+        put("grass-clippings", 100);
+        assertEquals(
+                List.of("cardboard", "leaves-mixed", "kitchen-scraps", "coffee-grounds", "grass-clippings"),
+                ids(Layering.of(litres, Map.of(), 1).layers()));
+    }
+
+    @Test
+    @DisplayName("take equally long stalks by name, and any stalks before none that are known to be long")
+    void equallyLong() {
+        put("corn-stalks", 20);
+        put("chips-hardwood", 20);
+        put("twigs", 20);
+        assertEquals(
+                List.of("chips-hardwood", "twigs", "corn-stalks"),
+                ids(Layering.of(litres, Map.of(), 1).base()));
+        assertEquals(
+                List.of("twigs", "chips-hardwood", "corn-stalks"),
+                ids(Layering.of(litres, Map.of(material("twigs"), 30.0), 1).base()));
+    }
+
+    @Test
+    @DisplayName("repeat eight times at most")
+    void most() {
+        put("leaves-mixed", 20_000);
+        assertEquals(8, Layering.of(litres, Map.of(), 1).rounds());
     }
 
     private void put(String id, double amount) {

@@ -1,6 +1,7 @@
 package heapwright.advice.winter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.process.heat.Course;
@@ -15,10 +16,12 @@ import heapwright.process.heat.Range;
 import heapwright.process.heat.Spread;
 import heapwright.process.heat.Weather;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("A pile treated, beside the same pile left alone")
@@ -105,6 +108,87 @@ class ComparisonTest {
         assertEquals(days, won.low(), 1e-6);
         assertEquals(days, won.likely(), 1e-6);
         assertEquals(days, won.high(), 1e-6);
+    }
+
+    /** The same courses, but for the food, which goes evenly by the logarithm, so far that this much has gone in the end. */
+    private static Ensemble evenly(Ensemble of, ToDoubleFunction<Course> farInTheEnd) {
+        return new Ensemble(of.courses().stream()
+                .map(c -> {
+                    double aDay = farInTheEnd.applyAsDouble(c) / (c.days().size() - 1);
+                    double first = c.days().get(0).foodLeftShare();
+                    return new Course(
+                            c.days().stream()
+                                    .map(d -> withFood(d, first * Math.exp(-aDay * d.day())))
+                                    .toList(),
+                            c.ledger());
+                })
+                .toList());
+    }
+
+    private static double far(Course course) {
+        return Math.log(course.days().get(0).foodLeftShare() / course.last().foodLeftShare());
+    }
+
+    private static Day withFood(Day d, double left) {
+        return new Day(
+                d.day(),
+                d.coreC(),
+                d.midC(),
+                d.skinC(),
+                d.outdoorC(),
+                d.iceShare(),
+                d.coreIceShare(),
+                d.moistureCore(),
+                d.moistureMean(),
+                d.oxygenCore(),
+                d.airSpaceCore(),
+                d.phCore(),
+                d.carbonToNitrogen(),
+                d.volumeM3(),
+                d.heightM(),
+                d.massKg(),
+                d.dryKg(),
+                left,
+                d.nitrogenLostShare(),
+                d.heatW(),
+                d.respiration(),
+                d.limitation());
+    }
+
+    @ParameterizedTest(name = "{0} times as fast: on day {1}")
+    @CsvSource({"2, 29.5", "4, 14.75", "1, 59"})
+    @DisplayName("wins the days to its end that the other does not need, parts of a day told")
+    void partsOfADay(double times, double day) {
+        Comparison mild = new Comparison(PILE, Weather.constant(10, 70), List.of(), 60, Spread.measured(), 4);
+        Range won = mild.gain(evenly(mild.alone(), c -> times * far(c))).daysWon();
+        assertEquals(59 - day, won.low(), 1e-6);
+        assertEquals(59 - day, won.high(), 1e-6);
+    }
+
+    @Test
+    @DisplayName("wins nothing where neither gets on, and no more than a day against one that has come to its end on the first")
+    void asleep() {
+        PileState frozen = PileState.cube(Matter.of(0.3, 500, 0.58, 0.25, 0.40, 0.25, 30, 4), -15, Envelope.bare());
+        Comparison cold = new Comparison(frozen, Weather.constant(-20, 60), List.of(), 41, Spread.measured(), 4);
+        double most = cold.alone().range(ComparisonTest::far).high();
+        assertTrue(most < 0.0005, "it sleeps: " + most);
+        Range nothing = new Range(0, 0, 0);
+        assertEquals(nothing, cold.gain(evenly(cold.alone(), c -> 0.0009)).daysWon());
+        Range woken = cold.gain(evenly(cold.alone(), c -> 0.5)).daysWon();
+        assertEquals(1, woken.low(), 1e-6);
+        assertEquals(1, woken.high(), 1e-6);
+    }
+
+    @Test
+    @DisplayName("says whether it is at 40 °C already")
+    void already() {
+        PileState hot = PileState.cube(PILE.matter(), 60, Envelope.slatted());
+        Comparison warm = new Comparison(hot, Weather.constant(10, 10), List.of(), 5, Spread.measured(), 4);
+        Gain gain = warm.gain(warm.alone());
+        assertTrue(gain.without().already() && gain.with().already(), gain.toString());
+        assertEquals(1, gain.without().chance());
+        assertEquals(new Range(0, 0, 0), gain.without().days());
+        assertFalse(gain().without().already());
     }
 
     @Test
