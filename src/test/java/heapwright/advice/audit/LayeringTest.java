@@ -100,7 +100,9 @@ class LayeringTest {
         litres.clear();
         put("twigs", 145);
         put("corn-stalks", 50);
-        assertEquals(List.of("twigs", "corn-stalks"), ids(Layering.of(litres, Map.of(), 1).base()));
+        assertEquals(
+                List.of("twigs", "corn-stalks"),
+                ids(Layering.of(litres, Map.of(), 1).base()));
         litres.clear();
         put("twigs", 0);
         put("leaves-mixed", 0);

@@ -166,7 +166,8 @@ class ComparisonTest {
     }
 
     @Test
-    @DisplayName("wins nothing where neither gets on, and no more than a day against one that has come to its end on the first")
+    @DisplayName(
+            "wins nothing where neither gets on, and no more than a day against one that has come to its end on the first")
     void asleep() {
         PileState frozen = PileState.cube(Matter.of(0.3, 500, 0.58, 0.25, 0.40, 0.25, 30, 4), -15, Envelope.bare());
         Comparison cold = new Comparison(frozen, Weather.constant(-20, 60), List.of(), 41, Spread.measured(), 4);

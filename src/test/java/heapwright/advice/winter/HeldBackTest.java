@@ -76,12 +76,12 @@ class HeldBackTest {
     @Test
     @DisplayName("is a fault that can be mended before the cold that cannot, if it held for 3 days of 10")
     void mendable() {
-        List<Stretch> three = List.of(
-                stretch(0, 2, LimitingFactor.NITROGEN, 0.5), stretch(3, 9, LimitingFactor.COLD, 0.1));
+        List<Stretch> three =
+                List.of(stretch(0, 2, LimitingFactor.NITROGEN, 0.5), stretch(3, 9, LimitingFactor.COLD, 0.1));
         assertEquals(Factor.NITROGEN, fault(new HeldBack(three, 0, 9)));
         assertEquals(Factor.COLD, new HeldBack(three, 0, 9).worst());
-        List<Stretch> two = List.of(
-                stretch(0, 2, LimitingFactor.NITROGEN, 0.5), stretch(3, 10, LimitingFactor.COLD, 0.1));
+        List<Stretch> two =
+                List.of(stretch(0, 2, LimitingFactor.NITROGEN, 0.5), stretch(3, 10, LimitingFactor.COLD, 0.1));
         assertEquals(Factor.COLD, fault(new HeldBack(two, 0, 10)), "3 days of 11");
     }
 
@@ -113,16 +113,16 @@ class HeldBackTest {
     @CsvSource({"0.59, 0.59, AIR", "0.61, 0.61, COLD", "1, 0.35, AIR", "1, 0.37, COLD", "1, 1, COLD", "2, 0.17, AIR"})
     @DisplayName("is what was felt, where it went slower than 0.6 of what its recipe explains, in the geometric mean")
     void slow(double first, double then, Factor factor) {
-        List<Stretch> way = List.of(
-                stretch(0, 4, LimitingFactor.COLD, 0.5, first), stretch(5, 9, LimitingFactor.COLD, 0.5, then));
+        List<Stretch> way =
+                List.of(stretch(0, 4, LimitingFactor.COLD, 0.5, first), stretch(5, 9, LimitingFactor.COLD, 0.5, then));
         assertEquals(factor, fault(new HeldBack(way, 0, 9), SOAKED));
     }
 
     @Test
     @DisplayName("weighs a rate by the days that it held")
     void slowDays() {
-        List<Stretch> way = List.of(
-                stretch(0, 1, LimitingFactor.COLD, 0.5, 0.1), stretch(2, 9, LimitingFactor.COLD, 0.5, 1));
+        List<Stretch> way =
+                List.of(stretch(0, 1, LimitingFactor.COLD, 0.5, 0.1), stretch(2, 9, LimitingFactor.COLD, 0.5, 1));
         assertEquals(Factor.COLD, fault(new HeldBack(way, 0, 9), SOAKED), "0.63");
         assertEquals(Factor.AIR, fault(new HeldBack(way, 0, 8), SOAKED), "0.60, less by a hair");
     }
