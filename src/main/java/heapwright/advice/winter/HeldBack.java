@@ -28,20 +28,24 @@ final class HeldBack {
     private final Map<Factor, Double> lost = new EnumMap<>(Factor.class);
 
     private final Map<Factor, Integer> held = new EnumMap<>(Factor.class);
-    private double logRate;
-    private int days;
+    private final double logRate;
+    private final int days;
 
     HeldBack(List<Stretch> stretches, int from, int to) {
+        double rates = 0;
+        int all = 0;
         for (Stretch stretch : stretches) {
             int here = Math.min(stretch.to(), to) - Math.max(stretch.from(), from) + 1;
             if (here > 0) {
                 Factor factor = Factor.of(stretch.factor());
                 lost.merge(factor, here * (1 - stretch.value()), Double::sum);
                 held.merge(factor, here, Integer::sum);
-                logRate += here * Math.log(stretch.rateBias());
-                days += here;
+                rates += here * Math.log(stretch.rateBias());
+                all += here;
             }
         }
+        logRate = rates;
+        days = all;
     }
 
     /** What cost it most days. */
