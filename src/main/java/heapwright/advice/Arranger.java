@@ -138,11 +138,13 @@ final class Arranger {
 
     /**
      * The step of the likeliest finding: what is wrong first is put right first. Of findings as likely as that, the best
-     * step leads. What may wait, such as what not to use the compost for, leads only where it is very likely or nothing
-     * else is to do.
+     * step leads. What may wait, such as what not to use the compost for, leads only where it is very likely and nothing
+     * else is likely, or nothing else is to do.
      */
     private Set<Remedy> leading(List<Option> all) {
-        List<Option> soon = all.stream().filter(o -> !waits(o)).toList();
+        boolean other =
+                all.stream().anyMatch(o -> info(o).urgency() != Urgency.LATER && o.chance() >= Grade.LIKELY.from());
+        List<Option> soon = all.stream().filter(o -> !waits(o, other)).toList();
         List<Option> options = soon.isEmpty() ? all : soon;
         double likeliest = options.stream().mapToDouble(Option::chance).max().orElse(0);
         return options.stream()
@@ -153,9 +155,9 @@ final class Arranger {
                 .orElse(EnumSet.noneOf(Remedy.class));
     }
 
-    /** Whether a step may wait some weeks and serves a finding that is not beyond doubt. */
-    private boolean waits(Option option) {
-        return info(option).urgency() == Urgency.LATER && option.chance() < Grade.VERY_LIKELY.from();
+    /** Whether a step may wait some weeks, and something else is likely or its own finding is not beyond doubt. */
+    private boolean waits(Option option, boolean other) {
+        return info(option).urgency() == Urgency.LATER && (other || option.chance() < Grade.VERY_LIKELY.from());
     }
 
     private Option option(Remedy remedy, List<Ground> why) {

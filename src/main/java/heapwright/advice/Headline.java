@@ -1,12 +1,15 @@
 package heapwright.advice;
 
 import heapwright.advice.fact.Grade;
+import heapwright.knowledge.Cause;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.Id;
 import heapwright.knowledge.Knowledge;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -49,8 +52,8 @@ public record Headline(Kind kind, List<Finding> findings) {
         if (!advice.contradictions().isEmpty()) {
             return new Headline(Kind.CONTRADICTION, List.of());
         }
-        List<Finding> troubles =
-                of(advice, knowledge, EnumSet.of(CauseInfo.Kind.MUST_NOT_BE_USED, CauseInfo.Kind.TROUBLE));
+        List<Finding> troubles = firstStepFirst(
+                advice, of(advice, knowledge, EnumSet.of(CauseInfo.Kind.MUST_NOT_BE_USED, CauseInfo.Kind.TROUBLE)));
         List<Finding> well = of(advice, knowledge, EnumSet.of(CauseInfo.Kind.WELL));
         if (!troubles.isEmpty() && (troubled(troubles) || !sound(well, troubles))) {
             return new Headline(
@@ -64,15 +67,27 @@ public record Headline(Kind kind, List<Finding> findings) {
         return well.isEmpty() ? new Headline(Kind.UNCLEAR, List.of()) : new Headline(Kind.WELL, well.subList(0, 1));
     }
 
+    /** What the first step puts right is named first, so that both say one thing; the rest by likelihood. */
+    private static List<Finding> firstStepFirst(Advice advice, List<Finding> troubles) {
+        Set<Cause> served = advice.steps().stream()
+                .limit(1)
+                .flatMap(s -> s.main().grounds().stream())
+                .map(Ground::cause)
+                .collect(Collectors.toSet());
+        return troubles.stream()
+                .sorted(Comparator.comparing(f -> !served.contains(f.cause())))
+                .toList();
+    }
+
     private static boolean troubled(List<Finding> troubles) {
-        return troubles.get(0).grade().atLeast(Grade.LIKELY);
+        return troubles.stream().anyMatch(f -> f.grade().atLeast(Grade.LIKELY));
     }
 
     /** Whether a pile is likely well, and likelier so than any trouble that is only possible. */
     private static boolean sound(List<Finding> well, List<Finding> troubles) {
         return !well.isEmpty()
                 && well.get(0).grade().atLeast(Grade.LIKELY)
-                && well.get(0).likelihood() > troubles.get(0).likelihood();
+                && troubles.stream().allMatch(t -> well.get(0).likelihood() > t.likelihood());
     }
 
     private static List<Finding> of(Advice advice, Knowledge knowledge, Set<CauseInfo.Kind> kinds) {
