@@ -17,7 +17,8 @@ import java.util.stream.Stream;
  * door.
  *
  * @param kind which of them
- * @param findings the findings it names, the likeliest first; none for a danger, which has words of its own
+ * @param findings the findings it names, first what the first step mends, then the likeliest; none for a danger, which has
+ *     words of its own
  */
 public record Headline(Kind kind, List<Finding> findings) {
 

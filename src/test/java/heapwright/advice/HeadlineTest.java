@@ -39,6 +39,20 @@ class HeadlineTest {
     }
 
     @Test
+    @DisplayName("names first what the first step mends")
+    void asTheFirstStep() {
+        Headline headline = of("'asOf': '2026-12-10', 'built': '2026-10-10',"
+                + "'container': {'kind': 'slatted-bin', 'volume': {'value': 1, 'unit': 'm3'}},"
+                + "'recipe': [{'material': 'leaves-mixed', 'amount': 40, 'unit': 'bucket'},"
+                + " {'material': 'kitchen-scraps', 'amount': 12, 'unit': 'bucket'},"
+                + " {'material': 'manure-horse', 'amount': 10, 'unit': 'bucket'}],"
+                + "'log': [{'date': '2026-12-10', 'seen': ['core-cold', 'squeeze-crumbles'],"
+                + " 'measured': {'core': {'value': 6, 'unit': 'C'}, 'outdoor': {'value': -3, 'unit': 'C'}}}]");
+        assertEquals(
+                List.of(Cause.TOO_DRY, Cause.PATHOGEN_RISK), causes(headline).subList(0, 2));
+    }
+
+    @Test
     @DisplayName("says that it is well where nothing is likely wrong")
     void well() {
         Headline headline = of("'asOf': '2027-05-28', 'built': '2026-03-25', 'log': [{'date': '2027-05-28', 'seen':"

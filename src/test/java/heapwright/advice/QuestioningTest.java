@@ -11,12 +11,14 @@ import org.junit.jupiter.api.Test;
 
 /**
  * How many questions it takes until the first step is the one that the full answers give. Every 41st case of those that answer
- * anything; none of {@code unfitted}, and none with a measured core, since the trials of the model take minutes.
+ * anything, or as {@code -Dquestions.every=23 -Dquestions.from=7} has it; none of {@code unfitted}, and none with a measured
+ * core, since the trials of the model take minutes.
  */
 @DisplayName("The order of the questions")
 class QuestioningTest {
 
-    private static final int EVERY = 41;
+    private static final int EVERY = Integer.getInteger("questions.every", 41);
+    private static final int FROM = Integer.getInteger("questions.from", 0);
 
     /** As measured when this was written, with a small margin: docs/method/score.md. */
     private static final double MOST_SHARE = 0.80;
@@ -42,7 +44,7 @@ class QuestioningTest {
                 .filter(p -> p.log().stream().allMatch(e -> e.measured().coreC().isEmpty()))
                 .toList();
         return IntStream.range(0, all.size())
-                .filter(i -> i % EVERY == 0)
+                .filter(i -> i % EVERY == FROM)
                 .mapToObj(all::get)
                 .toList();
     }
