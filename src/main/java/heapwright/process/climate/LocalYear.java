@@ -30,14 +30,20 @@ public record LocalYear(Known known, List<Double> meanC) {
     private static final double USUAL_LATITUDE = 55;
 
     /**
+     * Mean of the year at the equator, °C. Judgement, with the figures per degree below: they bring a dozen stations within
+     * 5 K ({@code LocalYearTest}).
+     */
+    private static final double EQUATOR = 30;
+
+    /**
      * Means fall by this much for each metre, K. The free air of the standard atmosphere falls by 0.0065 (ISO 2533);
      * the air of valleys and slopes by a little less, 0.005 to 0.006 (from memory). A high plain is milder than this.
      */
     private static final double LAPSE = 0.005;
 
     /**
-     * The month's middle that is coldest in the north, counted from the middle of January: about the 24th. Judgement; by
-     * the sea it is February.
+     * When the year of the north is coldest, in months from the middle of January: about the 24th. Judgement; by the sea it
+     * is February.
      */
     private static final double COLDEST_MONTH = 0.3;
 
@@ -93,9 +99,6 @@ public record LocalYear(Known known, List<Double> meanC) {
         }
         return months;
     }
-
-    /** Judgement, with the figures per degree below: they bring a dozen stations within 5 K ({@code LocalYearTest}). */
-    private static final double EQUATOR = 30;
 
     private enum Kind {
         MILD_COAST(10, 0.36),
