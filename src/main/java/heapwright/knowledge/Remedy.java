@@ -78,6 +78,7 @@ public enum Remedy implements Id {
     WARM_START,
     INSULATE,
     WAIT_FOR_THAW,
+    WAIT_FOR_MILD_DAYS,
     TURN_IN_THAW,
     FEED_THROUGH_FROST,
     STORE_FROZEN_SCRAPS,

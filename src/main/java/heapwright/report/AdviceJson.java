@@ -203,7 +203,7 @@ public final class AdviceJson {
     private void held(ObjectNode node, Held held) {
         node.put("remedy", held.remedy().id());
         node.put("summary", words.remedy(held.remedy()));
-        node.put("because", new TextReport(words, false).reason(held));
+        node.put("because", new HeldText(words).reason(held));
         ArrayNode rules = node.putArray("rules");
         held.rules().forEach(r -> rules.add(r.id()));
         held.undoes().ifPresent(r -> node.put("undoes", r.id()));

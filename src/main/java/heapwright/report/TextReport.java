@@ -3,7 +3,6 @@ package heapwright.report;
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
 import heapwright.advice.Headline;
-import heapwright.advice.Held;
 import heapwright.advice.HomeRemedy;
 import heapwright.advice.Option;
 import heapwright.advice.Question;
@@ -296,17 +295,9 @@ public final class TextReport {
             return;
         }
         page.heading(words.text("section.withheld"));
-        for (Held held : advice.withheld()) {
-            page.paragraph(0, INDENT, "- " + words.remedy(held.remedy()) + ": " + reason(held));
-        }
-    }
-
-    /** Why a step is held back, in the words of the rules. */
-    public String reason(Held held) {
-        List<String> reasons = new ArrayList<>();
-        held.rules().forEach(r -> reasons.add(words.rationale(r)));
-        held.undoes().ifPresent(r -> reasons.add(words.text("held.undoes", words.remedy(r))));
-        return String.join(" ", reasons);
+        new HeldText(words)
+                .of(advice.withheld())
+                .forEach(t -> page.paragraph(0, INDENT, "- " + t.steps() + ": " + t.reason()));
     }
 
     private void careful(Layout page, Advice advice) {

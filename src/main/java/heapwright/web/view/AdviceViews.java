@@ -15,6 +15,7 @@ import heapwright.knowledge.SignInfo;
 import heapwright.pile.Pile;
 import heapwright.report.AlarmText;
 import heapwright.report.DoseWords;
+import heapwright.report.HeldText;
 import heapwright.report.TextReport;
 import heapwright.report.Words;
 import heapwright.web.view.AdviceView.CautionView;
@@ -78,9 +79,10 @@ public final class AdviceViews {
                 looks(steps.subList(0, full), advice.pile()),
                 cautions(advice),
                 advice.findings().stream().map(f -> finding(f, advice.pile())).toList(),
-                advice.withheld().stream()
-                        .map(h -> new Line(h.remedy().id(), words.remedy(h.remedy()), report.reason(h)))
-                        .toList(),
+                new HeldText(words)
+                        .of(advice.withheld()).stream()
+                                .map(t -> new Line(t.id(), t.steps(), t.reason()))
+                                .toList(),
                 advice.setAside().stream()
                         .map(f -> new Line(
                                 f.cause().id(),

@@ -1,0 +1,51 @@
+package heapwright.report;
+
+import heapwright.advice.Held;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Says which steps are held back and why; those with the same reason stand together. */
+public final class HeldText {
+
+    private final Words words;
+
+    public HeldText(Words words) {
+        this.words = words;
+    }
+
+    /**
+     * Steps held back for one reason.
+     *
+     * @param id the first of them
+     * @param steps their names, the first as it stands and the others after a semicolon
+     * @param reason why, in the words of the rules
+     */
+    public record Together(String id, String steps, String reason) {}
+
+    /** What is held back, in the order of the advice. */
+    public List<Together> of(List<Held> withheld) {
+        Map<String, List<Held>> byReason = new LinkedHashMap<>();
+        withheld.forEach(
+                h -> byReason.computeIfAbsent(reason(h), r -> new ArrayList<>()).add(h));
+        return byReason.entrySet().stream()
+                .map(e -> new Together(
+                        e.getValue().get(0).remedy().id(),
+                        String.join(
+                                "; ",
+                                e.getValue().stream()
+                                        .map(h -> words.remedy(h.remedy()))
+                                        .toList()),
+                        e.getKey()))
+                .toList();
+    }
+
+    /** Why one step is held back, in the words of the rules. */
+    public String reason(Held held) {
+        List<String> reasons = new ArrayList<>();
+        held.rules().forEach(r -> reasons.add(words.rationale(r)));
+        held.undoes().ifPresent(r -> reasons.add(words.text("held.undoes", words.remedy(r))));
+        return String.join(" ", reasons);
+    }
+}
