@@ -22,10 +22,7 @@ public enum Condition implements Id {
     DEEP_FROST,
     COLD_SEASON,
     // air and structure
-    DENSE,
-    AIRY,
     SMALL,
-    SMALL_FOR_WINTER,
     LARGE,
     TOO_BIG_TO_HANDLE,
     // food
@@ -53,40 +50,31 @@ public enum Condition implements Id {
     IN_THE_WIND,
     WATER_NEARBY,
     UNCOVERED,
-    ON_HARD_GROUND,
     INSULATED,
     CLOSED_BIN,
     COLD_BY_KIND,
     SCRAPS_COME_IN,
     // outcome
     LOOKS_FINISHED,
-    STILL_RAW,
     HYGIENE_DOUBT,
     FOR_FOOD_BEDS,
 
     // Named for rows of evidence, by the files of derive rules they stand in.
     // smell
-    AIRLESS_SMELL_OVER_STANDING_WATER(true),
     AIRLESS_SMELL_UNDER_SEAL(true),
     AIRLESS_SMELL_IN_TALL_PILE(true),
     PUTRID_SMELL_AFTER_FAT(true),
     AMMONIA_AFTER_ALKALI(true),
-    AMMONIA_BESIDE_COARSE_WOOD(true),
     DARK_BUT_SMELLS_RAW(true),
     SWEET_AND_NEVER_HEATED(true),
     WET_WITH_FLIES(true),
-    FLIES_WITHOUT_OPEN_FOOD(true),
     // water
     DAMP_BUT_NEVER_HEATED(true),
     DAMP_IN_COLD_SEASON(true),
     DAMP_WITHOUT_REHEAT(true),
-    MOISTURE_ACCEPTABLE(true),
     DRY_AND_DRAUGHTY(true),
     WET_AND_UNCOVERED(true),
-    OVERHEATING_AND_DRY(true),
     DRY_AFTER_HEAT(true),
-    DRY_WITHOUT_REHEAT(true),
-    LIQUID_IN_PUDDLES(true),
     // warmth
     WARM_CORE_IN_COLD_SEASON(true),
     WARM_AFTER_HEAT(true),
@@ -100,7 +88,6 @@ public enum Condition implements Id {
     NEVER_HEATED_IN_COLD_SEASON(true),
     UNTURNED_SINCE_HEAT(true),
     // cold
-    OPENED_IN_COLD_SEASON(true),
     OPENED_AGAIN_AND_AGAIN(true),
     OPENED_OFTEN_IN_FROST(true),
     ROD_STOPPED_WITHOUT_FROST(true),
@@ -111,25 +98,14 @@ public enum Condition implements Id {
     SMALL_AND_COOL_IN_MILD_WEATHER(true),
     // mixture
     PH_HIGH_WITHOUT_ALKALI(true),
-    PH_WORKABLE(true),
     STARVED_MIX_AND_NOTHING_RICH(true),
     AMMONIA_MIX_NOT_FINISHED(true),
-    RICH_MIX_NOT_FINISHED(true),
-    OLD_WITH_FINISHED_RATIO(true),
-    RATIO_WORKABLE(true),
-    KITCHEN_STUFF_LATELY(true),
-    NEITHER_GRASS_NOR_MANURE(true),
     // structure
     WEIGHED_AND_DRAUGHTY(true),
-    LOOSE_WITH_STALKS(true),
     DENSE_WITHOUT_WATER(true),
     SLIMY_AFTER_FAT(true),
-    RAIN_COVERED(true),
     ON_WET_GROUND(true),
-    BROWNS_LEFT_AFTER_HEAT(true),
     // risk
-    RISKY_STUFF_WITHOUT_HEAT(true),
-    NEITHER_PET_WASTE_NOR_MEAT(true),
     SEEDS_WITHOUT_HEAT(true),
     RISKY_STUFF_AND_HEAT_IS_OVER(true),
     MANURE_NEVER_TURNED(true),
@@ -143,11 +119,8 @@ public enum Condition implements Id {
     FOUL_FERMENT(true),
     ANTS_IN_DAMP_STUFF(true),
     // ripeness
-    NO_FUNGI(true),
     RAW_THOUGH_OLD(true),
-    RAW_OUTSIDE_BURNT_INSIDE(true),
-    PAST_DECAY_AND_NOT_RIPE(true),
-    RIPE_BY_LOOK_AND_TEST(true);
+    PAST_DECAY_AND_NOT_RIPE(true);
 
     private final boolean forEvidence;
 

@@ -17,7 +17,6 @@ public enum Limit implements Id {
     CN_GOOD_HIGH,
     CN_SLOW,
     CN_STARVED,
-    CN_FINISHED,
     // air and density
     FAS_BAD,
     FAS_POOR,

@@ -21,7 +21,7 @@ class HeadlineTest {
     @Test
     @DisplayName("names what is well before a trouble that is likely but less so")
     void youngBeforeSmall() {
-        Headline headline = of("'asOf': '2026-10-28', 'built': '2026-10-25',"
+        Headline headline = of("'asOf': '2026-10-28', 'built': '2026-10-26', 'place': {'settings': ['windy']},"
                 + "'container': {'kind': 'open-heap', 'volume': {'value': 0.4, 'unit': 'm3'}},"
                 + "'log': [{'date': '2026-10-28', 'seen': ['core-warm', 'squeeze-holds'],"
                 + " 'measured': {'core': {'value': 25, 'unit': 'C'}, 'outdoor': {'value': 4, 'unit': 'C'}}}]");

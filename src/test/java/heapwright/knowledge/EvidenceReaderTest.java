@@ -151,7 +151,7 @@ class EvidenceReaderTest {
             So it is.                    | So it is                    | must be one sentence
             So it is.                    | So it is. And more.         | must be one sentence
             "JUDGEMENT"                  | "NOBODY"                    | source NOBODY is not in sources.json
-            {"seen": ["smells-earthy"]}  | {"holdsNot": "no-fungi"}    | is a name for several parts
+            {"seen": ["smells-earthy"]}  | {"holdsNot": "slimy-after-fat"} | is a name for several parts
             """)
     void misfits(String there, String instead, String message) {
         List<String> faults = assertThrows(KnowledgeFault.class, () -> read(ROW.replace(there, instead)))

@@ -58,8 +58,7 @@ public final class Edges {
                             Limit.CN_GOOD_LOW,
                             Limit.CN_GOOD_HIGH,
                             Limit.CN_SLOW,
-                            Limit.CN_STARVED,
-                            Limit.CN_FINISHED)),
+                            Limit.CN_STARVED)),
             // The three published forms differ by up to eight points on one pile.
             new Soft(Reading.FREE_AIR_SPACE, 4, 0, List.of(Limit.FAS_BAD, Limit.FAS_POOR, Limit.FAS_DRAUGHTY)),
             // A bucket on bathroom scales is within a twentieth either way.
@@ -100,8 +99,7 @@ public final class Edges {
                             Limit.AGE_YOUNG,
                             Limit.AGE_HEATING,
                             Limit.AGE_OLD,
-                            Limit.AGE_FINISHED,
-                            Limit.TURN_LONG_AGO)),
+                            Limit.AGE_FINISHED)),
             new Soft(Reading.DAYS_SINCE_TURN, 0, 0, List.of(Limit.TURN_RECENT, Limit.TURN_LONG_AGO)),
             new Soft(Reading.OPENINGS, 0, 0, List.of(Limit.OPENINGS_MANY)));
 

@@ -13,8 +13,6 @@ public enum Fixture {
     SNOW_COVER,
     NO_COVER,
     SEALED_COVER,
-    RAIN_COVER,
-    HARD_BASE,
     INSULATION,
     RODENT_PROOF,
     CLOSED_SHED,

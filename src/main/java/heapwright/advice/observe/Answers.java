@@ -181,14 +181,9 @@ public final class Answers {
         switch (container.cover()) {
             case NONE -> fixtures.add(Fixture.NO_COVER);
             case SEALED_PLASTIC -> fixtures.add(Fixture.SEALED_COVER);
-            case LID, BOARDS_OR_ROOF, LOOSE_TARP, BREATHING_FLEECE -> fixtures.add(Fixture.RAIN_COVER);
             case STRAW_OR_LEAVES, FINISHED_COMPOST -> fixtures.add(Fixture.INSULATION);
             case SNOW -> fixtures.addAll(List.of(Fixture.INSULATION, Fixture.SNOW_COVER));
-            case UNKNOWN -> {}
-        }
-        switch (container.base()) {
-            case PAVING, PLASTIC -> fixtures.add(Fixture.HARD_BASE);
-            case COARSE_BRUSH, PALLET, SOIL, UNKNOWN -> {}
+            case LID, BOARDS_OR_ROOF, LOOSE_TARP, BREATHING_FLEECE, UNKNOWN -> {}
         }
         switch (container.insulation()) {
             case STRAW, LEAVES, FOAM, SNOW_BANK, EARTH -> fixtures.add(Fixture.INSULATION);

@@ -78,9 +78,9 @@ class RowsTest {
                         List.of(new Seen(Sign.SMELLS_SOUR, 1))),
                 Arguments.of(
                         "a condition of several parts",
-                        new When.Holds(Condition.FLIES_WITHOUT_OPEN_FOOD),
-                        List.of(new Seen(Sign.FLIES, 1), new Denied(Sign.FOOD_AT_SURFACE, 1)),
-                        List.of(new Seen(Sign.FLIES, 1), new Seen(Sign.FOOD_AT_SURFACE, 1))),
+                        new When.Holds(Condition.PUTRID_SMELL_AFTER_FAT),
+                        List.of(new Seen(Sign.SMELLS_PUTRID, 1), new Seen(Sign.BROTH, 1)),
+                        List.of(new Seen(Sign.SMELLS_PUTRID, 1), new Denied(Sign.BROTH, 1))),
                 Arguments.of(
                         "a condition of which a part is absent",
                         new When.Holds(Condition.COOLING_IN_MILD_WEATHER),
