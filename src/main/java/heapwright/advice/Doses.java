@@ -6,6 +6,7 @@ import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Remedy;
+import heapwright.pile.Container;
 import heapwright.pile.Pile;
 import heapwright.process.dose.DoseAmount;
 import heapwright.process.dose.DoseCalculator;
@@ -32,6 +33,7 @@ final class Doses implements Function<Remedy, List<DoseAmount>> {
     private final Knowledge knowledge;
     private final DoseContext context;
     private final Map<String, Double> measures;
+    private final Container.Kind kind;
 
     Doses(
             Pile pile,
@@ -42,6 +44,7 @@ final class Doses implements Function<Remedy, List<DoseAmount>> {
             boolean coldSeason) {
         this.knowledge = knowledge;
         this.measures = pile.measures();
+        this.kind = pile.container().kind();
         Map<Limit, Double> limits = new EnumMap<>(Limit.class);
         knowledge
                 .limits()
@@ -63,7 +66,7 @@ final class Doses implements Function<Remedy, List<DoseAmount>> {
     /** The amounts of a remedy; none where it has no dose or the figures show no need. */
     @Override
     public List<DoseAmount> apply(Remedy remedy) {
-        return knowledge.remedies().get(remedy).dose().stream()
+        return knowledge.remedies().get(remedy).fittedTo(kind).dose().stream()
                 .map(dose -> DoseCalculator.calculate(dose, context))
                 .toList();
     }

@@ -59,7 +59,7 @@ public record Headline(Kind kind, List<Finding> findings) {
         if (!troubles.isEmpty() && (troubled(troubles) || !sound(well, troubles))) {
             return new Headline(
                     Kind.TROUBLE,
-                    sound(well, troubles)
+                    sound(well, troubles) || cared(advice, well)
                             ? Stream.concat(well.stream().limit(1), troubles.stream())
                                     .limit(MOST)
                                     .toList()
@@ -70,14 +70,24 @@ public record Headline(Kind kind, List<Finding> findings) {
 
     /** What the first step puts right is named first, so that both say one thing; the rest by likelihood. */
     private static List<Finding> firstStepFirst(Advice advice, List<Finding> troubles) {
-        Set<Cause> served = advice.steps().stream()
+        Set<Cause> served = served(advice);
+        return troubles.stream()
+                .sorted(Comparator.comparing(f -> !served.contains(f.cause())))
+                .toList();
+    }
+
+    /** Whether the first step is care of a pile that is likely well, such as its first turn. */
+    private static boolean cared(Advice advice, List<Finding> well) {
+        Set<Cause> served = served(advice);
+        return well.stream().limit(1).anyMatch(f -> f.grade().atLeast(Grade.LIKELY) && served.contains(f.cause()));
+    }
+
+    private static Set<Cause> served(Advice advice) {
+        return advice.steps().stream()
                 .limit(1)
                 .flatMap(s -> s.main().grounds().stream())
                 .map(Ground::cause)
                 .collect(Collectors.toSet());
-        return troubles.stream()
-                .sorted(Comparator.comparing(f -> !served.contains(f.cause())))
-                .toList();
     }
 
     private static boolean troubled(List<Finding> troubles) {

@@ -53,7 +53,14 @@ public record RemedyInfo(
         return ways.stream()
                 .filter(w -> w.kinds().contains(kind))
                 .findFirst()
-                .map(w -> told(w.name(), w.how(), w.expect().orElse(expect), otherwise, w.notWhen(), List.of()))
+                .map(w -> told(
+                        w.name(),
+                        w.how(),
+                        w.withoutDose() ? Optional.empty() : dose,
+                        w.expect().orElse(expect),
+                        otherwise,
+                        w.notWhen(),
+                        List.of()))
                 .orElse(this);
     }
 
@@ -62,6 +69,7 @@ public record RemedyInfo(
         return told(
                 name,
                 wording.apply(how),
+                dose,
                 wording.apply(expect),
                 wording.apply(otherwise),
                 wording.apply(notWhen),
@@ -71,11 +79,19 @@ public record RemedyInfo(
                                 w.name(),
                                 wording.apply(w.how()),
                                 w.expect().map(wording),
-                                wording.apply(w.notWhen())))
+                                wording.apply(w.notWhen()),
+                                w.withoutDose()))
                         .toList());
     }
 
-    private RemedyInfo told(String title, String doing, String sign, String failing, String never, List<Way> others) {
+    private RemedyInfo told(
+            String title,
+            String doing,
+            Optional<Dose> amount,
+            String sign,
+            String failing,
+            String never,
+            List<Way> others) {
         return new RemedyInfo(
                 id,
                 title,
@@ -84,7 +100,7 @@ public record RemedyInfo(
                 effort,
                 risk,
                 effectDays,
-                dose,
+                amount,
                 sign,
                 expectDays,
                 failing,
@@ -111,8 +127,15 @@ public record RemedyInfo(
      * @param how how to do it
      * @param expect what to look for afterwards, where it is something else than usual
      * @param notWhen when not to do it
+     * @param withoutDose whether the amount of the remedy has no meaning when it is done so
      */
-    public record Way(List<Container.Kind> kinds, String name, String how, Optional<String> expect, String notWhen) {}
+    public record Way(
+            List<Container.Kind> kinds,
+            String name,
+            String how,
+            Optional<String> expect,
+            String notWhen,
+            boolean withoutDose) {}
 
     /** How soon a remedy is wanted. */
     public enum Urgency implements Id {

@@ -242,7 +242,8 @@ final class Tables {
                 row.text("name"),
                 row.text("how"),
                 row.textIfAny("expect"),
-                row.text("notWhen"));
+                row.text("notWhen"),
+                row.flagIfAny("withoutDose").orElse(false));
     }
 
     private static Container.Kind kind(Row row, String token) {

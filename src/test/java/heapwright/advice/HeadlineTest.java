@@ -60,4 +60,17 @@ class HeadlineTest {
         assertEquals(Headline.Kind.WELL, headline.kind());
         assertEquals(List.of(Cause.FINISHED), causes(headline));
     }
+
+    @Test
+    @DisplayName("names what is well before a likelier trouble where the first step is its care")
+    void careFirst() {
+        Headline headline = of("'asOf': '2026-11-20', 'built': '2026-10-28',"
+                + "'recipe': [{'material': 'leaves-mixed', 'amount': 40, 'unit': 'bucket'},"
+                + " {'material': 'grass-clippings', 'amount': 25, 'unit': 'bucket'},"
+                + " {'material': 'manure-horse', 'amount': 10, 'unit': 'bucket'}],"
+                + "'log': [{'date': '2026-11-05', 'measured': {'core': {'value': 58, 'unit': 'C'}}},"
+                + " {'date': '2026-11-20', 'seen': ['squeeze-holds', 'never-turned'],"
+                + " 'measured': {'core': {'value': 40, 'unit': 'C'}, 'outdoor': {'value': 8, 'unit': 'C'}}}]");
+        assertEquals(List.of(Cause.WORKING_WELL, Cause.PATHOGEN_RISK), causes(headline));
+    }
 }

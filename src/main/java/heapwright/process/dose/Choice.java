@@ -24,22 +24,34 @@ record Choice(Material material, double availableKg) {
 
     /** What serves: of what is at hand the most usual, else whatever is at hand, else the first of the usual ones that the month gives. */
     static Optional<Choice> first(DoseContext context, Predicate<Material> serves, String... usual) {
-        Predicate<Material> may = serves.and(Choice::mayGoIn);
-        List<String> order = List.of(usual);
-        Stream<Choice> atHand = context.atHand().stream()
+        Stream<Choice> others = Arrays.stream(usual)
+                .flatMap(id -> context.materials().find(id).stream())
+                .filter(context.supply()::gives)
+                .map(material -> new Choice(material, kilograms(material, Optional.empty())));
+        return Stream.concat(lyingThere(context, List.of(usual)), others)
+                .filter(choice -> choice.serves(serves))
+                .findFirst();
+    }
+
+    /** What serves of what is at hand: the most usual, else whatever it is. */
+    static Optional<Choice> atHand(DoseContext context, Predicate<Material> serves, String... usual) {
+        return lyingThere(context, List.of(usual))
+                .filter(choice -> choice.serves(serves))
+                .findFirst();
+    }
+
+    private static Stream<Choice> lyingThere(DoseContext context, List<String> order) {
+        return context.atHand().stream()
                 .flatMap(stock -> context.materials().find(stock.material()).stream()
                         .map(material -> new Choice(material, kilograms(material, stock.available()))))
                 .sorted(Comparator.comparingInt((Choice one) -> place(order, one.material()))
                         .thenComparing(one -> one.material().id())
                         .thenComparing(
                                 Comparator.comparingDouble(Choice::availableKg).reversed()));
-        Stream<Choice> others = Arrays.stream(usual)
-                .flatMap(id -> context.materials().find(id).stream())
-                .filter(context.supply()::gives)
-                .map(material -> new Choice(material, kilograms(material, Optional.empty())));
-        return Stream.concat(atHand, others)
-                .filter(choice -> may.test(choice.material()) && choice.availableKg() > 0)
-                .findFirst();
+    }
+
+    private boolean serves(Predicate<Material> may) {
+        return may.test(material) && mayGoIn(material) && availableKg > 0;
     }
 
     private static int place(List<String> order, Material material) {

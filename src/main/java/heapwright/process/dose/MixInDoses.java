@@ -14,6 +14,9 @@ import java.util.function.Predicate;
 /** Materials mixed in by the bucket to move C:N: greens and manure downwards, carbon upwards. */
 final class MixInDoses {
 
+    /** What lies at hand and falls short of the aim is the dose where it goes this part of the way, percent; judgement. */
+    private static final double WORTH_THE_WAY = 25;
+
     private MixInDoses() {}
 
     static DoseAmount greens(DoseContext context) {
@@ -90,16 +93,18 @@ final class MixInDoses {
     }
 
     private static DoseAmount lower(DoseContext context, Dose dose, Predicate<Material> kind, String... usual) {
-        Limits limits = context.limits();
         NitrogenNeed need = NitrogenNeed.of(context);
         double aim = need.aim();
-        Optional<Choice> choice = Choice.first(
-                context,
-                kind.and(material -> Composition.ofSeason(material).nitrogen() * limits.of(Limit.CN_GOOD_LOW)
-                        > Composition.ofSeason(material).carbon()),
-                usual);
+        Predicate<Material> rich =
+                kind.and(leanerThan(context.limits().of(Limit.CN_GOOD_LOW)).negate());
+        Optional<Choice> choice = Choice.first(context, rich, usual);
         if (need.kg().likely() <= 0) {
             return DoseAmount.none(dose, choice.map(Choice::material), Cap.NO_NEED, need.terms());
+        }
+        Optional<DoseAmount> partWay =
+                Choice.atHand(context, rich, usual).isPresent() ? Optional.empty() : partWay(context, dose, kind, need);
+        if (partWay.isPresent()) {
+            return partWay.get();
         }
         if (choice.isEmpty()) {
             return DoseAmount.none(dose, Optional.empty(), Cap.NO_MATERIAL, need.terms());
@@ -112,6 +117,50 @@ final class MixInDoses {
                 .under(untilTooWet(context, of), Cap.TOO_WET)
                 .under(choice.get().availableKg(), Cap.AT_HAND);
         return amount(context, dose, material, full, held, need.terms(), need.basis());
+    }
+
+    /**
+     * As much as the pile can take of what lies at hand, where that is itself too lean to bring the pile to the aim but
+     * goes a fair part of the way: horse manure at 30 brings a heap of leaves from 55 to the forties.
+     */
+    private static Optional<DoseAmount> partWay(
+            DoseContext context, Dose dose, Predicate<Material> kind, NitrogenNeed need) {
+        double ratio = need.ratio().likely();
+        double between = (ratio + need.aim()) / 2;
+        return Choice.atHand(context, kind.and(leanerThan(between).negate()))
+                .map(choice -> {
+                    Material material = choice.material();
+                    Composition of = Composition.ofSeason(material);
+                    Ceiling held = Ceiling.of(Band.exact(WaterDoses.shareOfVolumeKg(context, material)))
+                            .under(untilTooWet(context, of), Cap.TOO_WET)
+                            .under(choice.availableKg(), Cap.AT_HAND);
+                    double kg = held.amount().likely();
+                    PileStock stock = context.stock();
+                    double after = (stock.carbonKg().likely() + kg * of.carbon())
+                            / (stock.carbonKg().likely() / ratio + kg * of.nitrogen());
+                    Working working = Working.of(need.terms())
+                            .and(Key.SHARE_OF_NEED, 100 * (ratio - after) / (ratio - need.aim()), need.basis())
+                            .and(Key.MOISTURE_AFTER, WaterDoses.mixed(stock, material, kg), stock.moistureBasis())
+                            .and(Key.CARBON_TO_NITROGEN_AFTER, after, need.basis());
+                    return DoseAmount.ofMaterial(
+                            dose,
+                            material,
+                            held.amount(),
+                            held.cap().or(() -> Optional.of(Cap.SHARE_OF_PILE)),
+                            working.terms());
+                })
+                .filter(amount -> amount.isNeeded()
+                        && amount.working().stream()
+                                .filter(term -> term.key() == Key.SHARE_OF_NEED)
+                                .allMatch(term -> term.value().likely() >= WORTH_THE_WAY));
+    }
+
+    /** Whether a material has more than so many parts of carbon to one of nitrogen, of what can decay in a season. */
+    private static Predicate<Material> leanerThan(double ratio) {
+        return material -> {
+            Composition of = Composition.ofSeason(material);
+            return of.carbon() >= ratio * of.nitrogen();
+        };
     }
 
     /** Mass after which the pile would pass the top of the acceptable moisture, kg. */

@@ -78,18 +78,21 @@ final class WaterDoses {
         return water(context, Dose.WATER_THE_CORE, tooDry(context), CORE_SHARE);
     }
 
-    /** Water that the dry woody part takes up. */
+    /** Water that the dry woody part takes up; a hand that felt the pile felt its wood as well. */
     static DoseAmount soakWoody(DoseContext context) {
         PileStock stock = context.stock();
         double goal = context.limits().of(Limit.MOISTURE_GOOD_LOW);
-        double have = Math.min(stock.woodyMoisturePct(), stock.moisturePct().likely());
+        double felt = stock.moisturePct().likely();
+        double have = felt(context) || stock.moistureBasis() == Basis.MEASURED
+                ? felt
+                : Math.min(stock.woodyMoisturePct(), felt);
         double wet = Equations.wetForDry(stock.woodyDryKg(), have);
         double likely = Math.max(0, Equations.waterToReach(wet, have, goal));
         Band missing = Band.around(likely / 2, likely, likely * 3 / 2);
         List<Term> working = List.of(
-                Term.of(Key.PILE_MOISTURE, have, stock.recipeBasis()),
+                Term.of(Key.PILE_MOISTURE, have, stock.moistureBasis()),
                 Term.of(Key.TARGET_MOISTURE, goal, Basis.REPORTED),
-                new Term(Key.MISSING_WATER, missing, stock.recipeBasis()));
+                new Term(Key.MISSING_WATER, missing, stock.moistureBasis()));
         if (likely <= 0) {
             return DoseAmount.none(Dose.SOAK_WOODY, Optional.empty(), Cap.NO_NEED, working);
         }

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.knowledge.Dose;
+import heapwright.knowledge.Material;
 import heapwright.pile.Container;
 import heapwright.pile.Stock;
+import heapwright.process.mixture.Composition;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.Portion;
 import java.util.List;
@@ -42,7 +44,7 @@ class ChoiceTest {
         "GREENS,manure-hen-home,grass-clippings",
         "GREENS,leaves-mixed,grass-clippings",
         "MANURE,grass-clippings,manure-hen-home",
-        "MANURE,manure-horse-straw,manure-hen-home",
+        "MANURE,leaves-mixed,manure-hen-home",
         "BIND_NITROGEN,chips-hardwood,straw-general",
         "BIND_NITROGEN,grass-clippings,straw-general",
         "ASH,compost-finished,wood-ash",
@@ -53,6 +55,40 @@ class ChoiceTest {
     void whatDoesNotServeIsPassedOver(Dose dose, String atHand, String chosen) {
         DoseAmount amount = TestDoses.dose(dose, pileFor(dose), TestDoses.some(atHand));
         assertEquals(chosen, amount.material().orElseThrow().id());
+    }
+
+    /**
+     * Horse manure is too lean to bring a heap to 30, yet it goes a good part of the way: 90 kg of carbon at 50 hold 1.8 kg
+     * of nitrogen, and what is mixed in brings its own carbon and nitrogen to them.
+     */
+    @Test
+    void leanManureAtHandGoesPartOfTheWay() {
+        PileStock stock = TestDoses.plain(50);
+        DoseAmount amount = TestDoses.dose(Dose.MANURE, stock, TestDoses.some("manure-horse-straw"));
+        Material manure = amount.material().orElseThrow();
+        assertEquals("manure-horse-straw", manure.id());
+        Composition of = Composition.ofSeason(manure);
+        double kg = amount.kg().likely();
+        double after = (90 + kg * of.carbon()) / (1.8 + kg * of.nitrogen());
+        assertEquals(after, TestDoses.likely(amount, Term.Key.CARBON_TO_NITROGEN_AFTER), 1e-9);
+        assertEquals(100 * (50 - after) / (50 - 30), TestDoses.likely(amount, Term.Key.SHARE_OF_NEED), 1e-9);
+        assertTrue(after > 30 && after < 45, "it falls by a quarter of the way or more, to " + after);
+        assertEquals(
+                "manure-hen-home",
+                TestDoses.dose(
+                                Dose.MANURE,
+                                stock,
+                                TestDoses.some("manure-horse-straw"),
+                                TestDoses.some("manure-hen-home"))
+                        .material()
+                        .orElseThrow()
+                        .id());
+        assertEquals(
+                "manure-hen-home",
+                TestDoses.dose(Dose.MANURE, stock, TestDoses.litres("manure-horse-straw", 10))
+                        .material()
+                        .orElseThrow()
+                        .id());
     }
 
     /** What serves and lies there goes before what would have to be got. */
