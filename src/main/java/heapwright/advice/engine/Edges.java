@@ -53,12 +53,7 @@ public final class Edges {
                     Reading.CARBON_TO_NITROGEN,
                     0,
                     0.1,
-                    List.of(
-                            Limit.CN_AMMONIA,
-                            Limit.CN_GOOD_LOW,
-                            Limit.CN_GOOD_HIGH,
-                            Limit.CN_SLOW,
-                            Limit.CN_STARVED)),
+                    List.of(Limit.CN_AMMONIA, Limit.CN_GOOD_LOW, Limit.CN_GOOD_HIGH, Limit.CN_SLOW, Limit.CN_STARVED)),
             // The three published forms differ by up to eight points on one pile.
             new Soft(Reading.FREE_AIR_SPACE, 4, 0, List.of(Limit.FAS_BAD, Limit.FAS_POOR, Limit.FAS_DRAUGHTY)),
             // A bucket on bathroom scales is within a twentieth either way.
@@ -91,15 +86,7 @@ public final class Edges {
             // Each side of a heap is measured to some three parts in a hundred.
             new Soft(Reading.VOLUME, 0, 0.1, List.of(Limit.VOLUME_SMALL, Limit.VOLUME_WINTER)),
             new Soft(Reading.HEIGHT, 0, 0.1, List.of(Limit.HEIGHT_MIN, Limit.HEIGHT_MAX)),
-            new Soft(
-                    Reading.AGE,
-                    0,
-                    0,
-                    List.of(
-                            Limit.AGE_YOUNG,
-                            Limit.AGE_HEATING,
-                            Limit.AGE_OLD,
-                            Limit.AGE_FINISHED)),
+            new Soft(Reading.AGE, 0, 0, List.of(Limit.AGE_YOUNG, Limit.AGE_HEATING, Limit.AGE_OLD, Limit.AGE_FINISHED)),
             new Soft(Reading.DAYS_SINCE_TURN, 0, 0, List.of(Limit.TURN_RECENT, Limit.TURN_LONG_AGO)),
             new Soft(Reading.OPENINGS, 0, 0, List.of(Limit.OPENINGS_MANY)));
 
