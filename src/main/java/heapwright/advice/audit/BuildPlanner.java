@@ -21,6 +21,7 @@ import heapwright.process.mixture.Portion;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,6 +68,7 @@ final class BuildPlanner {
         Map<Material, Double> bulk = new LinkedHashMap<>();
         Map<Material, Double> fertiliser = new LinkedHashMap<>();
         Map<Material, Double> longest = new LinkedHashMap<>();
+        Set<Material> uncut = new HashSet<>();
         double water = 0;
         for (Portion p : portions) {
             if (Feeding.isFertiliser(p.material())) {
@@ -74,8 +76,9 @@ final class BuildPlanner {
             } else {
                 bulk.merge(p.material(), p.litres().likely(), Double::sum);
             }
-            if (p.pieceCm().isPresent() && !p.chopped()) {
-                longest.merge(p.material(), p.pieceCm().getAsDouble(), Math::max);
+            if (!p.chopped()) {
+                uncut.add(p.material());
+                p.pieceCm().ifPresent(cm -> longest.merge(p.material(), cm, Math::max));
             }
         }
         for (Addition a : mend.additions()) {
@@ -85,13 +88,14 @@ final class BuildPlanner {
                 fertiliser.merge(materials.get(a.material()), a.kg(), Double::sum);
             } else {
                 bulk.merge(materials.get(a.material()), a.litres(), Double::sum);
+                uncut.add(materials.get(a.material()));
             }
         }
         double volume = Built.volumeM3(mended).likely();
         Shape shape = Built.shape(pile.container(), volume);
         Layering layering = Layering.of(bulk, longest, shape.topM2());
         List<Feed> feeds = Feeding.of(fertiliser, limits, volume, pile.built());
-        List<Cut> cuts = cuts(layering, longest);
+        List<Cut> cuts = cuts(layering, uncut, longest);
         LocalDate built = pile.built();
         return new BuildPlan(
                 shape.lengthM(),
@@ -126,10 +130,11 @@ final class BuildPlanner {
     }
 
     /** What has long pieces or comes uncut, unless all of it lies in the base, where length does no harm. */
-    private List<Cut> cuts(Layering layering, Map<Material, Double> longest) {
+    private List<Cut> cuts(Layering layering, Set<Material> uncut, Map<Material, Double> longest) {
         double good = limits.of(Limit.PIECE_GOOD);
         return layering.layers().stream()
                 .map(l -> materials.get(l.material()))
+                .filter(uncut::contains)
                 .filter(m -> longest.getOrDefault(m, 0.0) > good
                         || !longest.containsKey(m) && m.cautions().contains(Caution.SHREDDER))
                 .map(m -> Degradability.isWoody(m)
