@@ -12,6 +12,7 @@ import java.net.SocketTimeoutException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -155,5 +156,31 @@ class PatienceIT {
         }
         in.readNBytes(length);
         return head.substring(0, head.indexOf("\r\n"));
+    }
+
+    /** A browser that is answered while it still sends does not show the answer: it says that the connection broke. */
+    @Test
+    void whoSendsABodyThatIsTooLongIsHeardOutAndTold() throws Exception {
+        int length = 3 << 20;
+        byte[] piece = "a".repeat(64 << 10).getBytes(StandardCharsets.ISO_8859_1);
+        try (TestServer server = TestServer.over(folder)) {
+            for (String type : List.of("application/x-www-form-urlencoded", "multipart/form-data; boundary=b")) {
+                for (String path : List.of("/checkup", "/settings", "/api/checkup")) {
+                    try (Socket socket = connected(server)) {
+                        send(
+                                socket,
+                                "POST " + path + " HTTP/1.1\r\nHost: localhost\r\nContent-Type: " + type
+                                        + "\r\nContent-Length: " + length + "\r\n\r\n");
+                        for (int sent = 0; sent < length; sent += piece.length) {
+                            socket.getOutputStream().write(piece);
+                            socket.getOutputStream().flush();
+                            Thread.sleep(2);
+                        }
+                        String answer = new String(socket.getInputStream().readNBytes(12), StandardCharsets.ISO_8859_1);
+                        assertEquals("HTTP/1.1 413", answer, path + " " + type);
+                    }
+                }
+            }
+        }
     }
 }

@@ -12,6 +12,11 @@ final class Intake {
     private static final int DRAINED_AT_ONCE = 16;
     private static final int BUFFER = 8 * 1024;
 
+    /** A body that is not read is listened to for so many times the longest that is: a picture sent by mistake. Judgement. */
+    private static final int HEARD_OUT = 16;
+
+    private static final int TOO_LARGE = 413;
+
     private final int largeBody;
     private final long longest;
     private final Semaphore places;
@@ -20,7 +25,7 @@ final class Intake {
     /**
      * @param largeBody from how many bytes a body is large
      * @param most how many of those may be here at once
-     * @param longest how many bytes of a body that is not taken are listened to
+     * @param longest the longest body that is read, in bytes
      */
     Intake(int largeBody, int most, long longest) {
         this.largeBody = largeBody;
@@ -32,6 +37,18 @@ final class Intake {
     boolean large(Context ctx) {
         long length = ctx.req().getContentLengthLong();
         return length >= largeBody || length < 0 && ctx.header("Transfer-Encoding") != null;
+    }
+
+    /**
+     * Turns a body away that says it is longer than any that is read.
+     *
+     * @throws Refusal when it is; the sender is heard out first, else it would not listen to the answer
+     */
+    void bound(Context ctx) throws IOException {
+        if (ctx.req().getContentLengthLong() > longest) {
+            drain(ctx);
+            throw new Refusal(TOO_LARGE, "large");
+        }
     }
 
     /**
@@ -55,7 +72,7 @@ final class Intake {
             try {
                 InputStream in = ctx.req().getInputStream();
                 byte[] buffer = new byte[BUFFER];
-                long rest = longest;
+                long rest = HEARD_OUT * longest;
                 for (int read = 0; read >= 0 && rest > 0; rest -= read) {
                     read = in.read(buffer);
                 }

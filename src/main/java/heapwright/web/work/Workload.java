@@ -48,10 +48,15 @@ public final class Workload implements HandlerWrapper, AutoCloseable {
             return endpoint.handler;
         }
         Handler handler = SoundRequests.read(endpoint.handler);
-        return switch (Kind.of(endpoint)) {
-            case LIGHT -> handler;
-            case CHANGE -> ctx -> change(ctx, handler);
-            case WORK -> ctx -> work(ctx, handler);
+        Handler bounded =
+                switch (Kind.of(endpoint)) {
+                    case LIGHT -> handler;
+                    case CHANGE -> ctx -> change(ctx, handler);
+                    case WORK -> ctx -> work(ctx, handler);
+                };
+        return ctx -> {
+            intake.bound(ctx);
+            bounded.handle(ctx);
         };
     }
 
