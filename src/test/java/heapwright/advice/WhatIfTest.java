@@ -26,6 +26,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestInstance.Lifecycle;
@@ -143,6 +144,33 @@ class WhatIfTest {
         WhatIf left = tried(EnumSet.of(unknown, Remedy.INSULATE));
         assertEquals(List.of(Remedy.INSULATE), left.together());
         assertEquals(Reason.UNKNOWN_TO_MODEL, left.left().get(0).reason());
+        assertTrue(left.chosen(Remedy.INSULATE));
+        assertTrue(left.chosen(unknown), "chosen, though not reckoned");
+        assertFalse(left.chosen(Remedy.MIX_IN_DRY_CARBON));
+    }
+
+    @Test
+    void ofEachStepAllWaysCanBeChosenAndTheOthersNameTheOneThatLeads() {
+        List<Choice> choices = tried(Set.of()).choices();
+        List<Remedy> ways = advice.steps().stream()
+                .flatMap(s -> Stream.concat(Stream.of(s.main()), s.alternatives().stream()))
+                .map(Option::remedy)
+                .toList();
+        assertEquals(ways, choices.stream().map(c -> c.option().remedy()).toList());
+        assertEquals(
+                advice.steps().stream().map(s -> s.main().remedy()).toList(),
+                choices.stream()
+                        .filter(c -> c.alternativeTo().isEmpty())
+                        .map(c -> c.option().remedy())
+                        .toList());
+        Step loosening = advice.steps().stream()
+                .filter(s -> !s.alternatives().isEmpty())
+                .findFirst()
+                .orElseThrow();
+        choices.stream()
+                .filter(c -> loosening.alternatives().contains(c.option()))
+                .forEach(c -> assertEquals(
+                        loosening.main().remedy(), c.alternativeTo().orElseThrow()));
     }
 
     @Test
