@@ -153,7 +153,7 @@ public final class Auditor {
                 plan,
                 Math.max(1, limits.of(Limit.VOLUME_SMALL) / built),
                 Yield.of(mended.looseM3(), PileStock.of(mended), kind(mended)),
-                ReadyRange.of(pile.built(), care(mended))));
+                ReadyRange.of(pile.built(), care(mended, limits))));
     }
 
     /** The mixture with all that is added but water, which changes neither its bulk nor what it becomes. */
@@ -189,8 +189,10 @@ public final class Auditor {
         return mixture.sharePct(Trait.KITCHEN) > 0 ? Yield.Kind.MIXED : Yield.Kind.YARD;
     }
 
-    private static ReadyRange.Care care(Mixture mixture) {
-        if (mixture.sharePct(Trait.LEAVES) > 80) {
+    /** Leaves alone turn to leaf mould; leaves that were given nitrogen enough rot as any heap does. */
+    private static ReadyRange.Care care(Mixture mixture, Limits limits) {
+        if (mixture.sharePct(Trait.LEAVES) > 80
+                && PileStock.of(mixture).carbonToNitrogen().likely() > limits.of(Limit.CN_SLOW)) {
             return ReadyRange.Care.UNTENDED_LEAVES;
         }
         if (mixture.sharePct(Trait.MANURE) > 50) {

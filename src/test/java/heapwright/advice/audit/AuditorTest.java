@@ -15,6 +15,7 @@ import heapwright.process.mend.Addition;
 import heapwright.process.mixture.Averaging.Shortcut;
 import heapwright.process.mixture.CarbonCheck.Verdict;
 import heapwright.process.mixture.Masses;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -258,5 +259,18 @@ class AuditorTest {
                 .map(Judgement::mark)
                 .max(Comparator.naturalOrder())
                 .orElseThrow();
+    }
+
+    /** Leaves left alone take more than a year, a usual home pile 6 to 12 months (CORNFAQ, ILLEXT; published). */
+    @Test
+    @DisplayName("takes leaves alone for leaf mould, and leaves with manure enough for a heap")
+    void leavesWithManureAreAHeap() {
+        Audit alone = Audits.of(some("leaves-mixed", 90, "bucket"), "");
+        Audit fed = Audits.of(some("leaves-mixed", 90, "bucket"), ",\"atHand\":[{\"material\":\"manure-hen-home\"}]");
+        assertEquals(
+                LocalDate.of(2027, 10, 18),
+                alone.proposal().orElseThrow().ready().earliest());
+        assertEquals(
+                LocalDate.of(2027, 4, 18), fed.proposal().orElseThrow().ready().earliest());
     }
 }
