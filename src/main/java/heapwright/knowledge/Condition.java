@@ -92,7 +92,6 @@ public enum Condition implements Id {
     OPENED_OFTEN_IN_FROST(true),
     ROD_STOPPED_WITHOUT_FROST(true),
     ROD_STOPPED_IN_FROST(true),
-    WINDY_IN_COLD_SEASON(true),
     SMALL_WITHOUT_OVERHEATING(true),
     SMALL_IN_COLD_SEASON(true),
     SMALL_AND_COOL_IN_MILD_WEATHER(true),
@@ -120,6 +119,7 @@ public enum Condition implements Id {
     ANTS_IN_DAMP_STUFF(true),
     // ripeness
     RAW_THOUGH_OLD(true),
+    RAW_OUTSIDE_BURNT_INSIDE(true),
     PAST_DECAY_AND_NOT_RIPE(true);
 
     private final boolean forEvidence;
