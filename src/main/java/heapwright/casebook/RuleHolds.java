@@ -3,6 +3,7 @@ package heapwright.casebook;
 import heapwright.advice.Advice;
 import heapwright.advice.Advisor;
 import heapwright.advice.audit.Audit;
+import heapwright.advice.engine.Pass;
 import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.engine.Weighed;
 import heapwright.advice.fact.Grade;
@@ -54,9 +55,18 @@ public final class RuleHolds {
      */
     public record Hold(RuleInfo rule, int firesIn, Optional<Case> holder) {}
 
-    /** Each rule and row that is asked for with what holds it, in order of id. */
+    /**
+     * Each rule and row that is asked for with what holds it, in order of id. The few rules that join rows with what is so
+     * are not among them: what they find is told by the rows, and without one of them no row of its kind would be held.
+     */
     public List<Hold> of(Predicate<RuleInfo> asked) {
-        return advisor.rules().parallelStream().filter(asked).map(this::hold).toList();
+        Set<String> rows = new TreeSet<>();
+        advisor.knowledge().evidence().forEach(row -> rows.add(row.id()));
+        return advisor.rules().parallelStream()
+                .filter(asked)
+                .filter(rule -> rule.pass() != Pass.WEIGH || rows.contains(rule.id()))
+                .map(this::hold)
+                .toList();
     }
 
     private Hold hold(RuleInfo rule) {

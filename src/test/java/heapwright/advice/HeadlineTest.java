@@ -20,13 +20,13 @@ class HeadlineTest {
 
     @Test
     @DisplayName("names what is well before a trouble that is likely but less so")
-    void youngBeforeSmall() {
+    void youngBeforeRain() {
         Headline headline = of("'asOf': '2026-10-28', 'built': '2026-10-26', 'place': {'settings': ['windy']},"
                 + "'container': {'kind': 'open-heap', 'volume': {'value': 0.4, 'unit': 'm3'}},"
-                + "'log': [{'date': '2026-10-28', 'seen': ['core-warm', 'squeeze-holds'],"
+                + "'log': [{'date': '2026-10-28', 'seen': ['core-warm', 'squeeze-holds', 'rain-gets-in'],"
                 + " 'measured': {'core': {'value': 25, 'unit': 'C'}, 'outdoor': {'value': 4, 'unit': 'C'}}}]");
         assertEquals(Headline.Kind.TROUBLE, headline.kind());
-        assertEquals(List.of(Cause.JUST_BUILT, Cause.TOO_SMALL_FOR_COLD), causes(headline));
+        assertEquals(List.of(Cause.JUST_BUILT, Cause.RAIN_GETS_IN), causes(headline));
     }
 
     @Test

@@ -42,7 +42,6 @@ public final class Edges {
                     4,
                     0,
                     List.of(
-                            Limit.MOISTURE_STOPPED,
                             Limit.MOISTURE_SLOW,
                             Limit.MOISTURE_GOOD_LOW,
                             Limit.MOISTURE_GOOD_HIGH,
@@ -55,7 +54,7 @@ public final class Edges {
                     0.1,
                     List.of(Limit.CN_AMMONIA, Limit.CN_GOOD_LOW, Limit.CN_GOOD_HIGH, Limit.CN_SLOW, Limit.CN_STARVED)),
             // The three published forms differ by up to eight points on one pile.
-            new Soft(Reading.FREE_AIR_SPACE, 4, 0, List.of(Limit.FAS_BAD, Limit.FAS_POOR, Limit.FAS_DRAUGHTY)),
+            new Soft(Reading.FREE_AIR_SPACE, 4, 0, List.of(Limit.FAS_BAD, Limit.FAS_DRAUGHTY)),
             // A bucket on bathroom scales is within a twentieth either way.
             new Soft(Reading.WET_DENSITY, 0, 0.1, List.of(Limit.DENSITY_DENSE, Limit.DENSITY_GOOD_HIGH)),
             new Soft(Reading.WOODY_SHARE, 0, 0.1, List.of(Limit.WOODY_SHARE_HIGH)),
@@ -84,7 +83,7 @@ public final class Edges {
                     List.of(Limit.FREEZING, Limit.TURNING_FROST, Limit.MEAN_COLD_SEASON)),
             new Soft(Reading.USUAL_OUTDOOR_TEMPERATURE, 4, 0, List.of(Limit.MEAN_COLD_SEASON)),
             // Each side of a heap is measured to some three parts in a hundred.
-            new Soft(Reading.VOLUME, 0, 0.1, List.of(Limit.VOLUME_SMALL, Limit.VOLUME_WINTER)),
+            new Soft(Reading.VOLUME, 0, 0.1, List.of(Limit.VOLUME_SMALL)),
             new Soft(Reading.HEIGHT, 0, 0.1, List.of(Limit.HEIGHT_MIN, Limit.HEIGHT_MAX)),
             new Soft(Reading.AGE, 0, 0, List.of(Limit.AGE_YOUNG, Limit.AGE_HEATING, Limit.AGE_OLD, Limit.AGE_FINISHED)),
             new Soft(Reading.DAYS_SINCE_TURN, 0, 0, List.of(Limit.TURN_RECENT, Limit.TURN_LONG_AGO)),
