@@ -12,7 +12,7 @@ import heapwright.knowledge.Sign;
 public record Seen(Sign sign, int daysAgo, boolean outlived) implements Graded {
 
     /** What an answer still counts that something was done about since: a remedy may have failed. Judgement. */
-    private static final double OUTLIVED = 0.25;
+    private static final double OUTLIVED = 0.1;
 
     /** An answer that nothing was done about since. */
     public Seen(Sign sign, int daysAgo) {

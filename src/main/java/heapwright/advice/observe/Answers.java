@@ -79,10 +79,19 @@ public final class Answers {
     private boolean changedSince(Sign sign, int days, Collection<WentIn> wentIn) {
         SignInfo info = infos.get(sign);
         return pile.log().stream()
-                        .filter(e -> daysAgo(e) >= 0 && daysAgo(e) < days)
+                        .filter(e -> isSince(daysAgo(e), days))
                         .anyMatch(e -> e.done().stream().anyMatch(info.changedBy()::contains))
                 || wentIn.stream()
-                        .anyMatch(w -> w.daysAgo() < days && info.changedWith().contains(w.trait()));
+                        .anyMatch(w -> isSince(w.daysAgo(), days)
+                                && info.changedWith().contains(w.trait()));
+    }
+
+    /**
+     * Whether something was done after a sign was noted. On one past day a person looks first and then mends what was
+     * found; of today's note nobody knows yet what the work of today did.
+     */
+    private static boolean isSince(int doneDaysAgo, int notedDaysAgo) {
+        return doneDaysAgo >= 0 && (doneDaysAgo < notedDaysAgo || doneDaysAgo == notedDaysAgo && notedDaysAgo > 0);
     }
 
     private Stream<Sign> fresh(List<String> ids, int days) {
