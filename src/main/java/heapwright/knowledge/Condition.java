@@ -103,6 +103,7 @@ public enum Condition implements Id {
     WEIGHED_AND_DRAUGHTY(true),
     DENSE_WITHOUT_WATER(true),
     SLIMY_AFTER_FAT(true),
+    FOOD_COVERED(true),
     ON_WET_GROUND(true),
     // risk
     SEEDS_WITHOUT_HEAT(true),

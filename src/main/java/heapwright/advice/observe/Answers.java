@@ -82,8 +82,8 @@ public final class Answers {
                         .filter(e -> isSince(daysAgo(e), days))
                         .anyMatch(e -> e.done().stream().anyMatch(info.changedBy()::contains))
                 || wentIn.stream()
-                        .anyMatch(w -> isSince(w.daysAgo(), days)
-                                && info.changedWith().contains(w.trait()));
+                        .anyMatch(w ->
+                                isSince(w.daysAgo(), days) && info.changedWith().contains(w.trait()));
     }
 
     /**
