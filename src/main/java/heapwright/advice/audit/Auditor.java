@@ -86,7 +86,8 @@ public final class Auditor {
         List<Object> facts = new ArrayList<>(quantities.limits());
         facts.addAll(readings);
         facts.addAll(RecipeFacts.of(pile, materials));
-        barred.forEach(m -> facts.add(new Barred(m.keepOut().orElseThrow().bar(), m.id())));
+        barred.forEach(m -> facts.add(
+                new Barred(m.keepOut().orElseThrow().bar(), m.id(), m.traits().contains(Trait.SODIUM))));
         List<Judgement> judgements = inference.audit(facts).stream()
                 .map(Judgement::of)
                 .sorted(Comparator.comparing(Judgement::mark)
