@@ -24,6 +24,11 @@ final class Feeding {
         return Offer.of(material, 0).fertiliser();
     }
 
+    /** The water that some of a fertiliser is dissolved in, litres; none for what is a liquid or rots itself. */
+    static double waterLitres(Material material, double kilograms, Limits limits) {
+        return material.carbonToNitrogen().typical() > 0 ? 0 : kilograms * GRAMS / limits.solutionGramsPerLitre();
+    }
+
     /**
      * The doses of all fertiliser together: as many as keep the nitrogen of one day within the limit.
      *
@@ -52,9 +57,7 @@ final class Feeding {
                                     * Density.LITRES_PER_M3
                                     / Density.byHand(e.getKey()).likely(),
                             each,
-                            e.getKey().carbonToNitrogen().typical() > 0
-                                    ? 0
-                                    : each * GRAMS / limits.solutionGramsPerLitre(),
+                            waterLitres(e.getKey(), each, limits),
                             days);
                 })
                 .toList();

@@ -74,11 +74,12 @@ final class Mending {
                 offers.add(
                         offer.fertiliser()
                                 ? Offer.of(
-                                        material,
-                                        Math.min(
-                                                most,
-                                                forSeasonKg(stocked)
-                                                        / offer.of().nitrogen()))
+                                                material,
+                                                Math.min(
+                                                        most,
+                                                        forSeasonKg(stocked)
+                                                                / offer.of().nitrogen()))
+                                        .dissolvedIn(Feeding.waterLitres(material, 1, limits))
                                 : offer);
             }
         });

@@ -22,11 +22,11 @@ public record Heap(double wetKg, double waterKg, double carbonKg, double nitroge
                 stock.volumeM3().likely());
     }
 
-    /** The pile with some of a material added. */
+    /** The pile with some of a material added, and the water that it is dissolved in. */
     public Heap with(Offer offer, double kg) {
         return new Heap(
-                wetKg + kg,
-                waterKg + kg * offer.of().water(),
+                wetKg + kg * (1 + offer.carrierKg()),
+                waterKg + kg * (offer.of().water() + offer.carrierKg()),
                 carbonKg + kg * offer.of().carbon(),
                 nitrogenKg + kg * offer.of().nitrogen(),
                 volumeM3 + kg / offer.densityKgM3());

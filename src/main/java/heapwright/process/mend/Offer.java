@@ -15,6 +15,7 @@ import heapwright.process.mixture.Density;
  * @param mostKg the most there is, kg; infinite where as much as needed can be had
  * @param effortPerKg work for each kilogram, where one kilogram carried is 1
  * @param fertiliser whether it is concentrated nitrogen, of which only a part of the need may be given
+ * @param carrierKg water that each kilogram is dissolved in, kg; 0 where it goes in as it is
  */
 public record Offer(
         String id,
@@ -23,14 +24,15 @@ public record Offer(
         double bucketDensityKgM3,
         double mostKg,
         double effortPerKg,
-        boolean fertiliser) {
+        boolean fertiliser,
+        double carrierKg) {
 
     /** Id of plain water. */
     public static final String WATER = "water";
 
     private static final double WATER_DENSITY = 1000;
 
-    /** A kilogram of its nitrogen is carried in some 200 litres of weak solution, over several days; judgement. */
+    /** A kilogram of its nitrogen is weighed out, dissolved and given over several days: as much work as 200 kg; judgement. */
     private static final double FERTILISER_EFFORT = 200;
 
     /** A material of which there is so much, kg; infinite where as much as needed can be had. */
@@ -49,7 +51,8 @@ public record Offer(
                                 FERTILISER_EFFORT
                                         * Composition.ofSeason(material).nitrogen())
                         : 1,
-                fertiliser);
+                fertiliser,
+                0);
     }
 
     /** As much water as needed; what it takes up in the pile is left out, so it makes it denser. */
@@ -61,12 +64,19 @@ public record Offer(
                 WATER_DENSITY,
                 Double.POSITIVE_INFINITY,
                 1,
-                false);
+                false,
+                0);
     }
 
     /** The same with the work counted by the bucket, so that light stuff is as heavy to carry as its volume. */
     public Offer byTheBucket(double bucketLitres) {
-        return new Offer(id, of, densityKgM3, bucketDensityKgM3, mostKg, 1 / bucketKg(bucketLitres), fertiliser);
+        return new Offer(
+                id, of, densityKgM3, bucketDensityKgM3, mostKg, 1 / bucketKg(bucketLitres), fertiliser, carrierKg);
+    }
+
+    /** The same dissolved in so much water, kg for each kilogram, which is carried like any other. */
+    public Offer dissolvedIn(double waterKg) {
+        return new Offer(id, of, densityKgM3, bucketDensityKgM3, mostKg, effortPerKg + waterKg, fertiliser, waterKg);
     }
 
     /** The same with some of it taken. */
@@ -75,7 +85,8 @@ public record Offer(
     }
 
     Offer atMost(double kg) {
-        return new Offer(id, of, densityKgM3, bucketDensityKgM3, Math.min(mostKg, kg), effortPerKg, fertiliser);
+        return new Offer(
+                id, of, densityKgM3, bucketDensityKgM3, Math.min(mostKg, kg), effortPerKg, fertiliser, carrierKg);
     }
 
     /** Mass of one bucket, kg. */

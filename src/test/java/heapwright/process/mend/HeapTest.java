@@ -125,12 +125,25 @@ class HeapTest {
         assertEquals(Optional.empty(), mender.unlock(starved, List.of(), List.of(Offer.of(LEAVES, PLENTY))));
     }
 
+    /** 100 kg at half water; a kilogram of dry salt in 50 kg of water: 100 of 151 kg are water. */
+    @Test
+    void theWaterOfASolutionIsWaterInTheHeap() {
+        Offer salt = new Offer("salt", new Composition(0, 0, 46), 800, 800, PLENTY, 90, true, 0);
+        Heap damp = new Heap(100, 50, 20, 0.5, 0.3);
+        assertEquals(100 * 50.0 / 101, damp.with(salt, 1).moisturePct(), 1e-9);
+        Heap fed = damp.with(salt.dissolvedIn(50), 1);
+        assertEquals(100 * 100.0 / 151, fed.moisturePct(), 1e-9);
+        assertEquals(0.96, fed.nitrogenKg(), 1e-9);
+        assertEquals(90 + 50, salt.dissolvedIn(50).effortPerKg(), 1e-9, "the water is carried too");
+        assertEquals(50, salt.dissolvedIn(50).less(1).carrierKg(), 1e-9);
+    }
+
     @Test
     void ofTwoAlikeTheFirstByNameIsNamed() {
         Mender mender = new Mender(TestLimits.LIMITS, ANY_WATER);
         Heap starved = new Heap(300, 165, 65, 0.9, 0.8);
-        Offer rich = new Offer("b", new Composition(60, 40, 4), 400, 400, PLENTY, 1, false);
-        Offer twin = new Offer("a", new Composition(60, 40, 4), 400, 400, PLENTY, 1, false);
+        Offer rich = new Offer("b", new Composition(60, 40, 4), 400, 400, PLENTY, 1, false, 0);
+        Offer twin = new Offer("a", new Composition(60, 40, 4), 400, 400, PLENTY, 1, false, 0);
         assertEquals(
                 "a",
                 mender.unlock(starved, List.of(), List.of(rich, twin))
