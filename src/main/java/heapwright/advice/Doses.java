@@ -6,6 +6,7 @@ import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Remedy;
+import heapwright.knowledge.RemedyInfo;
 import heapwright.pile.Container;
 import heapwright.pile.Pile;
 import heapwright.process.dose.DoseAmount;
@@ -66,8 +67,10 @@ final class Doses implements Function<Remedy, List<DoseAmount>> {
     /** The amounts of a remedy; none where it has no dose or the figures show no need. */
     @Override
     public List<DoseAmount> apply(Remedy remedy) {
-        return knowledge.remedies().get(remedy).fittedTo(kind).dose().stream()
-                .map(dose -> DoseCalculator.calculate(dose, context))
+        RemedyInfo info = knowledge.remedies().get(remedy);
+        DoseContext fitted = context.fitting(info.stuffFor(kind));
+        return info.fittedTo(kind).dose().stream()
+                .map(dose -> DoseCalculator.calculate(dose, fitted))
                 .toList();
     }
 

@@ -95,6 +95,11 @@ final class KnowledgeCheck {
     private void remedy(RemedyInfo remedy) {
         String where = "remedies.json " + remedy.id().id();
         sources(where, remedy.sources());
+        remedy.ways().stream()
+                .flatMap(w -> w.stuff().stream())
+                .filter(id -> !knowledge.materials().containsKey(id))
+                .forEach(id ->
+                        faults.add(where + ": stuff names the material \"" + id + "\", which materials.json lacks"));
         for (Remedy other : remedy.undoes()) {
             if (!knowledge.remedies().get(other).undoes().contains(remedy.id())) {
                 faults.add(where + ": undoes " + other.id() + ", but " + other.id() + " does not name it back");

@@ -58,10 +58,19 @@ public record RemedyInfo(
                         w.how(),
                         w.withoutDose() ? Optional.empty() : dose,
                         w.expect().orElse(expect),
-                        otherwise,
+                        w.otherwise().orElse(otherwise),
                         w.notWhen(),
                         List.of()))
                 .orElse(this);
+    }
+
+    /** Ids of the materials that serve best with a pile of this kind, the best first; empty where it is as with a heap. */
+    public List<String> stuffFor(Container.Kind kind) {
+        return ways.stream()
+                .filter(w -> w.kinds().contains(kind))
+                .findFirst()
+                .map(Way::stuff)
+                .orElse(List.of());
     }
 
     /** The same with its sentences put another way; ids, names and figures stay. */
@@ -79,7 +88,9 @@ public record RemedyInfo(
                                 w.name(),
                                 wording.apply(w.how()),
                                 w.expect().map(wording),
+                                w.otherwise().map(wording),
                                 wording.apply(w.notWhen()),
+                                w.stuff(),
                                 w.withoutDose()))
                         .toList());
     }
@@ -126,7 +137,9 @@ public record RemedyInfo(
      * @param name what to do, in one line
      * @param how how to do it
      * @param expect what to look for afterwards, where it is something else than usual
+     * @param otherwise what to do where that is not to be seen, where it is something else than usual
      * @param notWhen when not to do it
+     * @param stuff ids of the materials that serve best, the best first; empty where it is as with a heap
      * @param withoutDose whether the amount of the remedy has no meaning when it is done so
      */
     public record Way(
@@ -134,8 +147,15 @@ public record RemedyInfo(
             String name,
             String how,
             Optional<String> expect,
+            Optional<String> otherwise,
             String notWhen,
-            boolean withoutDose) {}
+            List<String> stuff,
+            boolean withoutDose) {
+
+        public Way {
+            stuff = List.copyOf(stuff);
+        }
+    }
 
     /** How soon a remedy is wanted. */
     public enum Urgency implements Id {

@@ -68,6 +68,11 @@ final class Row {
         return texts;
     }
 
+    /** The texts of a list; none where the field is not there. */
+    List<String> textsIfAny(String name) {
+        return ifAny(name, () -> texts(name)).orElse(List.of());
+    }
+
     /** The items of a list, whatever they are. */
     List<?> items(String name) {
         return needed(name, List.class, "a list", "[ … ]");

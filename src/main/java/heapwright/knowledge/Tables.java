@@ -242,7 +242,9 @@ final class Tables {
                 row.text("name"),
                 row.text("how"),
                 row.textIfAny("expect"),
+                row.textIfAny("otherwise"),
                 row.text("notWhen"),
+                row.textsIfAny("stuff"),
                 row.flagIfAny("withoutDose").orElse(false));
     }
 

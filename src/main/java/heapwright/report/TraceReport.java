@@ -14,6 +14,7 @@ import heapwright.advice.fact.Precedes;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Replaces;
 import heapwright.advice.fact.SetAside;
+import heapwright.advice.fact.Spares;
 import heapwright.advice.fact.Speaks;
 import heapwright.advice.fact.Stands;
 import heapwright.advice.fact.Warns;
@@ -156,6 +157,9 @@ public final class TraceReport {
         }
         if (fact instanceof Warns w) {
             return "warns " + w.caution().id() + " with " + w.remedy().id();
+        }
+        if (fact instanceof Spares s) {
+            return "spares " + s.caution().id() + " with " + s.remedy().id();
         }
         if (fact instanceof WarnsAlways w) {
             return "warns " + w.caution().id();

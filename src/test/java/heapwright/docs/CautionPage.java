@@ -1,5 +1,6 @@
 package heapwright.docs;
 
+import heapwright.advice.fact.Spares;
 import heapwright.advice.fact.Warns;
 import heapwright.advice.fact.WarnsAlways;
 import heapwright.docs.Doctrine.Teaching;
@@ -60,6 +61,16 @@ final class CautionPage {
         if (!rules.isEmpty()) {
             page.head("Said when", "With", "Why", "Rests on", "Rule");
             rules.forEach(t -> page.row(
+                    t.on(),
+                    with(t),
+                    t.info().rationale(),
+                    doctrine.ground(t.info()),
+                    t.info().id()));
+        }
+        List<Teaching> spared = doctrine.teaching(Spares.class, (t, i) -> i.names(info.id()));
+        if (!spared.isEmpty()) {
+            page.head("Left out when", "With", "Why", "Rests on", "Rule");
+            spared.forEach(t -> page.row(
                     t.on(),
                     with(t),
                     t.info().rationale(),

@@ -3,6 +3,7 @@ package heapwright.docs;
 import heapwright.advice.fact.Precedes;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Replaces;
+import heapwright.advice.fact.Spares;
 import heapwright.advice.fact.Warns;
 import heapwright.advice.fact.Withholds;
 import heapwright.docs.Doctrine.Teaching;
@@ -59,6 +60,12 @@ final class RemedyPage {
                 "Which",
                 doctrine.broad(Warns.class, 0),
                 t -> doctrine.breadth(t, 0).orElseThrow() + ": " + warned(t));
+        rows(
+                page,
+                "Caution left out when",
+                "Which",
+                doctrine.broad(Spares.class, 0),
+                t -> doctrine.breadth(t, 0).orElseThrow() + ": " + warned(t));
         for (Urgency urgency : Urgency.values()) {
             page.section(capital(doctrine.catalogue.text("urgency." + urgency.id())));
             doctrine.knowledge.remedies().values().stream()
@@ -95,6 +102,7 @@ final class RemedyPage {
         table(page, "Gives way when", "To", doctrine.teaching(Replaces.class, info.id(), 1), 1, t -> others(t, 0));
         table(page, "Comes after", "What", doctrine.teaching(Precedes.class, info.id(), 1), 1, t -> others(t, 0));
         table(page, "Caution when", "Caution", doctrine.teaching(Warns.class, info.id(), 0), 0, this::warned);
+        table(page, "Caution left out when", "Caution", doctrine.teaching(Spares.class, info.id(), 0), 0, this::warned);
     }
 
     /** The rules that name the remedy; those about many steps stand at the top of the page. */

@@ -24,20 +24,28 @@ record Choice(Material material, double availableKg) {
 
     /** What serves: of what is at hand the most usual, else whatever is at hand, else the first of the usual ones that the month gives. */
     static Optional<Choice> first(DoseContext context, Predicate<Material> serves, String... usual) {
-        Stream<Choice> others = Arrays.stream(usual)
+        List<String> order = order(context, usual);
+        Stream<Choice> others = order.stream()
                 .flatMap(id -> context.materials().find(id).stream())
                 .filter(context.supply()::gives)
                 .map(material -> new Choice(material, kilograms(material, Optional.empty())));
-        return Stream.concat(lyingThere(context, List.of(usual)), others)
+        return Stream.concat(lyingThere(context, order), others)
                 .filter(choice -> choice.serves(serves))
                 .findFirst();
     }
 
     /** What serves of what is at hand: the most usual, else whatever it is. */
     static Optional<Choice> atHand(DoseContext context, Predicate<Material> serves, String... usual) {
-        return lyingThere(context, List.of(usual))
+        return lyingThere(context, order(context, usual))
                 .filter(choice -> choice.serves(serves))
                 .findFirst();
+    }
+
+    /** What fits the kind of pile stands before what is usual. */
+    private static List<String> order(DoseContext context, String... usual) {
+        return Stream.concat(context.fitting().stream(), Arrays.stream(usual))
+                .distinct()
+                .toList();
     }
 
     private static Stream<Choice> lyingThere(DoseContext context, List<String> order) {

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
  * @param materials materials that count here
  * @param atHand what the person has
  * @param supply what the month gives; what it does not give is only used where it is at hand
+ * @param fitting ids of the materials that fit the kind of pile best, the best first; empty where none does in particular
  * @param coldSeason whether the pile must stand a cold winter: larger size, thicker cover
  */
 public record DoseContext(
@@ -29,10 +30,29 @@ public record DoseContext(
         Materials materials,
         List<Stock> atHand,
         Supply supply,
+        List<String> fitting,
         boolean coldSeason) {
 
     public DoseContext {
         atHand = List.copyOf(atHand);
+        fitting = List.copyOf(fitting);
+    }
+
+    /** For a heap, which no material fits in particular. */
+    public DoseContext(
+            PileStock stock,
+            Shape shape,
+            Limits limits,
+            Materials materials,
+            List<Stock> atHand,
+            Supply supply,
+            boolean coldSeason) {
+        this(stock, shape, limits, materials, atHand, supply, List.of(), coldSeason);
+    }
+
+    /** The same where these materials fit the kind of pile best, the best first. */
+    public DoseContext fitting(List<String> best) {
+        return new DoseContext(stock, shape, limits, materials, atHand, supply, best, coldSeason);
     }
 
     /** The most that may be given at once of anything, litres: a share of the pile's volume. */
@@ -66,7 +86,7 @@ public record DoseContext(
     }
 
     private DoseContext having(Stream<Stock> stocks) {
-        return new DoseContext(stock, shape, limits, materials, stocks.toList(), supply, coldSeason);
+        return new DoseContext(stock, shape, limits, materials, stocks.toList(), supply, fitting, coldSeason);
     }
 
     /** What a dose for a pile on its day is worked out from. */
