@@ -10,7 +10,6 @@ import heapwright.knowledge.KnowledgeReader;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
 import heapwright.pile.Pile;
-import heapwright.pile.PileReader;
 import heapwright.process.dose.Limits;
 import heapwright.process.dose.PileStock;
 import heapwright.process.mend.Addition;
@@ -24,7 +23,6 @@ import heapwright.process.mixture.Mixture;
 import heapwright.process.mixture.MixtureCalculator;
 import heapwright.process.mixture.PileMixture;
 import heapwright.process.mixture.Portion;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -65,12 +63,7 @@ class MendingTest {
     }
 
     private static Asked asked(String recipe, String atHand, double bucketLitres) {
-        String text = "{\"heapwright\":\"pile/1\",\"asOf\":\"2026-10-18\",\"built\":\"2026-10-18\",\"recipe\":["
-                + recipe + "],\"atHand\":[" + atHand + "]}";
-        Pile pile = new PileReader(KNOWLEDGE.vocabulary())
-                .read("test", text.getBytes(StandardCharsets.UTF_8))
-                .pile()
-                .orElseThrow();
+        Pile pile = Audits.pile(recipe, ",\"atHand\":[" + atHand + "]");
         Materials materials = Materials.of(KNOWLEDGE.materials(), pile.materials());
         Mixture mixture =
                 PileMixture.of(pile, materials, new MixtureCalculator()).orElseThrow();
