@@ -2,6 +2,7 @@ package heapwright.web;
 
 import heapwright.web.api.Api;
 import heapwright.web.guard.Addresses;
+import heapwright.web.guard.BodyDrain;
 import heapwright.web.guard.Headers;
 import heapwright.web.guard.HostGuard;
 import heapwright.web.guard.OriginGuard;
@@ -15,7 +16,6 @@ import heapwright.web.work.Workload;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
-import io.javalin.config.SizeUnit;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
 import java.net.InetSocketAddress;
@@ -66,8 +66,9 @@ public final class WebServer implements AutoCloseable {
 
     /** Starts a server with a patience and bounds of its own. */
     static WebServer start(Site site, WebOptions options, Patience patience, Bounds bounds, Consumer<Throwable> grave) {
-        Workload workload = new Workload(bounds, LARGEST_BODY, patience.stop());
-        Javalin server = Javalin.create(config -> configure(config, site, options, patience, workload, grave));
+        BodyDrain drain = new BodyDrain(LARGEST_BODY);
+        Workload workload = new Workload(bounds, LARGEST_BODY, drain, patience.stop());
+        Javalin server = Javalin.create(config -> configure(config, site, options, patience, workload, drain, grave));
         try {
             server.start();
         } catch (JavalinBindException e) {
@@ -124,6 +125,7 @@ public final class WebServer implements AutoCloseable {
             WebOptions options,
             Patience patience,
             Workload workload,
+            BodyDrain drain,
             Consumer<Throwable> grave) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
@@ -145,14 +147,11 @@ public final class WebServer implements AutoCloseable {
             LOG.error("A request failed", error);
             response.setStatus(HttpStatus.INTERNAL_SERVER_ERROR.getCode());
         });
-        config.jetty.multipartConfig.maxFileSize(LARGEST_BODY, SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_BODY, SizeUnit.BYTES);
-        // Nothing that comes in is put on the disk on the way.
-        config.jetty.multipartConfig.maxInMemoryFileSize((int) LARGEST_BODY, SizeUnit.BYTES);
         config.routes.before(new Headers());
         config.routes.before(new HostGuard(options.host()));
         config.routes.before(new OriginGuard());
         config.routes.before(SoundRequests::address);
+        config.routes.after(drain);
         new Api(site).register(config.routes);
         new Routes(site).register(config.routes);
     }

@@ -12,13 +12,16 @@ import java.net.SocketTimeoutException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** For whom the server waits, and for whom it does not. The limits are short here; the tests wait for what happens. */
 @Timeout(value = 5, unit = TimeUnit.MINUTES)
@@ -29,6 +32,8 @@ class PatienceIT {
 
     /** Between two bytes of a slow sender. */
     private static final int PAUSE_MS = 50;
+
+    private static final int PIECE = 64 << 10;
 
     private static final String HEAD = "POST /checkup HTTP/1.1\r\nHost: localhost\r\n"
             + "Content-Type: application/x-www-form-urlencoded\r\nContent-Length: ";
@@ -158,33 +163,84 @@ class PatienceIT {
         return head.substring(0, head.indexOf("\r\n"));
     }
 
-    /** A browser that is answered while it still sends does not show the answer: it says that the connection broke. */
-    @Test
-    void whoSendsABodyThatIsTooLongIsHeardOutAndTold() throws Exception {
-        try (TestServer server = TestServer.over(folder)) {
-            for (String type : List.of("application/x-www-form-urlencoded", "multipart/form-data; boundary=b")) {
-                for (String path : List.of("/checkup", "/settings", "/api/checkup")) {
-                    String body = "a".repeat(3 << 20);
-                    assertEquals("HTTP/1.1 413", answerByPieces(server, path, type, body), path + " " + type);
-                }
-            }
+    private static final String FORM = "application/x-www-form-urlencoded";
+    private static final String PARTS = "multipart/form-data; boundary=b";
+    private static final String JSON = "application/json";
+    private static final String HERE = "Host: localhost\r\n";
+
+    private static final String LONG_BODY = "a".repeat(3 << 20);
+
+    /** Within what is read, and more parts than Jetty would look at. */
+    private static final String MANY_PARTS =
+            "--b\r\nContent-Disposition: form-data; name=\"core\"\r\n\r\n1\r\n".repeat(15_000) + "--b--\r\n";
+
+    /** A body that is answered without having been read to its end, and how. */
+    private record Unread(String status, String request, String head, String type, String body) {
+        @Override
+        public String toString() {
+            return request + " " + head.strip() + " " + type + " " + body.length();
         }
     }
 
+    private static Stream<Unread> unread() {
+        Stream<Unread> tooLong = Stream.of(FORM, PARTS)
+                .flatMap(type -> Stream.of("/checkup", "/settings", "/api/checkup")
+                        .map(path -> new Unread("413", "POST " + path, HERE, type, LONG_BODY)));
+        Stream<Unread> inParts = Stream.of("/checkup", "/settings", "/api/checkup")
+                .map(path -> new Unread("415", "POST " + path, HERE, PARTS, MANY_PARTS));
+        Stream<Unread> forOthers = Stream.of(
+                new Unread("404", "POST /nowhere", HERE, FORM, LONG_BODY),
+                new Unread("405", "PUT /knowledge", HERE, FORM, LONG_BODY),
+                new Unread("421", "POST /checkup", "Host: heap.example\r\n", FORM, LONG_BODY),
+                new Unread("403", "POST /checkup", HERE + "Origin: http://heap.example\r\n", FORM, LONG_BODY),
+                new Unread("413", "GET /settings", HERE, FORM, LONG_BODY),
+                new Unread("200", "GET /checkup", HERE, PARTS, MANY_PARTS));
+        return Stream.of(tooLong, inParts, forOthers).flatMap(bodies -> bodies);
+    }
+
+    private static Stream<Unread> unreadInChunks() {
+        return Stream.of(
+                new Unread("413", "POST /checkup", HERE, FORM, LONG_BODY),
+                new Unread("413", "POST /settings", HERE, FORM, LONG_BODY),
+                new Unread("413", "POST /api/checkup", HERE, JSON, LONG_BODY),
+                new Unread("415", "POST /checkup", HERE, PARTS, LONG_BODY),
+                new Unread("415", "POST /checkup", HERE, PARTS, MANY_PARTS),
+                new Unread("404", "POST /nowhere", HERE, FORM, LONG_BODY),
+                new Unread("200", "GET /checkup", HERE, FORM, LONG_BODY));
+    }
+
+    /** A browser that is answered while it still sends does not show the answer: it says that the connection broke. */
+    @ParameterizedTest
+    @MethodSource("unread")
+    void whoSendsWhatIsNotReadIsHeardOutAndTold(Unread unread) throws Exception {
+        String length = "Content-Length: " + unread.body().length() + "\r\n";
+        assertEquals("HTTP/1.1 " + unread.status(), answerByPieces(unread, length, piece -> piece, ""));
+    }
+
+    @ParameterizedTest
+    @MethodSource("unreadInChunks")
+    void whoSendsItInChunksIsHeardOutAndToldToo(Unread unread) throws Exception {
+        UnaryOperator<String> chunk = piece -> Integer.toHexString(piece.length()) + "\r\n" + piece + "\r\n";
+        String answer = answerByPieces(unread, "Transfer-Encoding: chunked\r\n", chunk, "0\r\n\r\n");
+        assertEquals("HTTP/1.1 " + unread.status(), answer);
+    }
+
     /** Sends a body by pieces that a server has time to answer between, and gives the head of the answer. */
-    private static String answerByPieces(TestServer server, String path, String type, String body) throws Exception {
-        byte[] all = body.getBytes(StandardCharsets.ISO_8859_1);
-        int piece = 64 << 10;
-        try (Socket socket = connected(server)) {
+    private String answerByPieces(Unread unread, String length, UnaryOperator<String> wrapped, String end)
+            throws Exception {
+        try (TestServer server = TestServer.over(folder);
+                Socket socket = connected(server)) {
             send(
                     socket,
-                    "POST " + path + " HTTP/1.1\r\nHost: localhost\r\nContent-Type: " + type + "\r\nContent-Length: "
-                            + all.length + "\r\n\r\n");
-            for (int sent = 0; sent < all.length; sent += piece) {
-                socket.getOutputStream().write(all, sent, Math.min(piece, all.length - sent));
-                socket.getOutputStream().flush();
+                    unread.request() + " HTTP/1.1\r\n" + unread.head() + "Content-Type: " + unread.type() + "\r\n"
+                            + length + "\r\n");
+            for (int sent = 0; sent < unread.body().length(); sent += PIECE) {
+                String piece =
+                        unread.body().substring(sent, Math.min(unread.body().length(), sent + PIECE));
+                send(socket, wrapped.apply(piece));
                 Thread.sleep(20);
             }
+            send(socket, end);
             return new String(socket.getInputStream().readNBytes(12), StandardCharsets.ISO_8859_1);
         }
     }

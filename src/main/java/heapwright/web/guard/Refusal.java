@@ -7,7 +7,7 @@ import java.util.Set;
 public final class Refusal extends RuntimeException {
 
     /** Requests that are no form of ours, or would be refused again for what they are. */
-    private static final Set<String> FOR_GOOD = Set.of("request", "large", "slow", "method", "host", "origin");
+    private static final Set<String> FOR_GOOD = Set.of("request", "large", "parts", "slow", "method", "host", "origin");
 
     private final int status;
     private final String key;

@@ -5,21 +5,19 @@ import io.javalin.http.Handler;
 import io.javalin.http.HttpResponseException;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.TimeoutException;
-import java.util.regex.Pattern;
 
 /**
  * Reads a request before a page does. Whatever goes wrong in the reading of what came in is the fault of what came in,
- * however the library below says so: a broken escape in the address, an alphabet nobody knows, a chunk or a part that is
- * none. What is read once is kept by the library, so nothing is read twice.
+ * however the library below says so: a broken escape in the address, an alphabet nobody knows, a chunk that is none. Parts
+ * are never looked into, since no form of ours sends any. What is read once is kept by the library, so nothing is read
+ * twice.
  */
 public final class SoundRequests {
 
     private static final Set<String> WITH_BODY = Set.of("POST", "PUT", "PATCH");
-
-    /** How Jetty says that parts go beyond its limits; it has no exception of their own for it. */
-    private static final Pattern TOO_LARGE = Pattern.compile("larger than|too many|exceed", Pattern.CASE_INSENSITIVE);
 
     private SoundRequests() {}
 
@@ -32,24 +30,37 @@ public final class SoundRequests {
         }
     }
 
-    /** Takes the body in before its turn comes, so that no slow sender holds up who works. Parts are taken one by one. */
+    /** Whether requests of this method bring a body that somebody reads. */
+    public static boolean takesBody(Context ctx) {
+        return WITH_BODY.contains(ctx.req().getMethod());
+    }
+
+    /**
+     * Takes the body in, if somebody reads it, before its turn comes, so that no slow sender holds up who works.
+     *
+     * @throws Refusal when it does not read, or comes in parts
+     */
     public static void hearOut(Context ctx) {
+        if (!takesBody(ctx)) {
+            return;
+        }
         sound(() -> {
             // An alphabet that is not known is found out when the type is asked for.
             String type = ctx.contentType();
-            if (type == null || !type.startsWith("multipart/")) {
-                ctx.bodyAsBytes();
+            if (type != null && type.toLowerCase(Locale.ROOT).strip().startsWith("multipart/")) {
+                throw new Refusal(415, "parts");
             }
+            ctx.bodyAsBytes();
         });
     }
 
     /** Does what a handler does once the whole request has been read. */
     public static Handler read(Handler handler) {
         return ctx -> {
-            if (WITH_BODY.contains(ctx.req().getMethod())) {
+            if (takesBody(ctx)) {
                 hearOut(ctx);
                 sound(() -> {
-                    if (ctx.isFormUrlencoded() || ctx.isMultipartFormData()) {
+                    if (ctx.isFormUrlencoded()) {
                         ctx.formParamMap();
                     }
                 });
@@ -66,7 +77,7 @@ public final class SoundRequests {
     private static void sound(Reading reading) {
         try {
             reading.read();
-        } catch (HttpResponseException told) {
+        } catch (HttpResponseException | Refusal told) {
             throw told;
         } catch (Exception broken) {
             throw refusal(broken);
@@ -77,10 +88,6 @@ public final class SoundRequests {
         for (Throwable cause = broken; cause != null; cause = cause.getCause()) {
             if (cause instanceof TimeoutException) {
                 return new Refusal(408, "slow");
-            }
-            if (cause instanceof IllegalStateException
-                    && TOO_LARGE.matcher(String.valueOf(cause.getMessage())).find()) {
-                return new Refusal(413, "large");
             }
         }
         return new Refusal(400, "request");

@@ -1,26 +1,18 @@
 package heapwright.web.work;
 
 import heapwright.web.guard.Refusal;
+import heapwright.web.guard.SoundRequests;
 import io.javalin.http.Context;
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.concurrent.Semaphore;
 
 /** Takes in the bodies of requests: only so many large ones at once, since each stays in memory until it is answered. */
 final class Intake {
-
-    private static final int DRAINED_AT_ONCE = 16;
-    private static final int BUFFER = 8 * 1024;
-
-    /** A body that is not read is listened to for so many times the longest that is: a picture sent by mistake. Judgement. */
-    private static final int HEARD_OUT = 16;
 
     private static final int TOO_LARGE = 413;
 
     private final int largeBody;
     private final long longest;
     private final Semaphore places;
-    private final Semaphore drains = new Semaphore(DRAINED_AT_ONCE);
 
     /**
      * @param largeBody from how many bytes a body is large
@@ -33,8 +25,11 @@ final class Intake {
         this.longest = longest;
     }
 
-    /** Whether the body of a request is large; one that does not say its length counts as such. */
+    /** Whether a request brings a large body to be read; one that does not say its length counts as such. */
     boolean large(Context ctx) {
+        if (!SoundRequests.takesBody(ctx)) {
+            return false;
+        }
         long length = ctx.req().getContentLengthLong();
         return length >= largeBody || length < 0 && ctx.header("Transfer-Encoding") != null;
     }
@@ -42,11 +37,10 @@ final class Intake {
     /**
      * Turns a body away that says it is longer than any that is read.
      *
-     * @throws Refusal when it is; the sender is heard out first, else it would not listen to the answer
+     * @throws Refusal when it is
      */
-    void bound(Context ctx) throws IOException {
+    void bound(Context ctx) {
         if (ctx.req().getContentLengthLong() > longest) {
-            drain(ctx);
             throw new Refusal(TOO_LARGE, "large");
         }
     }
@@ -54,31 +48,15 @@ final class Intake {
     /**
      * Gives a large body a place; {@link #leave} when it is answered.
      *
-     * @throws Refusal when there is none left; the sender is heard out first, else it would not listen to the answer
+     * @throws Refusal when there is none left
      */
-    void enter(Context ctx) throws IOException {
+    void enter(Context ctx) {
         if (!places.tryAcquire()) {
-            drain(ctx);
             throw Busy.refusal(ctx);
         }
     }
 
     void leave() {
         places.release();
-    }
-
-    private void drain(Context ctx) throws IOException {
-        if (drains.tryAcquire()) {
-            try {
-                InputStream in = ctx.req().getInputStream();
-                byte[] buffer = new byte[BUFFER];
-                long rest = HEARD_OUT * longest;
-                for (int read = 0; read >= 0 && rest > 0; rest -= read) {
-                    read = in.read(buffer);
-                }
-            } finally {
-                drains.release();
-            }
-        }
     }
 }

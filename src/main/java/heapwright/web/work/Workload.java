@@ -1,12 +1,12 @@
 package heapwright.web.work;
 
+import heapwright.web.guard.BodyDrain;
 import heapwright.web.guard.SoundRequests;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
 import io.javalin.router.Endpoint;
 import io.javalin.router.HandlerWrapper;
-import java.io.IOException;
 import java.time.Duration;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -27,15 +27,18 @@ public final class Workload implements HandlerWrapper, AutoCloseable {
             HandlerType.DELETE);
 
     private final Intake intake;
+    private final BodyDrain drain;
     private final Lane usual;
     private final Lane large;
 
     /**
      * @param bounds how much at once
      * @param largestBody the longest body that is read, in bytes
+     * @param drain hears out who sends a body where none is wanted, before any work is done
      * @param stop how long work under way may take when the server is stopped
      */
-    public Workload(Bounds bounds, long largestBody, Duration stop) {
+    public Workload(Bounds bounds, long largestBody, BodyDrain drain, Duration stop) {
+        this.drain = drain;
         this.intake = new Intake(bounds.largeBody(), bounds.large(), largestBody);
         this.usual = new Lane("work", bounds.threads(), bounds.waiting(), bounds.patience(), stop);
         this.large = new Lane("large", 1, bounds.large(), bounds.largePatience(), stop);
@@ -56,6 +59,9 @@ public final class Workload implements HandlerWrapper, AutoCloseable {
                 };
         return ctx -> {
             intake.bound(ctx);
+            if (!SoundRequests.takesBody(ctx)) {
+                drain.handle(ctx);
+            }
             bounded.handle(ctx);
         };
     }
@@ -73,7 +79,7 @@ public final class Workload implements HandlerWrapper, AutoCloseable {
         }
     }
 
-    private void work(Context ctx, Handler handler) throws IOException {
+    private void work(Context ctx, Handler handler) {
         if (!intake.large(ctx)) {
             SoundRequests.hearOut(ctx);
             ctx.future(() -> usual.submit(() -> handler.handle(ctx), () -> Busy.refusal(ctx)));
