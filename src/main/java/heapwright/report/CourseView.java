@@ -74,7 +74,7 @@ public record CourseView(
                 .forEach(d -> join(
                         strip,
                         new Held(d.day(), d.day(), Factor.of(d.limitation().factor()))));
-        LocalDate first = ahead.model().date(ahead.fresh() ? 0 : ahead.model().age());
+        LocalDate first = ahead.firstDay();
         return new CourseView(first, ahead.core(), ahead.outdoor().likely().clone(), List.of(), List.of(), strip);
     }
 

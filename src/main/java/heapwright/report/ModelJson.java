@@ -38,7 +38,7 @@ public final class ModelJson {
     /** The outlook as a document. */
     public String outlook(Ahead ahead) {
         ObjectNode root = JsonText.object("outlook");
-        LocalDate first = OutlookReport.first(ahead);
+        LocalDate first = ahead.firstDay();
         root.put("version", version);
         root.put("pile", ahead.model().pile().name());
         root.put("from", first.toString());

@@ -31,7 +31,7 @@ public final class OutlookReport {
     /** The report as text. */
     public String write(Ahead ahead) {
         Layout page = new Layout(marked);
-        LocalDate first = first(ahead);
+        LocalDate first = ahead.firstDay();
         page.line(
                 0, page.strong(words.text("outlook.title", ahead.model().pile().name(), model.date(first))));
         page.paragraph(0, 0, headline(ahead));
@@ -57,10 +57,6 @@ public final class OutlookReport {
         return page.toString();
     }
 
-    static LocalDate first(Ahead ahead) {
-        return ahead.model().date(ahead.fresh() ? 0 : ahead.model().age());
-    }
-
     /** What lies ahead, in two or three sentences. */
     public String headline(Ahead ahead) {
         Outlook f = ahead.figures();
@@ -69,7 +65,8 @@ public final class OutlookReport {
                 model.days(f.daysAbove40()),
                 words.figures().temperature(40),
                 words.figures().number(100 * f.freezesThrough(), 0));
-        return warm + ahead.wish().map(wish -> " " + wish(wish, ahead)).orElse("") + " " + ready(ahead, first(ahead));
+        return warm + ahead.wish().map(wish -> " " + wish(wish, ahead)).orElse("") + " "
+                + ready(ahead, ahead.firstDay());
     }
 
     /** The answer to the day on which it is wanted. */
@@ -78,7 +75,7 @@ public final class OutlookReport {
                 "outlook.wish." + wish.answer().id(),
                 model.date(wish.day()),
                 words.figures().number(100 * wish.chance(), 0),
-                model.date(first(ahead).plusDays(ahead.lookedDays())));
+                model.date(ahead.firstDay().plusDays(ahead.lookedDays())));
     }
 
     private String ready(Ahead ahead, LocalDate first) {
@@ -151,7 +148,7 @@ public final class OutlookReport {
                 words.text("outlook.freezes", words.figures().number(100 * f.freezesThrough(), 0)),
                 words.text("outlook.mass", percents(f.massLeft())),
                 words.text("outlook.volume", percents(f.volumeLeft())),
-                ready(ahead, first(ahead)));
+                ready(ahead, ahead.firstDay()));
     }
 
     /**
@@ -167,7 +164,7 @@ public final class OutlookReport {
 
     /** What other ways would buy. */
     public List<PlanLine> plans(Ahead ahead) {
-        LocalDate first = first(ahead);
+        LocalDate first = ahead.firstDay();
         return ahead.plans().stream()
                 .map(plan -> new PlanLine(
                         model.plan(plan, first),
@@ -180,7 +177,7 @@ public final class OutlookReport {
 
     /** The day to which the figures count, in words. */
     public String end(Ahead ahead) {
-        return model.date(first(ahead).plusDays(ahead.core().likely().length - 1L));
+        return model.date(ahead.firstDay().plusDays(ahead.core().likely().length - 1L));
     }
 
     private String temperatures(Range r) {

@@ -90,11 +90,12 @@ public final class Auditor {
                 new Barred(m.keepOut().orElseThrow().bar(), m.id(), m.traits().contains(Trait.SODIUM))));
         List<Judgement> judgements = inference.audit(facts).stream()
                 .map(Judgement::of)
-                .sorted(Comparator.comparing(Judgement::mark)
-                        .reversed()
-                        .thenComparing(Judgement::topic)
-                        .thenComparing(j -> j.firing().rule().id()))
+                .sorted(Comparator.comparing(Judgement::mark).reversed().thenComparing(Judgement::topic))
                 .toList();
+        double cold = quantities.limit(Limit.MEAN_COLD_SEASON);
+        Optional<Reads> coldest = readings.stream()
+                .filter(r -> r.reading() == Reading.COLDEST_MONTH_AHEAD)
+                .findFirst();
         return new Audit(
                 told,
                 alarm,
@@ -109,17 +110,13 @@ public final class Auditor {
                 OwnPair.doubtful(pile, knowledge.materials(), materials),
                 alarm.isPresent() || pile.container().kind().worksCold()
                         ? Optional.empty()
-                        : proposal(pile, materials, portions, mixture, cold(quantities, readings)),
+                        : proposal(pile, materials, portions, mixture, coldest.map(r -> r.likelyBelow(cold))),
                 ownRatio.isPresent() ? Averaging.explain(ownRatio.getAsDouble(), portions) : Optional.empty());
     }
 
-    private static boolean cold(Quantities quantities, List<Reads> readings) {
-        double edge = quantities.limit(Limit.MEAN_COLD_SEASON);
-        return readings.stream().anyMatch(r -> r.reading() == Reading.COLDEST_MONTH_AHEAD && r.likelyBelow(edge));
-    }
-
+    /** @param cold whether a cold month lies ahead; empty where the place is not known */
     private Optional<Proposal> proposal(
-            Pile pile, Materials materials, List<Portion> portions, Mixture whole, boolean cold) {
+            Pile pile, Materials materials, List<Portion> portions, Mixture whole, Optional<Boolean> cold) {
         List<Material> beside = Stream.concat(
                         portions.stream().map(Portion::material),
                         pile.atHand().stream().map(s -> materials.get(s.material())))
@@ -140,7 +137,8 @@ public final class Auditor {
         }
         Mend mend = new Mending(materials, keepOuts, limits, bucketLitres(pile)).mend(pile, mixture);
         Mixture mended = mended(materials, kept, mixture, mend);
-        BuildPlan plan = new BuildPlanner(knowledge, limits, materials).plan(pile, kept, mended, mend.chosen(), cold);
+        BuildPlan plan = new BuildPlanner(knowledge, limits, materials)
+                .plan(pile, kept, mended, mend.chosen(), cold.orElse(false));
         double built = Built.volumeM3(mended).likely();
         return Optional.of(new Proposal(
                 mixture,
@@ -154,7 +152,7 @@ public final class Auditor {
                 plan,
                 Math.max(1, limits.of(Limit.VOLUME_SMALL) / built),
                 Yield.of(mended.looseM3(), PileStock.of(mended), kind(mended)),
-                ReadyRange.of(pile.built(), care(mended, limits))));
+                ReadyRange.of(pile.built(), care(mended, limits, cold.orElse(true)))));
     }
 
     /** The mixture with all that is added but water, which changes neither its bulk nor what it becomes. */
@@ -191,13 +189,13 @@ public final class Auditor {
     }
 
     /** Leaves alone turn to leaf mould; leaves that were given nitrogen enough rot as any heap does. */
-    private static ReadyRange.Care care(Mixture mixture, Limits limits) {
+    private static ReadyRange.Care care(Mixture mixture, Limits limits, boolean cold) {
         if (mixture.sharePct(Trait.LEAVES) > 80
                 && PileStock.of(mixture).carbonToNitrogen().likely() > limits.of(Limit.CN_SLOW)) {
             return ReadyRange.Care.UNTENDED_LEAVES;
         }
         if (mixture.sharePct(Trait.MANURE) > 50) {
-            return ReadyRange.Care.MANURE_WINTER;
+            return cold ? ReadyRange.Care.MANURE_WINTER : ReadyRange.Care.MANURE_SUMMER;
         }
         return ReadyRange.Care.USUAL;
     }

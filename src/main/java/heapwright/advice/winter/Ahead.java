@@ -12,6 +12,7 @@ import heapwright.process.heat.Readiness;
 import heapwright.process.heat.Retrace;
 import heapwright.process.heat.Spread;
 import heapwright.process.heat.Weather;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,12 +23,12 @@ import java.util.Optional;
  *
  * @param model the pile
  * @param fresh whether it is only planned or just built, so that it can still be built otherwise
- * @param core core by day to the end of the look ahead, 10th to 90th percentile; day 0 is the day of advice
+ * @param core core by day to the end of the look ahead, 10th to 90th percentile; day 0 is {@link #firstDay}
  * @param mid mean over the pile, the same
  * @param skin outermost layer, the same
  * @param outdoor outdoors, the same
  * @param likely the course at the likely figures, to the end of the look ahead
- * @param figures its figures at the end of the look ahead; the day ready counts from the day of advice and may lie later
+ * @param figures its figures at the end of the look ahead; the day ready counts from {@link #firstDay} and may lie later
  * @param lookedDays days looked ahead for the day ready
  * @param wish the answer to the day on which it is wanted, if there is one
  * @param plans other ways, each against this pile as it is
@@ -61,12 +62,13 @@ public record Ahead(
     /** Looks ahead. */
     public static Ahead of(PileModel model) {
         boolean fresh = model.age() <= FRESH_DAYS && model.cores().isEmpty();
+        int first = first(model, fresh);
         PileState now = fresh ? model.start() : now(model);
-        Weather weather = fresh ? model.climate().weather() : model.weatherAhead();
-        int wanted = fresh ? model.ahead() + model.age() : model.ahead();
+        Weather weather = model.climate().weather().from(first);
+        int wanted = model.ahead() + model.age() - first;
         int look = Math.max(LEAST_LOOK, Math.min(MOST_LOOK, wanted));
-        Weather longer = Climate.smooth(model.pile(), model.date(fresh ? 0 : model.age()), look)
-                .withWind(Surroundings.wind(model.pile()));
+        Weather longer =
+                Climate.smooth(model.pile(), model.date(first), look).withWind(Surroundings.wind(model.pile()));
         Weather sky = weather.days() >= look ? weather : longer.startingAs(weather);
         Spread spread = model.typical() ? WIDE : Spread.usual();
         Comparison base = new Comparison(now, sky, List.of(), look, spread, SAMPLES);
@@ -95,8 +97,17 @@ public record Ahead(
                 likely,
                 figures,
                 look,
-                Wish.of(model, model.date(fresh ? 0 : model.age()), base.alone(), look),
+                Wish.of(model, model.date(first), base.alone(), look),
                 plans(model, now, sky, few, fresh, wanted));
+    }
+
+    private static int first(PileModel model, boolean fresh) {
+        return fresh ? 0 : model.age();
+    }
+
+    /** The date of day 0: the day of advice, or that on which a fresh pile was built. */
+    public LocalDate firstDay() {
+        return model.date(first(model, fresh));
     }
 
     private static PileState now(PileModel model) {
@@ -173,7 +184,7 @@ public record Ahead(
      * What another way brings.
      *
      * @param plan which
-     * @param day day on which it is done, counted from the day of advice; days earlier for an earlier build
+     * @param day day on which it is done, counted from {@link #firstDay}; days earlier for an earlier build
      * @param readySooner days by which the pile is ready sooner; a pile not ready within the time looked at counts as
      *     ready at its end, so the true gain may be larger
      * @param moreWarmDays more days with the core at 40 °C or above to the end of the look ahead

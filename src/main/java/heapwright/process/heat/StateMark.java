@@ -1,5 +1,6 @@
 package heapwright.process.heat;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /**
@@ -36,8 +37,7 @@ public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidInd
                 s.heat[i] = heat;
             }
         });
-        acidIndex.ifPresent(a -> java.util.Arrays.fill(s.acid, a));
-        s.derive();
+        acidIndex.ifPresent(a -> Arrays.fill(s.acid, a));
     }
 
     /**

@@ -13,8 +13,6 @@ public record ReadyRange(LocalDate earliest, LocalDate latest) {
 
     /** How a pile is kept. */
     public enum Care {
-        /** Good mix, turned, hot: one to two months and three weeks to cure (CORNFAQ; CCME05, published). */
-        TENDED_HOT(51, 82),
         /** A usual home pile: 6 to 12 months (ILLEXT, published). */
         USUAL(182, 365),
         /** Horse manure over summer: 1 to 3 months and the cure (WSUWHAT, published). */

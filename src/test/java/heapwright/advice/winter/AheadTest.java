@@ -1,11 +1,15 @@
 package heapwright.advice.winter;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.Forecaster;
 import heapwright.advice.TestPile;
 import heapwright.pile.Pile;
+import heapwright.process.heat.Bands;
+import heapwright.process.heat.Range;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -13,6 +17,9 @@ import org.junit.jupiter.api.Test;
 
 @DisplayName("What lies ahead")
 class AheadTest {
+
+    private static final String COLD = "[-9,-9,-3,4,11,15,18,16,10,4,-2,-7]";
+    private static final String MILD = "[9,9,11,13,15,18,20,20,18,15,12,10]";
 
     private static final Forecaster FORECASTER = new Forecaster(TestPile.KNOWLEDGE);
 
@@ -31,7 +38,7 @@ class AheadTest {
     @Test
     @DisplayName("reaches to the next spring, with bands in order")
     void bands() {
-        Ahead ahead = fresh("[-9,-9,-3,4,11,15,18,16,10,4,-2,-7]", "none");
+        Ahead ahead = fresh(COLD, "none");
         assertEquals(203, ahead.core().likely().length);
         for (int d = 0; d < 203; d++) {
             assertTrue(ahead.core().low()[d] <= ahead.core().likely()[d]);
@@ -45,9 +52,9 @@ class AheadTest {
     @Test
     @DisplayName("is warmer in a milder place and in straw")
     void monotone() {
-        double cold = meanCore(fresh("[-9,-9,-3,4,11,15,18,16,10,4,-2,-7]", "none"));
+        double cold = meanCore(fresh(COLD, "none"));
         double mild = meanCore(fresh("[-1,-1,5,12,19,23,26,24,18,12,6,1]", "none"));
-        double straw = meanCore(fresh("[-9,-9,-3,4,11,15,18,16,10,4,-2,-7]", "straw"));
+        double straw = meanCore(fresh(COLD, "straw"));
         assertTrue(mild > cold, mild + " against " + cold);
         assertTrue(straw > cold, straw + " against " + cold);
     }
@@ -74,9 +81,136 @@ class AheadTest {
     @Test
     @DisplayName("is the same twice")
     void sameTwice() {
-        Ahead one = fresh("[-9,-9,-3,4,11,15,18,16,10,4,-2,-7]", "none");
-        Ahead other = fresh("[-9,-9,-3,4,11,15,18,16,10,4,-2,-7]", "none");
+        Ahead one = fresh(COLD, "none");
+        Ahead other = fresh(COLD, "none");
         assertEquals(List.of(one.figures(), one.plans()), List.of(other.figures(), other.plans()));
         assertTrue(Arrays.equals(one.core().high(), other.core().high()));
+    }
+
+    private static Ahead of(String built, String asOf, String year, String more) {
+        return FORECASTER
+                .ahead(TestPile.of("'built': '" + built + "', 'asOf': '" + asOf + "', 'place': {'monthlyMeanC': " + year
+                        + "}, 'container': {" + WinterPiles.bin("none", "none") + "}, 'recipe': [" + WinterPiles.GOOD
+                        + "]" + more))
+                .orElseThrow();
+    }
+
+    private static Ahead.PlanOutcome plan(Ahead ahead, Plan plan) {
+        return ahead.plans().stream()
+                .filter(p -> p.plan() == plan)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(plan + " is not among " + ahead.plans()));
+    }
+
+    @Test
+    @DisplayName("begins on the day it was built for three days, and then on the day of advice")
+    void firstDay() {
+        Ahead planned = of("2026-10-10", "2026-10-10", COLD, "");
+        Ahead threeDays = of("2026-10-10", "2026-10-13", COLD, "");
+        assertEquals(LocalDate.of(2026, 10, 10), threeDays.firstDay());
+        assertArrayEquals(planned.core().likely(), threeDays.core().likely());
+        assertEquals(planned.plans(), threeDays.plans());
+        Ahead fourDays = of("2026-10-10", "2026-10-14", COLD, "");
+        assertTrue(!fourDays.fresh());
+        assertEquals(LocalDate.of(2026, 10, 14), fourDays.firstDay());
+        assertEquals(199, fourDays.core().likely().length, "to the first of May");
+        assertEquals(199, fourDays.likely().days().size());
+        assertEquals(
+                planned.likely().days().get(4).outdoorC(),
+                fourDays.likely().days().get(0).outdoorC(),
+                1e-9);
+        Ahead measured = of(
+                "2026-10-10",
+                "2026-10-13",
+                COLD,
+                ", 'log': [{'date': '2026-10-13', 'measured': {'core': {'value': 40, 'unit': 'C'}}}]");
+        assertTrue(!measured.fresh(), "a pile whose core was measured stands");
+    }
+
+    @Test
+    @DisplayName("tries what can still be built otherwise on a fresh pile, and what can be done on one that stands")
+    void waysThatFit() {
+        List<Plan> fresh = of("2026-10-10", "2026-10-13", COLD, "").plans().stream()
+                .map(Ahead.PlanOutcome::plan)
+                .toList();
+        assertTrue(fresh.contains(Plan.TURNED_IN_TWO_WEEKS) && fresh.contains(Plan.BUILT_EARLIER), fresh.toString());
+        assertTrue(!fresh.contains(Plan.TURNED_NOW), fresh.toString());
+        List<Plan> standing = of("2026-10-10", "2026-10-14", COLD, "").plans().stream()
+                .map(Ahead.PlanOutcome::plan)
+                .toList();
+        assertTrue(standing.contains(Plan.TURNED_NOW), standing.toString());
+        assertTrue(
+                !standing.contains(Plan.TURNED_IN_TWO_WEEKS) && !standing.contains(Plan.BUILT_EARLIER),
+                standing.toString());
+    }
+
+    @Test
+    @DisplayName("finds the first mild day of spring on the same date whenever it is asked, also past the look ahead")
+    void sameSpring() {
+        Ahead fresh = of("2026-10-10", "2026-10-10", COLD, "");
+        Ahead standing = of("2026-10-10", "2026-10-20", COLD, "");
+        int day = plan(fresh, Plan.TURNED_IN_SPRING).day();
+        assertTrue(day > fresh.core().likely().length, "day " + day);
+        assertEquals(day - 10, plan(standing, Plan.TURNED_IN_SPRING).day());
+        assertEquals(240, fresh.lookedDays());
+    }
+
+    @Test
+    @DisplayName("is the wider the less is told")
+    void wider() {
+        Pile untold = WinterPiles.pile(WinterPiles.COLD_YEAR, WinterPiles.bin("none", "none"), "", "");
+        Pile told = WinterPiles.good("");
+        double wide = width(FORECASTER.aheadOfTypical(untold).orElseThrow().outdoor());
+        double usual = width(FORECASTER.ahead(told).orElseThrow().outdoor());
+        assertTrue(wide > usual + 0.5, wide + " against " + usual);
+    }
+
+    private static double width(Bands bands) {
+        double sum = 0;
+        for (int d = 0; d < bands.low().length; d++) {
+            sum += bands.high()[d] - bands.low()[d];
+        }
+        return sum / bands.low().length;
+    }
+
+    @Test
+    @DisplayName("counts a wish from the day of advice: an old, spent pile rests three weeks more (CCME05)")
+    void wish() {
+        String spent = ", 'aim': {'readyBy': '%s'}";
+        Wish early = of("2025-04-01", "2026-09-01", MILD, spent.formatted("2026-09-21"))
+                .wish()
+                .orElseThrow();
+        assertEquals(0, early.chance());
+        Wish rested = of("2025-04-01", "2026-09-01", MILD, spent.formatted("2026-09-22"))
+                .wish()
+                .orElseThrow();
+        assertTrue(rested.chance() > 0.5, rested.toString());
+    }
+
+    @Test
+    @DisplayName("in straw is warmer by some kelvin for more days, and no likelier to freeze through")
+    void straw() {
+        Ahead bare = of("2026-10-10", "2026-10-10", COLD, "");
+        Ahead.PlanOutcome straw = plan(bare, Plan.INSULATED);
+        assertTrue(straw.warmerC().low() > 0.5 && straw.warmerC().high() < 20, straw.toString());
+        assertTrue(straw.moreWarmDays().likely() > 5, straw.toString());
+        assertTrue(straw.moreWarmDays().high() <= 203, straw.toString());
+        assertTrue(straw.freezesThrough() <= bare.figures().freezesThrough(), straw.toString());
+        assertTrue(straw.readySooner().likely() >= 0, straw.toString());
+    }
+
+    @Test
+    @DisplayName("of a pile that sleeps in frost wins nothing but the days by which it is built earlier")
+    void asleep() {
+        Ahead frozen = of("2026-10-10", "2026-10-10", "[-25,-25,-20,-12,-8,-4,-2,-4,-8,-12,-18,-24]", "");
+        Range none = new Range(0, 0, 0);
+        for (Ahead.PlanOutcome outcome : frozen.plans()) {
+            boolean earlier = outcome.plan() == Plan.BUILT_EARLIER;
+            assertEquals(earlier ? new Range(28, 28, 28) : none, outcome.readySooner(), outcome.toString());
+        }
+        assertEquals(28, plan(frozen, Plan.BUILT_EARLIER).day());
+        assertEquals(1, plan(frozen, Plan.TURNED_IN_TWO_WEEKS).freezesThrough());
+        Ahead mild = of("2026-10-10", "2026-10-10", MILD, "");
+        assertEquals(0, plan(mild, Plan.INSULATED).freezesThrough());
     }
 }

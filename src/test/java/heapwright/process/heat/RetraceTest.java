@@ -4,23 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Measured courses, made by the model itself with a known fault, read back. */
 class RetraceTest {
     private static final Weather AUTUMN = Weather.monthly(Fixtures.NORTHERN, 290, 200);
     private static final PileState TOLD = PileState.cube(Fixtures.good(1), 12, Envelope.slatted());
     private static final Matter DRY = Matter.of(1, 300, 0.30, 0.25, 0.40, 0.25, 30, 4);
-
-    /** Every rate that is tried, in no order that matters (docs/method/heat.md: 0.02 to 3). */
-    private static final double[] RATES = {0.02, 0.05, 0.1, 0.18, 0.3, 0.5, 0.7, 0.85, 1, 1.2, 1.5, 2, 3};
 
     private static List<CoreReading> measured(Matter truth, int days, int every) {
         Course course = Fixtures.run(TOLD.with(truth), AUTUMN, days);
@@ -84,6 +77,41 @@ class RetraceTest {
     }
 
     @Test
+    void eachStretchTellsTheMeansOfItsOwnDays() {
+        double asTold = Fixtures.core(Fixtures.run(TOLD, AUTUMN, 10), 9);
+        List<CoreReading> readings =
+                List.of(new CoreReading(9, asTold), new CoreReading(13, 12), new CoreReading(20, 45));
+        Retrace r = read(readings, List.of(), 30);
+        Course healthy = HeatModel.run(Retrace.healthy(TOLD), AUTUMN, List.of(), 30, Fixtures.STANDARD);
+        assertTrue(r.stretches().size() > 2, r.stretches().toString());
+        for (Stretch stretch : r.stretches()) {
+            List<Day> days = r.course().days().subList(stretch.from(), stretch.to() + 1);
+            double value = days.stream()
+                    .mapToDouble(d -> d.limitation().value())
+                    .average()
+                    .orElseThrow();
+            double colder = days.stream()
+                    .mapToDouble(d -> Fixtures.core(healthy, d.day()) - d.coreC())
+                    .average()
+                    .orElseThrow();
+            assertEquals(value, stretch.value(), 1e-9, stretch.toString());
+            assertEquals(colder, stretch.colderThanHealthy(), 1e-9, stretch.toString());
+        }
+        assertEquals(1, r.stretches().get(0).rateBias(), 1e-9, "the recipe alone explains the first days");
+        assertTrue(r.stretches().stream().anyMatch(s -> s.rateBias() < 0.5), "and not that it went cold");
+    }
+
+    /** All days of one stretch at one rate: their mean is that rate. */
+    @Test
+    void theRateOfAStretchIsThatWhichWasFound() {
+        CoreReading cold = new CoreReading(6, 5);
+        Run run = new Run(TOLD, AUTUMN, List.of(), Fixtures.STANDARD, Run.SHELLS);
+        double rate = new Fit(run).bias(run, cold);
+        assertTrue(rate < 0.5, "rate " + rate);
+        read(List.of(cold), List.of(), 7).stretches().forEach(s -> assertEquals(rate, s.rateBias(), 1e-9));
+    }
+
+    @Test
     void theStretchesTellHowMuchColderItWasThanAHealthyOne() {
         Retrace r = read(measured(DRY, 30, 3), List.of(), 30);
         Course healthy = HeatModel.run(Retrace.healthy(TOLD), AUTUMN, List.of(), 30, Fixtures.STANDARD);
@@ -94,31 +122,6 @@ class RetraceTest {
                 .mapToDouble(d -> Fixtures.core(healthy, d) - Fixtures.core(r.course(), d))
                 .sum();
         assertEquals(own, told, 1e-6);
-    }
-
-    /** The search ends early where nothing can be nearer; it must find what a search through all rates finds. */
-    @ParameterizedTest
-    @ValueSource(doubles = {2, 8, 15, 24, 33, 42, 50, 58, 66})
-    void theRateIsTheBestOfAll(double celsius) {
-        for (int day : new int[] {1, 4, 15}) {
-            CoreReading reading = new CoreReading(day, celsius);
-            Run run = new Run(TOLD, AUTUMN, List.of(), Fixtures.STANDARD, Run.SHELLS);
-            double best = DoubleStream.of(RATES)
-                    .boxed()
-                    .min(Comparator.comparingDouble(rate -> cost(rate, reading)))
-                    .orElseThrow();
-            assertEquals(best, new Fit(run).bias(run, reading), "day " + day);
-            assertEquals(0, run.day);
-        }
-    }
-
-    private static double cost(double rate, CoreReading reading) {
-        Run run = new Run(TOLD, AUTUMN, List.of(), Fixtures.STANDARD, Run.SHELLS);
-        run.rateTimes = rate;
-        while (run.day <= reading.day()) {
-            run.live();
-        }
-        return Math.pow(run.s.temperature[0] - reading.celsius(), 2) + Math.pow(1.5 * Math.log(rate), 2);
     }
 
     @Test
@@ -155,6 +158,49 @@ class RetraceTest {
         assertTrue(r.course().days().get(5).phCore() < alone.days().get(5).phCore() - 1);
         assertEquals(0.75, r.course().days().get(10).moistureMean(), 0.02);
         assertEquals(0, r.course().ledger().waterGap(), 1e-3);
+    }
+
+    /** The pile lies in frost, so that nothing but the marks changes its water and acid. */
+    private static Retrace frozen(List<CoreReading> readings, List<StateMark> marks, int days) {
+        PileState start = PileState.cube(Fixtures.good(1), -20, Envelope.slatted());
+        return Retrace.of(start, Weather.constant(-20, 20), List.of(), readings, marks, days, Fixtures.STANDARD);
+    }
+
+    @Test
+    void aMarkBetweenReadingsIsSetOnItsDayAndOnce() {
+        List<CoreReading> readings = List.of(new CoreReading(2, -20), new CoreReading(6, -20), new CoreReading(9, -20));
+        StateMark wet = new StateMark(4, OptionalDouble.of(0.64), OptionalDouble.empty());
+        StateMark dry = new StateMark(6, OptionalDouble.of(0.45), OptionalDouble.empty());
+        Retrace r = frozen(readings, List.of(dry, wet), 12);
+        double[] moisture = r.course().series(Day::moistureMean);
+        for (int d = 0; d < 12; d++) {
+            assertEquals(d < 4 ? 0.58 : d < 6 ? 0.64 : 0.45, moisture[d], 0.003, "day " + d);
+        }
+        double dryKg = r.course().days().get(0).dryKg();
+        assertEquals(
+                dryKg * (0.45 / 0.55 - 0.58 / 0.42),
+                r.course().ledger().waterBrought(),
+                0.01 * dryKg,
+                "up and down again");
+        assertEquals(12, r.course().days().size());
+    }
+
+    @Test
+    void aMarkOfADayThatHasNotComeIsNotYetKnown() {
+        StateMark later = new StateMark(12, OptionalDouble.of(0.64), OptionalDouble.of(0.9));
+        assertEquals(
+                frozen(List.of(), List.of(), 12).course().days(),
+                frozen(List.of(), List.of(later), 12).course().days());
+        assertEquals(0, frozen(List.of(), List.of(later), 12).course().ledger().waterBrought());
+        StateMark last = new StateMark(11, OptionalDouble.of(0.64), OptionalDouble.empty());
+        Day now = frozen(List.of(), List.of(last), 12).course().last();
+        assertEquals(0.64, now.moistureMean(), 0.003);
+    }
+
+    @Test
+    void theAcidNowIsThatOfAllShellsTogether() {
+        StateMark sour = new StateMark(11, OptionalDouble.empty(), OptionalDouble.of(0.7));
+        assertEquals(0.7, frozen(List.of(), List.of(sour), 12).now().matter().acidIndex(), 1e-6);
     }
 
     @Test

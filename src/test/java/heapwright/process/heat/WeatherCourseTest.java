@@ -3,6 +3,8 @@ package heapwright.process.heat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Weather whose every day can be reckoned by hand. */
@@ -39,7 +41,7 @@ class WeatherCourseTest {
     @Test
     void aMonthlyYearStartsOnGroundHalfwayToItsMean() {
         double[] means = new double[12];
-        java.util.Arrays.setAll(means, m -> wave((m + 0.5) / 12));
+        Arrays.setAll(means, m -> wave((m + 0.5) / 12));
         Weather year = Weather.monthly(means, 1, 30);
         double first = (8 + year.airC(0)) / 2;
         assertEquals(first + (year.airC(0) - first) / 45, year.groundC(0), 1e-9);
@@ -96,7 +98,52 @@ class WeatherCourseTest {
     }
 
     @Test
+    void aBegunCourseGoesOnInItsOwnWay() {
+        Weather told = Weather.daily(-9, -6).withPrecipitation(4).withWind(9);
+        Weather on = Weather.constant(6, 4).withPrecipitation(1).withWind(2).startingAs(told);
+        assertEquals(4, on.days());
+        double[][] expected = {{-9, 4, 9}, {-6, 4, 9}, {6, 1, 2}, {6, 1, 2}};
+        for (int d = 0; d < 4; d++) {
+            assertEquals(expected[d][0], on.airC(d), "air of day " + d);
+            assertEquals(expected[d][1], on.precipitationMm(d), "rain of day " + d);
+            assertEquals(expected[d][2], on.windMs(d), "wind of day " + d);
+        }
+        assertEquals(told.groundC(0), on.groundC(0));
+        assertEquals(on.groundC(1) + (6 - on.groundC(1)) / 45, on.groundC(2), 1e-12);
+        Weather brief = Weather.constant(6, 1).startingAs(told);
+        assertEquals(1, brief.days());
+        assertEquals(-9, brief.airC(5));
+    }
+
+    /** Half a year of 60 °C and half a year of −70 °C, invented: the waves through them would swing beyond. */
+    @Test
+    void noDayIsBeyondWhatAGardenHas() {
+        double[] means = new double[12];
+        Arrays.setAll(means, m -> m < 6 ? 60 : -70);
+        Weather year = Weather.monthly(means, 1, 365);
+        double most = IntStream.range(0, 365).mapToDouble(year::airC).max().orElseThrow();
+        double least = IntStream.range(0, 365).mapToDouble(year::airC).min().orElseThrow();
+        assertEquals(60, most);
+        assertEquals(-70, least);
+    }
+
+    /** Over ten thousand days the sums settle: spread as asked, seven tenths of a day's unrest still there on the next. */
+    @Test
+    void unrestCarriesSevenTenthsOver() {
+        Weather restless = Weather.constant(0, 10_000).restless(3, 2);
+        double square = 0;
+        double next = 0;
+        for (int d = 1; d < 10_000; d++) {
+            square += restless.airC(d) * restless.airC(d);
+            next += restless.airC(d) * restless.airC(d - 1);
+        }
+        assertEquals(2, Math.sqrt(square / 9_999), 0.06);
+        assertEquals(0.7, next / square, 0.03);
+    }
+
+    @Test
     void noDaysAreNoWeather() {
         assertThrows(IllegalArgumentException.class, () -> Weather.constant(4, 0));
+        assertThrows(IllegalArgumentException.class, () -> Weather.monthly(Fixtures.NORTHERN, 1, -1));
     }
 }

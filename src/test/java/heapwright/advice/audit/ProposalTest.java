@@ -1,0 +1,88 @@
+package heapwright.advice.audit;
+
+import static heapwright.advice.audit.Audits.some;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.pile.Pile;
+import java.time.LocalDate;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a recipe gives and when, by what it is mostly made of and by the cold ahead. The places are invented. */
+@DisplayName("A recipe")
+class ProposalTest {
+
+    private static final String COLD = "[-9,-9,-3,4,11,15,18,16,10,4,-2,-7]";
+    private static final String MILD = "[9,9,11,13,15,18,20,20,18,15,12,10]";
+
+    private static Proposal proposal(String built, String year, String recipe) {
+        String place = year.isEmpty() ? "" : ",\"place\":{\"monthlyMeanC\":" + year + "}";
+        Pile pile = Audits.pile(recipe, place).builtOn(LocalDate.parse(built));
+        return Audits.of(pile).proposal().orElseThrow();
+    }
+
+    private static String recipe(double manure, double leaves, double kitchen) {
+        String all = some("manure-horse-straw", manure, "kg") + "," + some("leaves-mixed", leaves, "kg");
+        return kitchen > 0 ? all + "," + some("kitchen-scraps", kitchen, "kg") : all;
+    }
+
+    /** Of the loose volume manure leaves 60 %, a kitchen and garden mix 40 %, yard trimmings 38 %: see the sources of Yield. */
+    @ParameterizedTest(name = "{0} kg of manure, {1} kg of leaves, {2} kg of scraps")
+    @CsvSource({"300, 60, 0, 0.60", "300, 60, 30, 0.60", "60, 100, 0, 0.38", "60, 100, 1, 0.40"})
+    @DisplayName("leaves as much compost as what it is mostly made of")
+    void leaves(double manure, double leaves, double kitchen, double left) {
+        Proposal proposal = proposal("2026-10-18", COLD, recipe(manure, leaves, kitchen));
+        assertTrue(proposal.mend().chosen().additions().stream()
+                .allMatch(a -> a.material().equals("water")));
+        assertEquals(
+                left * 1000 * proposal.kept().looseM3().likely(),
+                proposal.becomes().litres().likely(),
+                1e-6);
+    }
+
+    /** Horse manure: 3 to 6 months over winter, 1 to 3 over summer, and three weeks to cure (WSUWHAT, published). */
+    @ParameterizedTest(name = "built on {0} where the year is {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "2026-10-18 | [-9,-9,-3,4,11,15,18,16,10,4,-2,-7] | 112 | 203",
+                "2026-05-01 | [-9,-9,-3,4,11,15,18,16,10,4,-2,-7] | 51 | 112",
+                "2026-10-18 | [9,9,11,13,15,18,20,20,18,15,12,10] | 51 | 112",
+                "2026-05-01 | '' | 112 | 203"
+            })
+    @DisplayName("of manure is ready sooner where no cold month is ahead, and not where that is not known")
+    void manure(String built, String year, int from, int to) {
+        ReadyDays ready = ready(built, year, recipe(300, 60, 0));
+        assertEquals(new ReadyDays(from, to), ready);
+    }
+
+    /** A usual home pile: 6 to 12 months (ILLEXT, published). */
+    @Test
+    @DisplayName("of no more manure than other stuff takes as long as any home pile")
+    void usual() {
+        assertEquals(new ReadyDays(182, 365), ready("2026-10-18", COLD, recipe(60, 100, 20)));
+    }
+
+    private record ReadyDays(long from, long to) {}
+
+    private static ReadyDays ready(String built, String year, String recipe) {
+        LocalDate day = LocalDate.parse(built);
+        Proposal proposal = proposal(built, year, recipe);
+        return new ReadyDays(
+                proposal.ready().earliest().toEpochDay() - day.toEpochDay(),
+                proposal.ready().latest().toEpochDay() - day.toEpochDay());
+    }
+
+    @Test
+    @DisplayName("is planned for the cold where a month below 5 °C is known to lie ahead")
+    void cold() {
+        String mix = recipe(60, 100, 20);
+        assertTrue(proposal("2026-10-18", COLD, mix).plan().cold());
+        assertTrue(!proposal("2026-10-18", MILD, mix).plan().cold());
+        assertTrue(!proposal("2026-05-01", COLD, mix).plan().cold());
+        assertTrue(!proposal("2026-10-18", "", mix).plan().cold());
+    }
+}

@@ -1,0 +1,109 @@
+package heapwright.process.heat;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A run that is made to meet a measured core. */
+class FitTest {
+
+    /** Every rate that is tried, in no order that matters (docs/method/heat.md: 0.02 to 3). */
+    private static final double[] RATES = {0.02, 0.05, 0.1, 0.18, 0.3, 0.5, 0.7, 0.85, 1, 1.2, 1.5, 2, 3};
+
+    private static final Weather AUTUMN = Weather.monthly(Fixtures.NORTHERN, 290, 200);
+    private static final PileState TOLD = PileState.cube(Fixtures.good(1), 12, Envelope.slatted());
+
+    /** Kitchen waste in a mild spell: within weeks its food is spent, and faster is then colder. */
+    private static final PileState RICH = PileState.cube(Fixtures.rich(1), 20, Envelope.slatted());
+
+    /** Lies cold; its microbes have grown little. */
+    private static final PileState COLD = PileState.cube(Fixtures.good(0.5), 3, Envelope.slatted());
+
+    private static Run run(PileState start, Weather weather, int lived) {
+        Run run = new Run(start, weather, List.of(), Fixtures.STANDARD, Run.SHELLS);
+        while (run.day < lived) {
+            run.live();
+        }
+        return run;
+    }
+
+    private static double cost(Run from, double rate, CoreReading reading) {
+        Run run = new Run(from);
+        run.rateTimes = rate;
+        while (run.day <= reading.day()) {
+            run.live();
+        }
+        return Math.pow(run.s.temperature[0] - reading.celsius(), 2) + Math.pow(1.5 * Math.log(rate), 2);
+    }
+
+    /** The search ends early where nothing can be nearer; it must find what a search through all rates finds. */
+    private static void findsTheBest(Run run, CoreReading reading) {
+        int day = run.day;
+        double best = DoubleStream.of(RATES)
+                .boxed()
+                .min(Comparator.comparingDouble(rate -> cost(run, rate, reading)))
+                .orElseThrow();
+        assertEquals(best, new Fit(run).bias(run, reading), reading.toString());
+        assertEquals(day, run.day, "the run itself does not go on");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {2, 8, 15, 24, 33, 42, 50, 58, 66})
+    void theRateIsTheBestOfAll(double celsius) {
+        for (int day : new int[] {1, 4, 15}) {
+            findsTheBest(run(TOLD, AUTUMN, 0), new CoreReading(day, celsius));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {16, 30, 36, 38, 40, 43, 50, 60})
+    void soItIsWhereAFasterRateEndsInAColderCore(double celsius) {
+        Weather mild = Weather.constant(15, 60);
+        findsTheBest(run(RICH, mild, 0), new CoreReading(20, celsius));
+        findsTheBest(run(RICH, mild, 18), new CoreReading(19, celsius));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 3, 3.5, 4, 5, 7, 12, 39, 41})
+    void soItIsFromOneColdDayToTheNext(double celsius) {
+        Weather cool = Weather.constant(4, 60);
+        findsTheBest(run(COLD, cool, 0), new CoreReading(0, celsius));
+        findsTheBest(run(COLD, cool, 2), new CoreReading(3, celsius));
+        findsTheBest(run(COLD, cool, 2), new CoreReading(4, celsius));
+    }
+
+    /** All of the shift at the core, a fifth of it at the skin, evenly less between. */
+    @ParameterizedTest
+    @ValueSource(doubles = {8, -8})
+    void whatIsStillMissingIsAddedLessFurtherOut(double shift) {
+        Run run = run(TOLD, AUTUMN, 1);
+        double[] before = run.s.temperature.clone();
+        double heat = Shells.sum(run.s.heat);
+        run.tally.heatBrought = 11;
+        Fit.nudge(run, before[0] + shift);
+        for (int i = 0; i < Run.SHELLS; i++) {
+            double expected = before[i] + shift * (1 - 0.8 * i / (Run.SHELLS - 1));
+            assertEquals(expected, run.s.temperature[i], 1e-9, "shell " + i);
+        }
+        assertEquals(before[7] + shift / 5, run.s.temperature[7], 1e-9);
+        assertEquals(Shells.sum(run.s.heat) - heat, run.tally.heatBrought - 11, 1e-3);
+    }
+
+    /** Less than a twentieth of a kelvin is no miss, in no shell. */
+    @Test
+    void aHairIsLeftAlone() {
+        Run run = run(TOLD, AUTUMN, 1);
+        double[] before = run.s.temperature.clone();
+        Fit.nudge(run, before[0] + 0.049);
+        assertArrayEquals(before, run.s.temperature, 1e-12);
+        Fit.nudge(run, before[0] + 0.1);
+        assertEquals(before[0] + 0.1, run.s.temperature[0], 1e-9);
+        assertEquals(before[7], run.s.temperature[7], 1e-12, "a fiftieth at the skin");
+    }
+}
