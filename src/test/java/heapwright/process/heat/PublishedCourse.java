@@ -29,7 +29,7 @@ record PublishedCourse(
         Pile pile,
         List<Part> recipe,
         Mix mix,
-        Air weather,
+        Climate weather,
         int days,
         List<Deed> events,
         List<String> guessed,
@@ -233,7 +233,7 @@ record PublishedCourse(
      * @param built "MM-dd"; null with points
      * @param monthlyC twelve means, °C; null with points
      */
-    record Air(List<List<Double>> points, String built, double[] monthlyC) {}
+    record Climate(List<List<Double>> points, String built, double[] monthlyC) {}
 
     /**
      * Something done.
