@@ -85,7 +85,10 @@ class StepTrialsTest {
                 trials.of(Remedy.TURN_FULLY, List.of()).orElseThrow(),
                 both.with().orElseThrow().gain(),
                 "a turning does what loosening would do");
-        assertFalse(trial(trials, Remedy.TURN_FULLY, Remedy.INSULATE).with().orElseThrow().openedOnce());
+        assertFalse(trial(trials, Remedy.TURN_FULLY, Remedy.INSULATE)
+                .with()
+                .orElseThrow()
+                .openedOnce());
     }
 
     @Test
