@@ -8,30 +8,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import heapwright.advice.danger.DangerGate;
 import heapwright.advice.engine.Inference;
 import heapwright.advice.engine.Outcome;
-import heapwright.advice.fact.Contradicts;
-import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Seen;
-import heapwright.casebook.JudgedCases;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
 import heapwright.pile.Pile;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("The next question")
 class NextQuestionsTest {
-
-    /** Every tenth case: enough piles of every kind, and the exhaustive search over them takes seconds. */
-    private static final List<JudgedCases.Judged> SOME = everyTenth();
 
     private final Inference inference = new Inference(TestPile.ADVISOR.rulebook(), TestPile.KNOWLEDGE);
 
@@ -49,70 +38,6 @@ class NextQuestionsTest {
         assertEquals(Optional.of(Cause.TOO_WET), streams.raises());
         Question crumbles = of(asked, Sign.SQUEEZE_CRUMBLES);
         assertEquals(Optional.of(Cause.TOO_DRY), crumbles.raises());
-    }
-
-    @Test
-    @DisplayName("is none that tells nothing")
-    void telling() {
-        for (JudgedCases.Judged judged : SOME) {
-            assertTrue(
-                    questions(judged).stream().allMatch(q -> q.settles() > 0 || q.change() >= 0.05),
-                    judged.tested().file());
-        }
-    }
-
-    @Test
-    @DisplayName("is never one that was answered already")
-    void notAnswered() {
-        for (JudgedCases.Judged judged : SOME) {
-            Set<Sign> answered = answered(judged.advice().outcome());
-            questions(judged)
-                    .forEach(q -> assertFalse(
-                            answered.contains(q.sign()), judged.tested().file() + " asks " + q.sign()));
-        }
-    }
-
-    @Test
-    @DisplayName("is never one to which a yes would contradict what was said")
-    void notContradictory() {
-        for (JudgedCases.Judged judged : SOME) {
-            Outcome now = judged.advice().outcome();
-            Set<Object> disputed = disputes(now);
-            for (Question question : questions(judged)) {
-                List<Object> facts = new ArrayList<>(now.facts());
-                facts.add(new Seen(question.sign(), 0));
-                assertTrue(
-                        disputed.containsAll(disputes(inference.upToConclusions(facts))),
-                        judged.tested().file() + " asks " + question.sign());
-            }
-        }
-    }
-
-    @Test
-    @DisplayName("is there as long as any answer may change the first step, by trying every sign with either answer")
-    void never() {
-        NextQuestions search = search();
-        int open = 0;
-        List<String> missed = new ArrayList<>();
-        for (JudgedCases.Judged judged : SOME) {
-            Outcome now = judged.advice().outcome();
-            List<Promise.Candidate> every = Arrays.stream(Sign.values())
-                    .filter(s -> !answered(now).contains(s))
-                    .map(s -> new Promise.Candidate(s, true, true))
-                    .toList();
-            if (settling(search.among(now, every))) {
-                open++;
-                if (!settling(search.after(now, List.of(Sign.values())))) {
-                    missed.add(judged.tested().file());
-                }
-            }
-        }
-        assertTrue(open > 50, open + " with an open question");
-        assertEquals(List.of(), missed);
-    }
-
-    private static boolean settling(List<Question> questions) {
-        return questions.stream().anyMatch(q -> q.settles() > 0);
     }
 
     @Test
@@ -207,31 +132,14 @@ class NextQuestionsTest {
     }
 
     private NextQuestions search() {
-        return search(LocalDate.of(2026, 11, 21));
-    }
-
-    private NextQuestions search(LocalDate day) {
         return new NextQuestions(
                 inference,
                 TestPile.KNOWLEDGE,
                 new FirstStep(
                         TestPile.KNOWLEDGE,
                         new DangerGate(TestPile.KNOWLEDGE),
-                        TestPile.of("'asOf': '" + day + "'"),
+                        TestPile.of("'asOf': '2026-11-21'"),
                         remedy -> List.of()));
-    }
-
-    private static List<JudgedCases.Judged> everyTenth() {
-        List<JudgedCases.Judged> all = JudgedCases.all();
-        return IntStream.range(0, all.size())
-                .filter(i -> i % 10 == 0)
-                .mapToObj(all::get)
-                .toList();
-    }
-
-    private List<Question> questions(JudgedCases.Judged judged) {
-        List<Question> questions = search().after(judged.advice().outcome(), List.of(Sign.values()));
-        return questions;
     }
 
     private static Question of(List<Question> asked, Sign sign) {
@@ -239,17 +147,5 @@ class NextQuestionsTest {
                 .filter(q -> q.sign() == sign)
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(sign + " is not asked: " + asked));
-    }
-
-    /** What stands as answered; a sign that a remedy has outlived since may be asked for anew. */
-    private static Set<Sign> answered(Outcome outcome) {
-        return outcome.facts().stream()
-                .filter(f -> f instanceof Seen s && !s.outlived() || f instanceof Denied)
-                .map(f -> f instanceof Seen s ? s.sign() : ((Denied) f).sign())
-                .collect(Collectors.toSet());
-    }
-
-    private static Set<Object> disputes(Outcome outcome) {
-        return outcome.of(Contradicts.class).stream().map(f -> f.result()).collect(Collectors.toSet());
     }
 }

@@ -67,8 +67,7 @@ public record Ahead(
         Weather weather = model.climate().weather().from(first);
         int wanted = model.ahead() + model.age() - first;
         int look = Math.max(LEAST_LOOK, Math.min(MOST_LOOK, wanted));
-        Weather longer =
-                Climate.smooth(model.pile(), model.date(first), look).withWind(Surroundings.wind(model.pile()));
+        Weather longer = Climate.smooth(model.pile(), model.date(first), look);
         Weather sky = weather.days() >= look ? weather : longer.startingAs(weather);
         Spread spread = model.typical() ? WIDE : Spread.usual();
         Comparison base = new Comparison(now, sky, List.of(), look, spread, SAMPLES);
@@ -131,18 +130,15 @@ public record Ahead(
                 all.add(outcome(plan, way.day(), base, base.with(way.start(), way.events()), wanted, 0));
             }
         }
-        Weather before = Climate.smooth(model.pile(), model.pile().built().minusDays(EARLIER), base.days())
-                .withWind(Surroundings.wind(model.pile()));
         if (fresh) {
-            PileState start = new PileState(
-                    now.lengthM(),
-                    now.widthM(),
-                    now.matter(),
-                    Math.max(-10, Math.min(25, before.airC(0))),
-                    Math.max(-10, Math.min(25, before.airC(0))),
-                    now.envelope());
+            Weather before = Climate.smooth(model.pile(), model.pile().built().minusDays(EARLIER), base.days());
             all.add(outcome(
-                    Plan.BUILT_EARLIER, EARLIER, base, base.instead(start, before, List.of()), wanted, EARLIER));
+                    Plan.BUILT_EARLIER,
+                    EARLIER,
+                    base,
+                    base.instead(PileModel.builtIn(before, now), before, List.of()),
+                    wanted,
+                    EARLIER));
         }
         return all;
     }

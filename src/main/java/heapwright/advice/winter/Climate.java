@@ -38,10 +38,11 @@ public record Climate(LocalYear.Known known, double january, Weather weather) {
         return new Climate(year.known(), year.meanC().get(0), weather(months(year), pile.built(), days, pile));
     }
 
-    /** The year at another start, for a pile built earlier; readings do not count there. */
+    /** The year and the wind at another start, for a pile built earlier; readings do not count there. */
     static Weather smooth(Pile pile, LocalDate from, int days) {
         return Weather.monthly(months(LocalYear.of(pile.place())), from.getDayOfYear(), days)
-                .withPrecipitation(USUAL_RAIN);
+                .withPrecipitation(USUAL_RAIN)
+                .withWind(Surroundings.wind(pile));
     }
 
     private static double[] months(LocalYear year) {

@@ -7,6 +7,7 @@ import heapwright.process.heat.Range;
 import heapwright.process.heat.Retrace;
 import heapwright.process.heat.Spread;
 import heapwright.process.heat.StateMark;
+import heapwright.process.heat.Weather;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -44,10 +45,9 @@ public record Hindsight(Choice choice, Range moreWarmDays, Range warmerC) {
                 add(all, choice, gain);
             }
         }
-        Gain earlier = base.gain(base.instead(
-                start,
-                Climate.smooth(model.pile(), model.pile().built().minusDays(EARLIER), model.age() + 1),
-                Retrace.harmless(model.events())));
+        Weather before = Climate.smooth(model.pile(), model.pile().built().minusDays(EARLIER), model.age() + 1);
+        Gain earlier =
+                base.gain(base.instead(PileModel.builtIn(before, start), before, Retrace.harmless(model.events())));
         add(all, Choice.EARLIER, earlier);
         return all.stream()
                 .sorted(Comparator.comparingDouble((Hindsight h) -> -h.moreWarmDays.likely() - h.warmerC.likely() / 10)

@@ -66,6 +66,11 @@ public record PileModel(
     /** Less than this is nothing to run a model on, kg. */
     private static final double LEAST_KG = 0.01;
 
+    /** Stuff put together is no colder and no warmer than this, °C; judgement. */
+    private static final double COLDEST_FRESH = -10;
+
+    private static final double WARMEST_FRESH = 25;
+
     public PileModel {
         events = List.copyOf(events);
         cores = List.copyOf(cores);
@@ -179,8 +184,7 @@ public record PileModel(
         int age = age(pile);
         int ahead = ahead(pile);
         Climate climate = Climate.of(pile, age + ahead + 1);
-        double first = Math.max(-10, Math.min(25, climate.weather().airC(0)));
-        PileState start = placed(pile, matter, first, seen);
+        PileState start = placed(pile, matter, freshC(climate.weather()), seen);
         Happenings record = new Happenings(pile, materials, start, climate.weather());
         return new PileModel(
                 pile,
@@ -193,6 +197,17 @@ public record PileModel(
                 age,
                 ahead,
                 typical);
+    }
+
+    /** How warm a pile is when it is built: as it is outdoors, but neither hard frozen nor hot. */
+    private static double freshC(Weather weather) {
+        return Math.max(COLDEST_FRESH, Math.min(WARMEST_FRESH, weather.airC(0)));
+    }
+
+    /** The same pile built in another weather. */
+    static PileState builtIn(Weather weather, PileState s) {
+        double fresh = freshC(weather);
+        return new PileState(s.lengthM(), s.widthM(), s.matter(), fresh, fresh, s.envelope());
     }
 
     private static PileState placed(Pile pile, Matter matter, double celsius, Collection<Sign> seen) {

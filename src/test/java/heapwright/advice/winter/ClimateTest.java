@@ -80,6 +80,12 @@ class ClimateTest {
         assertEquals(90, smooth.days());
         assertEquals(4, smooth.airC(59), 1e-9);
         assertEquals(1, smooth.precipitationMm(5));
+        assertEquals(Surroundings.wind(pile), smooth.windMs(5));
+        var windy = TestPile.of("'asOf': '2026-11-21', 'place': {'settings': ['windy']}");
+        assertEquals(
+                Surroundings.wind(windy),
+                Climate.smooth(windy, LocalDate.of(2026, 9, 1), 3).windMs(0));
+        assertTrue(Surroundings.wind(windy) > Surroundings.wind(pile));
         var placed = TestPile.of("'asOf': '2026-11-21', 'place': {'latitude': 60}");
         assertTrue(Climate.smooth(placed, LocalDate.of(2026, 1, 15), 2).airC(0) < -7);
         assertTrue(Climate.smooth(placed, LocalDate.of(2026, 7, 15), 2).airC(0) > 15);

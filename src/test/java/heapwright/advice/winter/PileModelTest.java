@@ -9,9 +9,13 @@ import heapwright.pile.Pile;
 import heapwright.process.climate.LocalYear;
 import heapwright.process.heat.Event;
 import heapwright.process.heat.Matter;
+import heapwright.process.heat.PileState;
+import heapwright.process.heat.Weather;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("A pile file as the model takes it")
 class PileModelTest {
@@ -147,5 +151,15 @@ class PileModelTest {
         assertTrue(sealed.topOpen() < 0.1);
         assertEquals(0, sealed.rainShare(), 1e-9);
         assertFalse(bare.topOpen() < 0.9);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-20, -10", "-10, -10", "7, 7", "25, 25", "31, 25"})
+    @DisplayName("built in another weather is as warm as it is outdoors, but neither hard frozen nor hot")
+    void builtInAnotherWeather(double outdoors, double warmth) {
+        PileState told = WinterPiles.model(WinterPiles.good("")).start();
+        PileState other = PileModel.builtIn(Weather.daily(outdoors, 50), told);
+        assertEquals(
+                new PileState(told.lengthM(), told.widthM(), told.matter(), warmth, warmth, told.envelope()), other);
     }
 }
