@@ -2,7 +2,6 @@ package heapwright.process.heat;
 
 import heapwright.process.heat.CourseRun.Scored;
 import heapwright.process.heat.CourseScore.Bias;
-import heapwright.process.heat.PublishedCourse.Figure;
 import heapwright.process.heat.PublishedCourse.Half;
 import heapwright.process.heat.PublishedCourse.Source;
 import java.util.LinkedHashSet;
@@ -100,7 +99,7 @@ public final class CoursePaper {
                 "| course | kind | source | m³ | figure | published | model 10 – 50 – 90 | meets |\n|---|---|---|---|---|---|---|---|\n");
         for (Scored s : set.figures()) {
             PublishedCourse c = s.course();
-            Figure f = s.figure();
+            PublishedFigure f = s.figure();
             int digits = f.unit().equals("share") ? 2 : 0;
             table.append("| ")
                     .append(c.id().replace('-', ' '))
@@ -131,7 +130,7 @@ public final class CoursePaper {
         return shown(cubicMetres, cubicMetres < 0.1 ? 3 : cubicMetres < 10 ? 1 : 0);
     }
 
-    private static String span(Figure f, int digits) {
+    private static String span(PublishedFigure f, int digits) {
         if (f.low() == null) {
             return "≤ " + shown(f.high(), digits);
         }

@@ -3,7 +3,6 @@ package heapwright.process.heat;
 import heapwright.process.heat.PublishedCourse.Climate;
 import heapwright.process.heat.PublishedCourse.Cover;
 import heapwright.process.heat.PublishedCourse.Deed;
-import heapwright.process.heat.PublishedCourse.Figure;
 import heapwright.process.heat.PublishedCourse.Pile;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -37,7 +36,7 @@ final class CourseRun {
      * @param figure what was published
      * @param model low, likely and high of the model, in the unit of the figure
      */
-    record Scored(PublishedCourse course, Figure figure, Range model) {
+    record Scored(PublishedCourse course, PublishedFigure figure, Range model) {
         /** Whether the band and the published span meet. */
         boolean overlaps() {
             return model.low() <= figure.most() && model.high() >= figure.least();
@@ -151,7 +150,7 @@ final class CourseRun {
         };
     }
 
-    private Range range(Figure f) {
+    private Range range(PublishedFigure f) {
         Range plain = ensemble.range(c -> figure(c, f));
         if (!f.what().isTemperature()) {
             return plain;
@@ -164,7 +163,7 @@ final class CourseRun {
                 Math.max(plain.high(), plain.likely() + least));
     }
 
-    private double figure(Course run, Figure f) {
+    private double figure(Course run, PublishedFigure f) {
         return switch (f.what()) {
             case PEAK -> run.peakC();
             case PEAK_DAY -> peakDay(run) + 1;
@@ -195,11 +194,11 @@ final class CourseRun {
         };
     }
 
-    private static Day on(Course run, Figure f) {
+    private static Day on(Course run, PublishedFigure f) {
         return run.days().get(f.day() - 1);
     }
 
-    private static List<Day> stretch(Course run, Figure f) {
+    private static List<Day> stretch(Course run, PublishedFigure f) {
         return run.days().subList(f.day() - 1, f.to());
     }
 

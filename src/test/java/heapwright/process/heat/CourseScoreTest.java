@@ -5,9 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.process.heat.CourseRun.Scored;
-import heapwright.process.heat.PublishedCourse.Figure;
 import heapwright.process.heat.PublishedCourse.Half;
-import heapwright.process.heat.PublishedCourse.What;
+import heapwright.process.heat.PublishedFigure.What;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
@@ -91,7 +90,7 @@ class CourseScoreTest {
     }
 
     private static Scored scored(Double low, Double high, Range model) {
-        return new Scored(ANY, new Figure(What.PEAK, null, null, null, low, high, "°C", null), model);
+        return new Scored(ANY, new PublishedFigure(What.PEAK, null, null, null, low, high, "°C", null), model);
     }
 
     private static PublishedCourse named(String id) {

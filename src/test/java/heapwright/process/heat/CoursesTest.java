@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.knowledge.KnowledgeReader;
-import heapwright.process.heat.PublishedCourse.Figure;
 import heapwright.process.heat.PublishedCourse.Half;
 import heapwright.process.heat.PublishedCourse.Kind;
 import heapwright.process.heat.PublishedCourse.Source;
@@ -97,7 +96,7 @@ class CoursesTest {
     void figures() {
         for (PublishedCourse course : ALL) {
             assertFalse(course.figures().isEmpty(), course.id());
-            for (Figure f : course.figures()) {
+            for (PublishedFigure f : course.figures()) {
                 String name = course.id() + ": " + f.words();
                 assertTrue(f.low() != null || f.high() != null, name);
                 assertTrue(f.least() <= f.most(), name);
@@ -109,7 +108,7 @@ class CoursesTest {
                             default -> true;
                         };
                 assertEquals(daily, f.day() != null, name);
-                boolean limited = f.what() == PublishedCourse.What.DAY_AT || f.what() == PublishedCourse.What.DAYS_OVER;
+                boolean limited = f.what() == PublishedFigure.What.DAY_AT || f.what() == PublishedFigure.What.DAYS_OVER;
                 assertEquals(limited, f.celsius() != null, name);
                 String unit = f.what().isTemperature()
                         ? "°C"

@@ -2,7 +2,6 @@ package heapwright.process.heat;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * A pile that somebody measured and told of in print: what was seen of it, what had to be guessed to set it up, and the
@@ -33,7 +32,7 @@ record PublishedCourse(
         int days,
         List<Deed> events,
         List<String> guessed,
-        List<Figure> figures) {
+        List<PublishedFigure> figures) {
 
     PublishedCourse {
         recipe = List.copyOf(recipe);
@@ -260,102 +259,4 @@ record PublishedCourse(
             boolean mixed,
             Mix mix,
             List<Cover> top) {}
-
-    /** What a figure is of. */
-    enum What {
-        /** Highest core temperature, °C. */
-        @JsonProperty("peak")
-        PEAK,
-        /** Day of it. */
-        @JsonProperty("peak-day")
-        PEAK_DAY,
-        /** Core after so many days, °C. */
-        @JsonProperty("core-on-day")
-        CORE_ON_DAY,
-        /** Skin after so many days, °C. */
-        @JsonProperty("skin-on-day")
-        SKIN_ON_DAY,
-        /** Lowest core from a day to another, °C. */
-        @JsonProperty("lowest-core")
-        LOWEST_CORE,
-        /** Highest core from a day to another, °C. */
-        @JsonProperty("highest-core")
-        HIGHEST_CORE,
-        /** First day on which the core has reached a temperature. */
-        @JsonProperty("day-at")
-        DAY_AT,
-        /** Days with the core at or above a temperature. */
-        @JsonProperty("days-over")
-        DAYS_OVER,
-        /** First day after the peak with the core within 5 K of the air. */
-        @JsonProperty("near-outdoors-day")
-        NEAR_OUTDOORS_DAY,
-        /** Volume left, as a share of all that went in. */
-        @JsonProperty("volume-left")
-        VOLUME_LEFT,
-        /** Height left, as a share of the height as built. */
-        @JsonProperty("height-left")
-        HEIGHT_LEFT,
-        /** Wet mass left, as a share of all that went in. */
-        @JsonProperty("mass-left")
-        MASS_LEFT,
-        /** Dry matter left, as a share of all that went in. */
-        @JsonProperty("dry-left")
-        DRY_LEFT,
-        /** Carbon lost, as a share of all that went in. */
-        @JsonProperty("carbon-lost")
-        CARBON_LOST,
-        /** Nitrogen lost, as a share of all that went in. */
-        @JsonProperty("nitrogen-lost")
-        NITROGEN_LOST;
-
-        /** Whether it is a temperature, so that a miss is told in kelvin. */
-        boolean isTemperature() {
-            return this == PEAK
-                    || this == CORE_ON_DAY
-                    || this == SKIN_ON_DAY
-                    || this == LOWEST_CORE
-                    || this == HIGHEST_CORE;
-        }
-    }
-
-    /**
-     * A published figure.
-     *
-     * @param what what of
-     * @param celsius for {@link What#DAY_AT} and {@link What#DAYS_OVER}: which temperature
-     * @param day days after building, where it is of a day; the first of a stretch
-     * @param to last day of a stretch
-     * @param low lowest that fits the source; null where it says "at most"
-     * @param high highest that fits the source; null where it says "at least"
-     * @param unit "°C", "days" or "share"
-     * @param note a word on how it was read, or null
-     */
-    record Figure(
-            What what, Double celsius, Integer day, Integer to, Double low, Double high, String unit, String note) {
-        double least() {
-            return low == null ? Double.NEGATIVE_INFINITY : low;
-        }
-
-        double most() {
-            return high == null ? Double.POSITIVE_INFINITY : high;
-        }
-
-        /** The middle of the span; none where one end is open. */
-        OptionalDouble middle() {
-            return low == null || high == null ? OptionalDouble.empty() : OptionalDouble.of((low + high) / 2);
-        }
-
-        /** What it is of, in words. */
-        String words() {
-            String text = what.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
-            if (celsius != null) {
-                text += " " + Math.round(celsius) + " °C";
-            }
-            if (to != null) {
-                return text + ", days " + day + "–" + to;
-            }
-            return day == null ? text : text.replace(" on day", "") + ", day " + day;
-        }
-    }
 }
