@@ -21,6 +21,7 @@ public enum Condition implements Id {
     FREEZING_OUTSIDE,
     DEEP_FROST,
     COLD_SEASON,
+    WARM_MONTHS_AHEAD,
     // air and structure
     SMALL,
     LARGE,

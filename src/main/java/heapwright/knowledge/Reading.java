@@ -26,6 +26,8 @@ public enum Reading implements Id {
     COLDEST_MONTH_AHEAD,
     /** What the air is on the average at the date and the place, where nobody measured it. */
     USUAL_OUTDOOR_TEMPERATURE,
+    /** The coldest that the air is on the average from today to two months on. */
+    COLDEST_SOON,
     CORE_EXCESS,
     PEAK_TEMPERATURE,
     DAYS_AT_SANITISING_HEAT,

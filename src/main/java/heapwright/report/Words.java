@@ -203,6 +203,7 @@ public final class Words {
             case CORE_TEMPERATURE,
                     OUTDOOR_TEMPERATURE,
                     USUAL_OUTDOOR_TEMPERATURE,
+                    COLDEST_SOON,
                     COLDEST_MONTH_AHEAD,
                     PEAK_TEMPERATURE -> figures.temperature(value);
             case CORE_EXCESS -> figures.temperatureDifference(value);

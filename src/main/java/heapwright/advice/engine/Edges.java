@@ -82,6 +82,7 @@ public final class Edges {
                     0,
                     List.of(Limit.FREEZING, Limit.TURNING_FROST, Limit.MEAN_COLD_SEASON)),
             new Soft(Reading.USUAL_OUTDOOR_TEMPERATURE, 4, 0, List.of(Limit.MEAN_COLD_SEASON)),
+            new Soft(Reading.COLDEST_SOON, 4, 0, List.of(Limit.MEAN_COLD_SEASON)),
             // Each side of a heap is measured to some three parts in a hundred.
             new Soft(Reading.VOLUME, 0, 0.1, List.of(Limit.VOLUME_SMALL)),
             new Soft(Reading.HEIGHT, 0, 0.1, List.of(Limit.HEIGHT_MIN, Limit.HEIGHT_MAX)),

@@ -7,12 +7,16 @@ import heapwright.pile.Pile;
 import heapwright.process.climate.LocalYear;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** The air round a pile on the day of advice. */
 final class Outdoors {
 
     /** So far a station's mean of a month may be off a usual year, K ({@code LocalYearTest}). */
     private static final double USUAL_DOUBT = 5;
+
+    /** A coat that is put on now pays within this time, months (judgement). */
+    private static final int SOON_MONTHS = 2;
 
     private Outdoors() {}
 
@@ -35,5 +39,16 @@ final class Outdoors {
                         mean.getAsDouble(),
                         mean.getAsDouble() + USUAL_DOUBT,
                         Basis.ESTIMATED));
+    }
+
+    /** The coldest mean from today to two months on, by the file's months, else by a usual year, else by an assumed one. */
+    static Reads coldestSoon(Pile pile) {
+        LocalYear year = LocalYear.of(pile.place());
+        double coldest = IntStream.rangeClosed(0, SOON_MONTHS)
+                .mapToDouble(months -> year.mean(pile.asOf().plusMonths(months)))
+                .min()
+                .orElseThrow();
+        return new Reads(
+                Reading.COLDEST_SOON, coldest - USUAL_DOUBT, coldest, coldest + USUAL_DOUBT, Basis.ESTIMATED);
     }
 }

@@ -137,6 +137,7 @@ public final class Quantities {
         if (outdoor.isEmpty()) {
             Outdoors.usual(pile).ifPresent(readings::add);
         }
+        readings.add(Outdoors.coldestSoon(pile));
         daysSinceCore().ifPresent(d -> readings.add(exact(Reading.CORE_READING_AGE, d)));
         if (core.isPresent() && outdoor.isPresent()) {
             readings.add(temperature(

@@ -48,9 +48,9 @@ public record Gain(
         return Math.max(0, Math.min(1, won / days));
     }
 
-    /** Whether it speaks for the step: that something may be won, and that the pile does not sleep either way. */
+    /** Whether it speaks for the step: that the whole band is won, or that the step wakes a pile that sleeps. */
     public boolean tells() {
-        return !useless() && (!asleep() || with.likely());
+        return asleep() ? with.likely() : daysWon.low() > 0;
     }
 
     /** Whether the whole band lies at or below nothing won. */

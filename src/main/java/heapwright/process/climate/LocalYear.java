@@ -70,13 +70,15 @@ public record LocalYear(Known known, List<Double> meanC) {
 
     /** The mean of a day, between those of the months before and after it; empty where nothing is known of the place. */
     public OptionalDouble on(LocalDate date) {
-        if (known == Known.ASSUMED) {
-            return OptionalDouble.empty();
-        }
+        return known == Known.ASSUMED ? OptionalDouble.empty() : OptionalDouble.of(mean(date));
+    }
+
+    /** The mean of a day, between those of the months before and after it, in an assumed year too; °C. */
+    public double mean(LocalDate date) {
         double month = date.getMonthValue() - 1 + (date.getDayOfMonth() - 0.5) / date.lengthOfMonth() - 0.5;
         int before = (int) Math.floor(month);
         double after = month - before;
-        return OptionalDouble.of((1 - after) * mean(before) + after * mean(before + 1));
+        return (1 - after) * mean(before) + after * mean(before + 1);
     }
 
     private double mean(int month) {

@@ -54,9 +54,11 @@ class GainTest {
     }
 
     @Test
-    @DisplayName("speaks for the step where something may be won and it wakes what sleeps")
+    @DisplayName("speaks for the step where all of the band is won or it wakes what sleeps")
     void tells() {
-        assertTrue(gain(new Range(-5, 1, 0.1), never(), never(), 0.2).tells());
+        assertTrue(gain(new Range(0.1, 1, 5), never(), never(), 0.2).tells());
+        assertFalse(gain(new Range(0, 1, 5), never(), never(), 0.2).tells(), "it may win nothing");
+        assertFalse(gain(new Range(-59, 11, 84), never(), never(), 0.2).useless(), "but it may");
         Gain lost = gain(new Range(-5, -1, 0), never(), never(), 0.2);
         assertTrue(lost.useless());
         assertFalse(lost.tells());
