@@ -22,6 +22,9 @@ public enum Condition implements Id {
     DEEP_FROST,
     COLD_SEASON,
     WARM_MONTHS_AHEAD,
+    FROZEN_MIDDLE,
+    NEARLY_COMPOST,
+    FINE_WOOD,
     // air and structure
     SMALL,
     LARGE,

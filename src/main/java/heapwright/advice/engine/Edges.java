@@ -58,6 +58,7 @@ public final class Edges {
             // A bucket on bathroom scales is within a twentieth either way.
             new Soft(Reading.WET_DENSITY, 0, 0.1, List.of(Limit.DENSITY_DENSE, Limit.DENSITY_GOOD_HIGH)),
             new Soft(Reading.WOODY_SHARE, 0, 0.1, List.of(Limit.WOODY_SHARE_HIGH)),
+            new Soft(Reading.COARSE_SHARE, 0, 0.2, List.of(Limit.COARSE_SHARE_LOW)),
             new Soft(Reading.ASH_LOAD, 0, 0.2, List.of(Limit.ASH_MASS_MAX)),
             new Soft(Reading.SALT_LOAD, 0, 0.2, List.of(Limit.SALT_LOAD_MAX)),
             // A strip or a soil kit is within 0.2 either way.

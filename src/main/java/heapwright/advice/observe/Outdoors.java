@@ -48,7 +48,6 @@ final class Outdoors {
                 .mapToDouble(months -> year.mean(pile.asOf().plusMonths(months)))
                 .min()
                 .orElseThrow();
-        return new Reads(
-                Reading.COLDEST_SOON, coldest - USUAL_DOUBT, coldest, coldest + USUAL_DOUBT, Basis.ESTIMATED);
+        return new Reads(Reading.COLDEST_SOON, coldest - USUAL_DOUBT, coldest, coldest + USUAL_DOUBT, Basis.ESTIMATED);
     }
 }
