@@ -1,0 +1,285 @@
+package heapwright.process.heat;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Ensembles and outlooks of courses written by hand, and what a spread does to the samples. */
+class SamplesTest {
+
+    private static final Limitation NONE = new Limitation(LimitingFactor.NONE, 1);
+
+    private static Day day(int number, double core, double outdoor, double ice, double left, double respiration) {
+        return new Day(
+                number,
+                core,
+                core,
+                core,
+                outdoor,
+                ice,
+                ice,
+                0.5,
+                0.5,
+                20,
+                0.4,
+                7,
+                20,
+                left,
+                left,
+                400 * left,
+                200,
+                0.5,
+                left / 10,
+                0,
+                respiration,
+                NONE);
+    }
+
+    private static Course course(Day... days) {
+        return new Course(List.of(days), null);
+    }
+
+    /** Three samples of three days; the second freezes, the first and the third are ready on day 0 and 2, and then rest. */
+    private static final Ensemble THREE = new Ensemble(List.of(
+            course(day(0, 60, 0, 0, 1, 3), day(1, 56, 0, 0, 0.9, 3), day(2, 30, 0, 0, 0.5, 3)),
+            course(day(0, 10, 0, 0, 1, 9), day(1, 0, 0, 0.6, 1, 9), day(2, -2, 0, 1, 1, 9)),
+            course(day(0, 42, 0, 0, 0.8, 9), day(1, 41, 0, 0, 0.8, 9), day(2, 55, 0, 0, 0.6, 4))));
+
+    /** Of three figures the tenth percentile lies a fifth of the way from the lowest to the middle one. */
+    private static Range range(double low, double mid, double high) {
+        return new Range(low + 0.2 * (mid - low), mid, high - 0.2 * (high - mid));
+    }
+
+    private static void near(Range expected, Range told) {
+        assertEquals(expected.low(), told.low(), 1e-9, told.toString());
+        assertEquals(expected.likely(), told.likely(), 1e-9, told.toString());
+        assertEquals(expected.high(), told.high(), 1e-9, told.toString());
+    }
+
+    @Test
+    void anOutlookIsTheFiguresOfItsCourses() {
+        Outlook outlook = Outlook.of(THREE, new Readiness(4, 25, 2));
+        assertEquals(1.0 / 3, outlook.freezesThrough(), 1e-12);
+        near(range(0, 2, 3), outlook.daysAbove40());
+        near(range(0, 1, 2), outlook.daysAbove55());
+        near(range(2, 4, 5), outlook.readyDay());
+        assertEquals(1.0 / 3, outlook.readyChance(), 1e-12, "day 2 is within the run, day 4 is not");
+        near(range(0.5, 0.75, 1), outlook.massLeft());
+        near(range(0.5, 0.75, 1), outlook.volumeLeft());
+        near(range(0.05, 0.06, 0.1), outlook.nitrogenLost());
+        near(range(10, 55, 60), outlook.peakC());
+    }
+
+    /** Three samples that agree at 50 °C, 50 K above outdoors: the peak may be 5 K higher (MASON06). */
+    @Test
+    void thePeakIsNoSurerThanTheModel() {
+        Course same = course(day(0, 50, 0, 0, 1, 9), day(1, 50, 0, 0, 1, 9));
+        Range peak = Outlook.of(new Ensemble(List.of(same, same, same)), Readiness.standard())
+                .peakC();
+        assertEquals(new Range(50, 50, 55), peak);
+    }
+
+    /** 5 K each way from 30 K above outdoors on, a sixth of the excess below; colder than outdoors counts as well. */
+    @ParameterizedTest
+    @CsvSource({"50, 0, 5", "30, 0, 5", "15, 0, 2.5", "6, 0, 1", "-12, 0, 2", "0, 0, 0", "20, 8, 2"})
+    void theBandOfTheCoreIsNoNarrowerThanTheModelErrs(double core, double outdoor, double least) {
+        Course same = course(day(0, core, outdoor, 0, 1, 9));
+        Bands bands = new Ensemble(List.of(same, same)).core();
+        assertEquals(core - least, bands.low()[0], 1e-9);
+        assertEquals(core, bands.likely()[0]);
+        assertEquals(core + least, bands.high()[0], 1e-9);
+    }
+
+    @Test
+    void aWiderBandStaysAsItIs() {
+        Bands bands = THREE.core();
+        near(range(10, 42, 60), new Range(bands.low()[0], bands.likely()[0], bands.high()[0]));
+        assertEquals(2.0 / 3, THREE.share(c -> c.peakC() > 50), 1e-12);
+        near(range(-2, 30, 55), THREE.range(c -> c.last().coreC()));
+    }
+
+    private static final PileState PILE = PileState.cube(Fixtures.good(1), 12, Envelope.slatted());
+    private static final Weather MILD = Weather.constant(10, 5);
+
+    private static Ensemble run(Spread spread, int samples) {
+        return Ensemble.run(PILE, MILD, List.of(), 3, Fixtures.STANDARD, spread, samples);
+    }
+
+    private static double[] sorted(Ensemble ensemble, ToDoubleFunction<Day> figure) {
+        return ensemble.courses().stream()
+                .mapToDouble(c -> figure.applyAsDouble(c.days().get(0)))
+                .sorted()
+                .toArray();
+    }
+
+    /** The figure of the first day over 32 samples lies evenly between the two ends. */
+    private static void even(Spread spread, ToDoubleFunction<Day> figure, double low, double high, double within) {
+        double[] all = sorted(run(spread, 32), figure);
+        for (int i = 0; i < 32; i++) {
+            double expected = low + (high - low) * (i + 0.5) / 32;
+            assertEquals(expected, all[i], within + Math.abs(high - low) / 20, i + " of " + Arrays.toString(all));
+        }
+    }
+
+    /** One spread at a time, in the order of {@link Spread}; the passage of air as a factor, the others as widths. */
+    private static Spread only(int which, double width) {
+        double[] w = new double[11];
+        w[8] = 1;
+        w[which] = width;
+        return new Spread(w[0], w[1], w[2], w[3], w[4], w[5], w[6], w[7], w[8], w[9], w[10]);
+    }
+
+    @Test
+    void withoutSpreadEverySampleIsThePileItself() {
+        Course alone = Fixtures.run(PILE, MILD, 3);
+        for (Course course : run(Spread.none(), 3).courses()) {
+            for (int d = 0; d < 3; d++) {
+                assertEquals(alone.days().get(d).coreC(), course.days().get(d).coreC(), 1e-6);
+                assertEquals(alone.days().get(d).massKg(), course.days().get(d).massKg(), 1e-6);
+                assertEquals(
+                        alone.days().get(d).carbonToNitrogen(),
+                        course.days().get(d).carbonToNitrogen(),
+                        1e-6);
+            }
+        }
+    }
+
+    /** 500 kg at 58 %; on the first day decay and draught take less than a kilogram or two, and half a point. */
+    @Test
+    void whatIsNotKnownOfTheStuffIsSpreadEvenly() {
+        even(only(0, 0.05), Day::moistureMean, 0.53, 0.63, 0.005);
+        even(only(0, 0.05), Day::massKg, 500, 500, 3);
+        even(only(1, 0.10), Day::massKg, 450, 550, 3);
+        even(only(1, 0.10), Day::moistureMean, 0.58, 0.58, 0.005);
+        even(only(1, 0.10), Day::carbonToNitrogen, 30, 30, 0.3);
+    }
+
+    @Test
+    void outdoorsIsWarmerOrColderThroughout() {
+        even(only(9, 2), Day::outdoorC, 8, 12, 0);
+        for (Course course : run(only(9, 2), 4).courses()) {
+            assertEquals(course.days().get(0).outdoorC(), course.days().get(2).outdoorC(), 1e-12);
+        }
+    }
+
+    /** Twice the nitrogen is half the C:N: evenly between 30 / 1.2 and 30 / 0.8 by its inverse. */
+    @Test
+    void nitrogenIsSpreadByItsMass() {
+        even(only(3, 0.2), d -> 30 / d.carbonToNitrogen(), 0.8, 1.2, 0.02);
+    }
+
+    /** What is quicker breathes more in a warm sample: by the rates of the two pools. */
+    @Test
+    void theQuickPartTakesFromTheSlowOne() {
+        Constants.Kinetics k = Fixtures.STANDARD.kinetics();
+        double usual = 0.25 * k.quickPerDay() + 0.40 * k.slowPerDay() + 0.25 * k.ligninPerDay();
+        double more = 0.05 * (k.quickPerDay() - k.slowPerDay());
+        double per = sorted(run(Spread.none(), 2), Day::respiration)[0] / usual;
+        even(only(2, 0.2), Day::respiration, per * (usual - more), per * (usual + more), 0.06 * per * usual);
+    }
+
+    @Test
+    void ratesAreSpreadByTheirLogarithm() {
+        double usual = sorted(run(Spread.none(), 2), Day::respiration)[0];
+        even(only(5, 0.4), d -> Math.log(d.respiration() / usual), -0.4, 0.4, 0.03);
+    }
+
+    private static double spreadOf(Spread spread) {
+        Range core = run(spread, 32).range(c -> c.last().coreC());
+        return core.high() - core.low();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"4, 0.5", "6, 5", "7, 0.5", "8, 5", "10, 4"})
+    void alsoPiecesCurveConductionAirAndUnrestMatter(int which, double width) {
+        double wide = spreadOf(only(which, width));
+        double narrow = spreadOf(only(which, which == 8 ? 1 + (width - 1) / 10 : width / 10));
+        assertTrue(wide > 0.02, "spread of the core: " + wide);
+        assertTrue(narrow < wide / 2, narrow + " against " + wide);
+    }
+
+    @Test
+    void unrestIsAnotherInEverySampleAndTheSameAgain() {
+        Ensemble one = run(only(10, 4), 4);
+        assertEquals(
+                4,
+                one.courses().stream()
+                        .map(c -> c.days().get(0).outdoorC())
+                        .distinct()
+                        .count());
+        assertEquals(one, run(only(10, 4), 4));
+    }
+
+    @Test
+    void samplesAreTwoToFourThousand() {
+        assertThrows(IllegalArgumentException.class, () -> run(Spread.none(), 1));
+        assertEquals(2, run(Spread.none(), 2).courses().size());
+    }
+
+    /** Nothing is drier than 5 % nor wetter than 92 %, however unsure it is. */
+    @Test
+    void noSampleIsDryAsDustOrSoup() {
+        double[] all = sorted(run(only(0, 0.9), 64), Day::moistureMean);
+        assertEquals(0.05, all[0], 0.01, Arrays.toString(all));
+        assertTrue(all[63] < 0.925, "and what is too wet drains: " + Arrays.toString(all));
+    }
+
+    @Test
+    void variedConstantsAreMultiplied() {
+        Constants.Kinetics k = Fixtures.STANDARD.kinetics();
+        Constants.Kinetics varied = k.varied(2, 3, 1.5);
+        assertArrayEquals(
+                new double[] {2 * k.quickPerDay(), 3 * k.slowPerDay(), 3 * k.ligninPerDay(), 1.5},
+                new double[] {varied.quickPerDay(), varied.slowPerDay(), varied.ligninPerDay(), varied.shiftC()},
+                1e-12);
+        Constants.Transport t = Fixtures.STANDARD.transport();
+        Constants.Transport other = t.varied(2, 3);
+        assertArrayEquals(
+                new double[] {
+                    2 * t.conductivityBase(),
+                    2 * t.conductivityWater(),
+                    2 * t.conductivityIce(),
+                    2 * t.conductivityDry(),
+                    3 * t.permeability(),
+                    t.heatRecovery()
+                },
+                new double[] {
+                    other.conductivityBase(),
+                    other.conductivityWater(),
+                    other.conductivityIce(),
+                    other.conductivityDry(),
+                    other.permeability(),
+                    other.heatRecovery()
+                },
+                1e-15);
+        Constants both = Fixtures.STANDARD.with(varied).with(other);
+        assertEquals(varied, both.kinetics());
+        assertEquals(other, both.transport());
+        assertEquals(Fixtures.STANDARD.nitrogen(), both.nitrogen());
+    }
+
+    /** Between two points of a table, a quarter of a kelvin apart, on the line; beyond its ends on the last line. */
+    @Test
+    void curvesAreLinesBetweenTheirPoints() {
+        for (double c : new double[] {-30, 0, 20, 55, 95}) {
+            double slope = (Curves.water(c + 0.25) - Curves.water(c)) * 4;
+            assertEquals(slope, Curves.waterSlope(c + 0.1), 1e-9);
+            assertEquals(Curves.water(c) + slope * 0.1, Curves.water(c + 0.1), 1e-12);
+            assertEquals(Curves.water(c) * (2.501e6 + 1860 * c), Curves.vapourHeat(c), 1e-6 * Curves.vapourHeat(c));
+            assertEquals(Factors.temperature(c), Curves.rate(c), 1e-12);
+        }
+        assertEquals(Curves.rate(100) + 10 * Curves.rateSlope(99.9), Curves.rate(110), 1e-9);
+        assertEquals(Curves.water(-60) - 5 * Curves.waterSlope(-60), Curves.water(-65), 1e-12);
+        assertEquals(Curves.waterSlope(-60), Curves.waterSlope(-70));
+        IntStream.range(-55, 99).forEach(c -> assertTrue(Curves.water(c + 1) > Curves.water(c), "at " + c));
+    }
+}
