@@ -20,6 +20,7 @@ final class Workshop {
 
     private CompletableFuture<Knowledge> knowledge;
     private CompletableFuture<Rulebook> rulebook;
+    private CompletableFuture<Rulebook> gate;
     private Advisor advisor;
 
     /**
@@ -33,6 +34,10 @@ final class Workshop {
             case CheckupCommand.NAME, WhyCommand.NAME, AskCommand.NAME -> begin(Pass.checkup());
             case AuditCommand.NAME -> begin(EnumSet.of(Pass.AUDIT));
             case ServeCommand.NAME, CasesCommand.NAME, RulesCommand.NAME -> begin(EnumSet.allOf(Pass.class));
+            case OutlookCommand.NAME -> {
+                gate = beside("rules", () -> Rulebook.packed(Pass.gate()));
+                knowledge = beside("tables", KnowledgeReader::packed);
+            }
             default -> {
                 // Loaded when it is wanted.
             }
@@ -56,9 +61,13 @@ final class Workshop {
         return new Auditor(knowledge(), new Inference(this::rules, knowledge()), watch(), new MixtureCalculator());
     }
 
-    /** What looks for dangers alone; its rules load only where a record gives it something to look at. */
+    /** What looks for dangers alone; its rules are waited for only where a record gives it something to look at. */
     DangerWatch watch() {
-        return new DangerWatch(knowledge(), new Inference(() -> Rulebook.packed(Pass.gate()), knowledge()));
+        return new DangerWatch(knowledge(), new Inference(this::gate, knowledge()));
+    }
+
+    private Rulebook gate() {
+        return gate == null ? Rulebook.packed(Pass.gate()) : loaded(gate);
     }
 
     Advisor advisor() {

@@ -31,10 +31,13 @@ public final class KnowledgeReader {
         this.shelf = shelf;
     }
 
-    /** Reads the tables packed with the program. */
+    /**
+     * Reads the tables packed with the program. They cannot change any more, so that they hang together is looked at by
+     * the tests of the build and not at each start, of which it is a twentieth.
+     */
     public static Knowledge packed() {
         return new KnowledgeReader(name -> KnowledgeReader.class.getResourceAsStream("/heapwright/tables/" + name))
-                .read();
+                .sound();
     }
 
     /**
@@ -43,6 +46,16 @@ public final class KnowledgeReader {
      * @throws KnowledgeFault when a table is missing, cannot be read or does not hang together with the others
      */
     public Knowledge read() {
+        Knowledge knowledge = sound();
+        List<String> apart = new KnowledgeCheck(knowledge).faults();
+        if (!apart.isEmpty()) {
+            throw new KnowledgeFault(apart);
+        }
+        return knowledge;
+    }
+
+    /** The tables, each of them sound in itself. */
+    private Knowledge sound() {
         Tables tables = new Tables();
         Optional<Weights> weights = table("weights", tables::weights, w -> WEIGHTS).values().stream()
                 .findFirst();
@@ -61,9 +74,6 @@ public final class KnowledgeReader {
                 evidence(tables),
                 // Without weights there are faults, and no knowledge is handed out.
                 weights.orElse(null));
-        if (faults.isEmpty()) {
-            faults.addAll(new KnowledgeCheck(knowledge).faults());
-        }
         if (!faults.isEmpty()) {
             throw new KnowledgeFault(faults);
         }

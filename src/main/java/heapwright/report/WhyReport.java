@@ -129,16 +129,19 @@ public final class WhyReport {
         for (Ingredient one : entry.added()) {
             told.add(words.text("why.added", name(one)));
         }
-        for (Sign sign : Sign.values()) {
-            if (entry.seen().contains(sign.id())) {
-                told.add(words.knowledge().signs().get(sign).shortName());
-            }
-        }
-        Arrays.stream(Sign.values())
-                .filter(s -> entry.notSeen().contains(s.id()))
-                .forEach(s -> told.add(
-                        words.text("why.not", words.knowledge().signs().get(s).shortName())));
+        named(entry.seen()).forEach(told::add);
+        named(entry.notSeen()).forEach(name -> told.add(words.text("why.not", name)));
         return told;
+    }
+
+    /** Signs by their names, in their usual order; most entries have none. */
+    private List<String> named(List<String> ids) {
+        return ids.isEmpty()
+                ? List.of()
+                : Arrays.stream(Sign.values())
+                        .filter(sign -> ids.contains(sign.id()))
+                        .map(sign -> words.knowledge().signs().get(sign).shortName())
+                        .toList();
     }
 
     private String name(Ingredient one) {

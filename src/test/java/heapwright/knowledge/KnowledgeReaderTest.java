@@ -114,6 +114,13 @@ class KnowledgeReaderTest {
         }
     }
 
+    @Test
+    @DisplayName("finds that the tables packed with the program hang together, which is not looked at when it starts")
+    void packedHangTogether() {
+        Knowledge checked = new KnowledgeReader(name -> stream(text(name))).read();
+        assertEquals(checked.evidence(), KnowledgeReader.packed().evidence());
+    }
+
     private static InputStream threeBroken(String name) throws IOException {
         return switch (name) {
             case "causes.json" -> null;

@@ -67,14 +67,15 @@ public final class KeptOut {
 
     /** The day on which a sign was last seen, unless it was denied since. */
     private Optional<LocalDate> seen(Sign sign) {
+        String id = sign.id();
         LocalDate day = null;
         for (Entry entry : pile.log()) {
             if (entry.date().isAfter(pile.asOf())) {
                 continue;
             }
-            if (entry.seen().contains(sign.id())) {
+            if (entry.seen().contains(id)) {
                 day = entry.date();
-            } else if (entry.notSeen().contains(sign.id())) {
+            } else if (entry.notSeen().contains(id)) {
                 day = null;
             }
         }

@@ -85,7 +85,6 @@ public record Ahead(
                 near.volumeLeft(),
                 near.nitrogenLost());
         Course likely = heapwright.process.heat.HeatModel.run(now, sky, List.of(), wanted, Constants.standard());
-        Comparison few = new Comparison(now, sky, List.of(), look, spread, SAMPLES_A_PLAN);
         return new Ahead(
                 model,
                 fresh,
@@ -97,7 +96,7 @@ public record Ahead(
                 figures,
                 look,
                 Wish.of(model, model.date(first), base.alone(), look),
-                plans(model, now, sky, few, fresh, wanted));
+                plans(model, now, sky, base.of(SAMPLES_A_PLAN), fresh, wanted));
     }
 
     private static int first(PileModel model, boolean fresh) {
@@ -110,15 +109,14 @@ public record Ahead(
     }
 
     private static PileState now(PileModel model) {
-        return Retrace.of(
-                        model.start(),
-                        model.climate().weather(),
-                        model.events(),
-                        model.cores(),
-                        model.marks(),
-                        model.age() + 1,
-                        Constants.standard())
-                .now();
+        return Retrace.reached(
+                model.start(),
+                model.climate().weather(),
+                model.events(),
+                model.cores(),
+                model.marks(),
+                model.age() + 1,
+                Constants.standard());
     }
 
     private static List<PlanOutcome> plans(

@@ -12,6 +12,7 @@ import heapwright.process.heat.Weather;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
+import java.util.stream.IntStream;
 
 /** The same samples of a pile left alone and treated otherwise. */
 final class Comparison {
@@ -20,11 +21,11 @@ final class Comparison {
     /** Below this no food to speak of has decayed: a thousandth. */
     private static final double NOTHING = 0.001;
 
+    private final PileState start;
     private final Weather weather;
     private final List<Event> anyway;
     private final int days;
     private final Spread spread;
-    private final int samples;
     private final Ensemble alone;
 
     /**
@@ -34,12 +35,40 @@ final class Comparison {
      * @param samples 2 or more
      */
     Comparison(PileState start, Weather weather, List<Event> anyway, int days, Spread spread, int samples) {
+        this(
+                start,
+                weather,
+                anyway,
+                days,
+                spread,
+                Ensemble.run(start, weather, anyway, days, Constants.standard(), spread, samples));
+    }
+
+    private Comparison(PileState start, Weather weather, List<Event> anyway, int days, Spread spread, Ensemble alone) {
+        this.start = start;
         this.weather = weather;
         this.anyway = List.copyOf(anyway);
         this.days = days;
         this.spread = spread;
-        this.samples = samples;
-        this.alone = Ensemble.run(start, weather, anyway, days, Constants.standard(), spread, samples);
+        this.alone = alone;
+    }
+
+    /** The same by so many samples: the first of these, or these and those that follow. */
+    Comparison of(int samples) {
+        Ensemble other = samples <= samples() ? alone.first(samples) : further(alone, start, weather, anyway, samples);
+        return new Comparison(start, weather, anyway, days, spread, other);
+    }
+
+    private int samples() {
+        return alone.courses().size();
+    }
+
+    private Ensemble further(Ensemble begun, PileState from, Weather otherWeather, List<Event> events, int samples) {
+        int first = begun.courses().size();
+        return first == samples
+                ? begun
+                : begun.and(
+                        Ensemble.run(from, otherWeather, events, days, Constants.standard(), spread, first, samples));
     }
 
     /** Time looked at. */
@@ -53,15 +82,20 @@ final class Comparison {
     }
 
     /** The pile with other things done to it, from another start. */
-    Ensemble with(PileState start, List<Event> more) {
+    Ensemble with(PileState other, List<Event> more) {
         List<Event> events = new ArrayList<>(anyway);
         events.addAll(more);
-        return instead(start, weather, events);
+        return instead(other, weather, events);
     }
 
     /** The pile in another weather, with other events. */
-    Ensemble instead(PileState start, Weather otherWeather, List<Event> events) {
-        return Ensemble.run(start, otherWeather, events, days, Constants.standard(), spread, samples);
+    Ensemble instead(PileState other, Weather otherWeather, List<Event> events) {
+        return Ensemble.run(other, otherWeather, events, days, Constants.standard(), spread, samples());
+    }
+
+    /** The same, of which the first samples have been run. */
+    Ensemble instead(Ensemble begun, PileState other, Weather otherWeather, List<Event> events) {
+        return further(begun, other, otherWeather, events, samples());
     }
 
     /** What the other course wins over leaving it alone. */
@@ -69,8 +103,8 @@ final class Comparison {
         return new Gain(
                 days,
                 pairs(other, this::daysWon),
-                pairs(other, (a, b) -> meanCore(b) - meanCore(a)),
-                pairs(other, (a, b) -> (double) b.daysAtLeast(WARM_C) - a.daysAtLeast(WARM_C)),
+                pairs(other, Comparison::warmer),
+                pairs(other, Comparison::moreWarmDays),
                 back(other),
                 back(alone),
                 alone.range(c -> 1 - Math.exp(-far(c, days - 1))));
@@ -84,6 +118,21 @@ final class Comparison {
             all[i] = figure.apply(alone.courses().get(i), other.courses().get(i));
         }
         return Range.of(all);
+    }
+
+    /** Whether a figure comes up to an amount in any of the samples. */
+    boolean reaches(double amount, Ensemble other, BiFunction<Course, Course, Double> figure) {
+        return IntStream.range(0, samples())
+                .anyMatch(i ->
+                        figure.apply(alone.courses().get(i), other.courses().get(i)) >= amount);
+    }
+
+    static double warmer(Course a, Course b) {
+        return meanCore(b) - meanCore(a);
+    }
+
+    static double moreWarmDays(Course a, Course b) {
+        return (double) b.daysAtLeast(WARM_C) - a.daysAtLeast(WARM_C);
     }
 
     private static double meanCore(Course course) {

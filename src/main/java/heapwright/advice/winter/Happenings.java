@@ -26,6 +26,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** The record of a pile as events, core temperatures and marks of the model. Amounts not told are judgement. */
 final class Happenings {
@@ -55,6 +57,7 @@ final class Happenings {
     private final int age;
     private final List<Entry> entries;
     private final List<CoreReading> cores;
+    private final TreeSet<Integer> hotDays;
 
     Happenings(Pile pile, Materials materials, PileState start, Weather weather) {
         this.pile = pile;
@@ -66,6 +69,10 @@ final class Happenings {
                 .filter(e -> day(e.date()) >= 0 && day(e.date()) <= age)
                 .toList();
         this.cores = measuredCores();
+        this.hotDays = cores.stream()
+                .filter(core -> core.celsius() >= HOT_C)
+                .map(CoreReading::day)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private int day(LocalDate date) {
@@ -155,10 +162,9 @@ final class Happenings {
         TreeMap<Integer, Double> water = new TreeMap<>();
         TreeMap<Integer, Double> acid = new TreeMap<>();
         for (Entry entry : entries) {
-            int day = since(day(entry.date()), water);
-            entry.measured().moisturePct().ifPresent(m -> water.put(day, m / 100));
-            int sour = since(day(entry.date()), acid);
-            entry.measured().ph().ifPresent(p -> acid.put(sour, (NEUTRAL_PH - p) / PH_SPAN));
+            int day = day(entry.date());
+            entry.measured().moisturePct().ifPresent(m -> water.put(since(day, water), m / 100));
+            entry.measured().ph().ifPresent(p -> acid.put(since(day, acid), (NEUTRAL_PH - p) / PH_SPAN));
         }
         if (water.isEmpty()) {
             felt(readings, seen).ifPresent(m -> water.put(sinceFelt(water, seen), m));
@@ -194,11 +200,7 @@ final class Happenings {
 
     private int since(int day, TreeMap<Integer, Double> earlier) {
         int from = earlier.isEmpty() ? 0 : Math.min(day, earlier.lastKey() + 1);
-        for (CoreReading core : cores) {
-            if (core.celsius() >= HOT_C && core.day() < day) {
-                from = Math.max(from, core.day() + 1);
-            }
-        }
-        return from;
+        Integer hot = hotDays.lower(day);
+        return hot == null ? from : Math.max(from, hot + 1);
     }
 }

@@ -1,5 +1,6 @@
 package heapwright.advice.winter;
 
+import heapwright.process.heat.Ensemble;
 import heapwright.process.heat.Event;
 import heapwright.process.heat.Matter;
 import heapwright.process.heat.PileState;
@@ -22,6 +23,10 @@ import java.util.List;
 public record Hindsight(Choice choice, Range moreWarmDays, Range warmerC) {
 
     private static final int SAMPLES = 8;
+
+    /** Where so many samples stay below what counts, the median of all does, and the others need not be run. */
+    private static final int TELLING = SAMPLES / 2 + 1;
+
     private static final double LEAST_DAYS = 2;
     private static final double LEAST_K = 2;
     private static final int SHOWN = 3;
@@ -34,26 +39,44 @@ public record Hindsight(Choice choice, Range moreWarmDays, Range warmerC) {
             return List.of();
         }
         PileState start = corrected(model);
-        Comparison base = new Comparison(
-                start, model.climate().weather(), model.events(), model.age() + 1, Spread.measured(), SAMPLES);
-        List<Hindsight> all = new ArrayList<>();
+        Weather weather = model.climate().weather();
+        Comparison few = new Comparison(start, weather, model.events(), model.age() + 1, Spread.measured(), TELLING);
+        List<Begun> promising = new ArrayList<>();
         for (Choice choice : Choice.values()) {
             Built other = choice == Choice.EARLIER ? null : choice.built(start, model.events());
             if (other != null) {
-                Gain gain =
-                        base.gain(base.instead(other.start(), model.climate().weather(), other.events()));
-                add(all, choice, gain);
+                begin(promising, few, choice, other, weather);
             }
         }
         Weather before = Climate.smooth(model.pile(), model.pile().built().minusDays(EARLIER), model.age() + 1);
-        Gain earlier =
-                base.gain(base.instead(PileModel.builtIn(before, start), before, Retrace.harmless(model.events())));
-        add(all, Choice.EARLIER, earlier);
+        Built sooner = new Built(PileModel.builtIn(before, start), Retrace.harmless(model.events()));
+        begin(promising, few, Choice.EARLIER, sooner, before);
+        if (promising.isEmpty()) {
+            return List.of();
+        }
+        Comparison whole = few.of(SAMPLES);
+        List<Hindsight> all = new ArrayList<>();
+        promising.forEach(p -> add(all, p.choice, whole.gain(p.whole(whole))));
         return all.stream()
                 .sorted(Comparator.comparingDouble((Hindsight h) -> -h.moreWarmDays.likely() - h.warmerC.likely() / 10)
                         .thenComparing(Hindsight::choice))
                 .limit(SHOWN)
                 .toList();
+    }
+
+    private static void begin(List<Begun> promising, Comparison few, Choice choice, Built built, Weather weather) {
+        Ensemble first = few.instead(built.start, weather, built.events);
+        if (few.reaches(LEAST_DAYS, first, Comparison::moreWarmDays)
+                && few.reaches(LEAST_K, first, Comparison::warmer)) {
+            promising.add(new Begun(choice, built, weather, first));
+        }
+    }
+
+    /** A choice of which the first samples have been run, and do not rule it out. */
+    private record Begun(Choice choice, Built built, Weather weather, Ensemble first) {
+        private Ensemble whole(Comparison comparison) {
+            return comparison.instead(first, built.start, weather, built.events);
+        }
     }
 
     private static void add(List<Hindsight> all, Choice choice, Gain gain) {

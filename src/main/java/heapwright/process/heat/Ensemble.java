@@ -1,5 +1,6 @@
 package heapwright.process.heat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -37,16 +38,47 @@ public record Ensemble(List<Course> courses) {
             Spread spread,
             int samples) {
         Checks.within("samples", samples, 2, 4096);
+        return run(start, weather, events, days, constants, spread, 0, samples);
+    }
+
+    /**
+     * Some of the samples, as a run of {@code end} or more has them; see {@link #and}.
+     *
+     * @param first the first sample, from 0
+     * @param end the one after the last, up to 4,096
+     */
+    public static Ensemble run(
+            PileState start,
+            Weather weather,
+            List<Event> events,
+            int days,
+            Constants constants,
+            Spread spread,
+            int first,
+            int end) {
+        Checks.within("end", end, first + 1, 4096);
         SobolSequenceGenerator sobol = new SobolSequenceGenerator(DIMENSIONS);
-        sobol.skipTo(1);
-        double[][] points = new double[samples][];
-        for (int i = 0; i < samples; i++) {
+        sobol.skipTo(1 + first);
+        double[][] points = new double[end - first][];
+        for (int i = 0; i < points.length; i++) {
             points[i] = sobol.nextVector();
         }
-        return new Ensemble(IntStream.range(0, samples)
+        return new Ensemble(IntStream.range(first, end)
                 .parallel()
-                .mapToObj(i -> sample(start, weather, events, days, constants, spread, points[i], i))
+                .mapToObj(i -> sample(start, weather, events, days, constants, spread, points[i - first], i))
                 .toList());
+    }
+
+    /** These samples and the ones that follow them. */
+    public Ensemble and(Ensemble further) {
+        List<Course> all = new ArrayList<>(courses);
+        all.addAll(further.courses);
+        return new Ensemble(all);
+    }
+
+    /** The first samples, which are those that a smaller run has. */
+    public Ensemble first(int samples) {
+        return new Ensemble(courses.subList(0, samples));
     }
 
     private static Course sample(

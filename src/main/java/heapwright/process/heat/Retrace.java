@@ -42,6 +42,35 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
             List<StateMark> marks,
             int days,
             Constants constants) {
+        Way way = way(start, weather, events, cores, marks, days, constants);
+        Course course = new Course(way.lived, way.run.tally.close(way.run.s));
+        Course healthy = HeatModel.run(healthy(start), weather, Variants.harmless(events), days, constants);
+        return new Retrace(course, stretches(course, healthy, way.biases), stalled(course), now(way.run.s));
+    }
+
+    /** The pile at the end of its way, all its shells taken together; the same as {@link #now}, with less work. */
+    public static PileState reached(
+            PileState start,
+            Weather weather,
+            List<Event> events,
+            List<CoreReading> cores,
+            List<StateMark> marks,
+            int days,
+            Constants constants) {
+        return now(way(start, weather, events, cores, marks, days, constants).run.s);
+    }
+
+    /** A run at its end, what it lived through and the bias of each day. */
+    private record Way(Run run, List<Day> lived, List<Double> biases) {}
+
+    private static Way way(
+            PileState start,
+            Weather weather,
+            List<Event> events,
+            List<CoreReading> cores,
+            List<StateMark> marks,
+            int days,
+            Constants constants) {
         Checks.within("days", days, 1, 3650);
         List<CoreReading> sorted = cores.stream()
                 .filter(c -> c.day() < days)
@@ -69,9 +98,7 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
             mark.apply(run.s, run.tally);
         }
         live(run, days, lived, biases);
-        Course course = new Course(lived, run.tally.close(run.s));
-        Course healthy = HeatModel.run(healthy(start), weather, Variants.harmless(events), days, constants);
-        return new Retrace(course, stretches(course, healthy, biases), stalled(course), now(run.s));
+        return new Way(run, lived, biases);
     }
 
     private static void live(Run run, int until, List<Day> lived, List<Double> biases) {
