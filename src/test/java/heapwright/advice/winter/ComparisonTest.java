@@ -56,6 +56,29 @@ class ComparisonTest {
     }
 
     @Test
+    @DisplayName("says the same whether its samples were run at once or one after another")
+    void taken() {
+        Envelope kept = Envelope.slatted().topped(Layer.straw(0.25));
+        Comparison few = new Comparison(PILE, WINTER, List.of(), DAYS, Spread.usual(), 5);
+        PileState other = PILE.with(kept);
+        Comparison more = few.of(12);
+        Ensemble begun = few.instead(other, WINTER, List.of());
+        assertEquals(ALONE.alone(), more.alone());
+        assertEquals(few.alone(), ALONE.of(5).alone());
+        assertEquals(ALONE.instead(other, WINTER, List.of()), more.instead(begun, other, WINTER, List.of()));
+        double most =
+                Comparison.warmer(few.alone().courses().get(0), begun.courses().get(0));
+        for (int i = 1; i < 5; i++) {
+            most = Math.max(
+                    most,
+                    Comparison.warmer(
+                            few.alone().courses().get(i), begun.courses().get(i)));
+        }
+        assertTrue(few.reaches(most, begun, Comparison::warmer));
+        assertFalse(few.reaches(Math.nextUp(most), begun, Comparison::warmer));
+    }
+
+    @Test
     @DisplayName("is warmer for longer in straw and gets on sooner")
     void straw() {
         Envelope kept = Envelope.slatted().topped(Layer.straw(0.25)).wrapped(Layer.straw(0.25));

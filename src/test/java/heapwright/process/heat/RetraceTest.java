@@ -220,6 +220,15 @@ class RetraceTest {
     }
 
     @Test
+    void theEndOfTheWayIsTheSameWithoutItsDays() {
+        List<CoreReading> readings = measured(Fixtures.good(0.7), 20, 3);
+        StateMark wet = new StateMark(6, OptionalDouble.of(0.66), OptionalDouble.empty());
+        Retrace whole = read(readings, List.of(wet), 25);
+        assertEquals(
+                whole.now(), Retrace.reached(TOLD, AUTUMN, List.of(), readings, List.of(wet), 25, Fixtures.STANDARD));
+    }
+
+    @Test
     void aFrozenPileStaysFrozenWhenItIsTakenOn() {
         Weather frost = Weather.constant(-15, 150);
         Retrace r = Retrace.of(
