@@ -69,6 +69,9 @@ class AdvisorTest {
                 .filter(c -> !aside.contains(c))
                 .collect(Collectors.toSet());
         assertEquals(possible, causes(advice.findings()));
+        assertEquals(
+                advice.findings().get(0).cause(),
+                advice.why().orElseThrow().cause().orElseThrow());
     }
 
     @Test

@@ -108,6 +108,7 @@ class DosesTest {
         double spoon = TestPile.KNOWLEDGE.measures().get("tablespoon").litres();
         String own = ", 'measures': {'matchbox': {'value': %s, 'unit': 'L'}, 'tablespoon': {'value': %s, 'unit': 'L'}}";
         Doses usual = doses(LEAVES, false);
+        assertTrue(term(usual(usual, UsualDose.BAKING_SODA).figures(), Term.Key.DOSE_MASS) > 10, "grams");
         Doses large = doses(LEAVES + own.formatted(2 * box, 3 * spoon), false);
         assertEquals(
                 2 * term(usual(usual, UsualDose.UREA_BY_THE_MATCHBOX).figures(), Term.Key.DOSE_MASS),

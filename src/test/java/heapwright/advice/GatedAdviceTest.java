@@ -87,6 +87,13 @@ class GatedAdviceTest {
     }
 
     @Test
+    @DisplayName("it is not said why the pile is as it is, however likely the fire")
+    void noWhy() {
+        HandRun fire = new HandRun().likely(Cause.FIRE_RISK, 0.9).says(new Stands(Danger.FIRE));
+        assertTrue(advice(fire, HandRun.finding(Cause.FIRE_RISK, 0.9)).why().isEmpty());
+    }
+
+    @Test
     @DisplayName("first aid comes before the pile")
     void firstAid() {
         Advice advice =

@@ -76,6 +76,7 @@ class WhyAnswerTest {
                 new WhyAnswer(verdict, factor, Optional.of(cause), true),
                 of(story(Verdict.WORKING, Factor.NONE, 3), likely(cause)),
                 "the temperatures bear it out");
+        assertEquals(expected, of(story(Verdict.WORKING, Factor.NONE, 0), likely(cause)));
     }
 
     @ParameterizedTest
