@@ -10,6 +10,7 @@ import heapwright.process.heat.Matter;
 import heapwright.process.heat.PileState;
 import heapwright.process.heat.StateMark;
 import heapwright.process.heat.Weather;
+import heapwright.process.mixture.Footprint;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.Observed;
 import heapwright.process.mixture.PileMixture;
@@ -184,7 +185,7 @@ public record PileModel(
         int age = age(pile);
         int ahead = ahead(pile);
         Climate climate = Climate.of(pile, age + ahead + 1);
-        PileState start = placed(pile, matter, freshC(climate.weather()), seen);
+        PileState start = placed(pile, materials, matter, freshC(climate.weather()), seen);
         Happenings record = new Happenings(pile, materials, start, climate.weather());
         return new PileModel(
                 pile,
@@ -210,20 +211,13 @@ public record PileModel(
         return new PileState(s.lengthM(), s.widthM(), s.matter(), fresh, fresh, s.envelope());
     }
 
-    private static PileState placed(Pile pile, Matter matter, double celsius, Collection<Sign> seen) {
+    /** On the ground told, else on that of a bin of its kind; what is fed later lies on the same ground. */
+    private static PileState placed(
+            Pile pile, Materials materials, Matter matter, double celsius, Collection<Sign> seen) {
         var round = Surroundings.of(pile, seen.contains(Sign.SEALED_UNDER_PLASTIC));
-        OptionalDouble length = pile.container().lengthM();
-        OptionalDouble width = pile.container().widthM();
-        PileState cube = PileState.cube(matter, celsius, round);
-        if (length.isEmpty() || width.isEmpty()) {
-            return cube;
-        }
-        double area = length.getAsDouble() * width.getAsDouble();
-        double height = matter.volumeM3() / area;
-        boolean likely = area > 0.01 && height > 0.1 && height < 2.5;
-        return likely
-                ? new PileState(length.getAsDouble(), width.getAsDouble(), matter, celsius, celsius, round)
-                : cube;
+        double all = PileMixture.settledM3(PileMixture.portions(pile, materials));
+        Footprint ground = Footprint.of(pile.container(), Math.max(matter.volumeM3(), all));
+        return new PileState(ground.lengthM(), ground.widthM(), matter, celsius, celsius, round);
     }
 
     static int age(Pile pile) {

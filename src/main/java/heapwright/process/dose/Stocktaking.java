@@ -3,7 +3,6 @@ package heapwright.process.dose;
 import heapwright.pile.Pile;
 import heapwright.process.mixture.Band;
 import heapwright.process.mixture.Basis;
-import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.MixtureCalculator;
 import heapwright.process.mixture.Observed;
@@ -44,9 +43,6 @@ public final class Stocktaking {
 
     /** What is known to have gone in, once it has settled: no pile is smaller, cubic metres. */
     private static double addedM3(Pile pile, Materials materials) {
-        return PileMixture.portions(pile, materials).stream()
-                .mapToDouble(one ->
-                        one.kgWet().likely() / Density.settled(one.material()).likely())
-                .sum();
+        return PileMixture.settledM3(PileMixture.portions(pile, materials));
     }
 }

@@ -86,11 +86,16 @@ public final class PileMixture {
         if (told.isEmpty() || !doubt.map(one -> one.doubts(told.get())).orElse(false)) {
             return 1;
         }
-        double settled = portions(pile, materials).stream()
+        double settled = settledM3(portions(pile, materials));
+        return settled > 0 ? told.get().volumeM3() / settled : 1;
+    }
+
+    /** What portions fill once they have settled, likely, cubic metres. */
+    public static double settledM3(List<Portion> portions) {
+        return portions.stream()
                 .mapToDouble(one ->
                         one.kgWet().likely() / Density.settled(one.material()).likely())
                 .sum();
-        return settled > 0 ? told.get().volumeM3() / settled : 1;
     }
 
     private static boolean hasRecipe(Pile pile) {
