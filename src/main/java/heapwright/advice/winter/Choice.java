@@ -86,7 +86,8 @@ public enum Choice implements Id {
         double side = Math.cbrt(times);
         Matter m = s.matter();
         Matter more = of(m, times, m.waterKg() * times, m.nitrogenKg() * times, m.volumeM3() * times);
-        return new PileState(s.lengthM() * side, s.widthM() * side, more, s.coreC(), s.skinC(), s.envelope());
+        return new PileState(
+                s.lengthM() * side, s.widthM() * side, more, s.coreC(), s.skinC(), s.envelope(), s.stage());
     }
 
     private static Matter of(Matter m, double times, double water, double nitrogen, double volume) {

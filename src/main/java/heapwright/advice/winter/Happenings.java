@@ -15,8 +15,8 @@ import heapwright.process.heat.Layer;
 import heapwright.process.heat.PileState;
 import heapwright.process.heat.StateMark;
 import heapwright.process.heat.Weather;
+import heapwright.process.mixture.Footprint;
 import heapwright.process.mixture.Materials;
-import heapwright.process.mixture.Observed;
 import heapwright.process.mixture.Portion;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -86,11 +86,7 @@ final class Happenings {
         }
         additions().forEach((day, portions) -> {
             boolean mixed = all.stream().anyMatch(e -> e instanceof Event.Turn && e.day() == day);
-            all.add(new Event.Add(
-                    day,
-                    Stuff.of(portions, Observed.nothing(), OptionalDouble.empty()),
-                    Math.max(-10, Math.min(25, weather.airC(day))),
-                    mixed));
+            all.add(new Event.Add(day, Stuff.of(portions), Math.max(-10, Math.min(25, weather.airC(day))), mixed));
         });
         if (seen.contains(Sign.OPENED_OFTEN) && all.size() < OFTEN) {
             for (int d = OPENED_EVERY; d <= age; d += OPENED_EVERY) {
@@ -172,11 +168,26 @@ final class Happenings {
         if (acid.isEmpty() && seen.contains(Sign.SMELLS_SOUR)) {
             acid.put(sinceFelt(acid, seen), Math.max(SOUR, start.matter().acidIndex()));
         }
-        List<StateMark> all = new ArrayList<>();
+        List<StateMark> all = sizes();
         water.forEach((day, m) -> all.add(
                 new StateMark(day, OptionalDouble.of(Math.max(0.08, Math.min(0.9, m))), OptionalDouble.empty())));
         acid.forEach((day, a) ->
                 all.add(new StateMark(day, OptionalDouble.empty(), OptionalDouble.of(Math.max(0, Math.min(1, a))))));
+        return all;
+    }
+
+    /** Heights measured since it was built, on the ground it stands on where that is known. */
+    private List<StateMark> sizes() {
+        List<StateMark> all = new ArrayList<>();
+        if (Footprint.known(pile.container())) {
+            double ground = start.lengthM() * start.widthM();
+            for (Entry entry : entries) {
+                OptionalDouble height = entry.measured().heightM();
+                if (height.orElse(0) > 0) {
+                    all.add(StateMark.size(day(entry.date()), ground * height.getAsDouble()));
+                }
+            }
+        }
         return all;
     }
 

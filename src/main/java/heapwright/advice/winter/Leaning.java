@@ -25,7 +25,7 @@ record Leaning(double working, double finished, double somethingWrong, double ju
     private static final double CLEARLY_K = 3;
 
     private static final int YOUNG_DAYS = 4;
-    private static final int LEAST_DAYS_TO_FINISH = 30;
+    private static final int LEAST_DAYS_TO_FINISH = 60;
     private static final double WINTER_C = 10;
 
     /** Widths of the edges, judgement: those of a core and of the air as in the edges of the rules, K. */

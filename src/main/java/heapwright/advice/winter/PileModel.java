@@ -8,11 +8,11 @@ import heapwright.process.heat.CoreReading;
 import heapwright.process.heat.Event;
 import heapwright.process.heat.Matter;
 import heapwright.process.heat.PileState;
+import heapwright.process.heat.Stage;
 import heapwright.process.heat.StateMark;
 import heapwright.process.heat.Weather;
 import heapwright.process.mixture.Footprint;
 import heapwright.process.mixture.Materials;
-import heapwright.process.mixture.Observed;
 import heapwright.process.mixture.PileMixture;
 import heapwright.process.mixture.PileSize;
 import heapwright.process.mixture.Portion;
@@ -22,7 +22,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -116,9 +115,13 @@ public record PileModel(
             return Optional.empty();
         }
         Pile begun = begun(pile);
-        OptionalDouble room = begun.container().builtVolumeM3();
-        Matter matter = Stuff.of(first(begun, materials), Observed.nothing(), room);
-        return Optional.of(made(begun, materials, matter, readings, seen, false));
+        List<Portion> first = first(begun, materials);
+        boolean allThere = PileMixture.inOneGo(begun);
+        Matter matter = Stuff.of(
+                first,
+                PileSize.built(begun.container())
+                        .map(size -> new PileSize.Built(size.m3(), size.filled() && allThere)));
+        return Optional.of(made(begun, materials, matter, Stuff.stage(first, matter), readings, seen, false));
     }
 
     /**
@@ -135,7 +138,7 @@ public record PileModel(
                 .orElseGet(() -> PileSize.usualM3(pile.container().kind()).likely());
         double volume = Math.max(0.02, Math.min(MOST_VOLUME, told));
         Matter matter = Matter.of(volume, 500, 0.56, 0.2, 0.4, 0.25, 30, 5);
-        return Optional.of(made(pile, materials, matter, List.of(), List.of(), true));
+        return Optional.of(made(pile, materials, matter, Stage.fresh(), List.of(), List.of(), true));
     }
 
     /** The pile from the day on which the first of its recipe went in: before that there was nothing to work. */
@@ -179,13 +182,14 @@ public record PileModel(
             Pile pile,
             Materials materials,
             Matter matter,
+            Stage stage,
             Collection<Reads> readings,
             Collection<Sign> seen,
             boolean typical) {
         int age = age(pile);
         int ahead = ahead(pile);
         Climate climate = Climate.of(pile, age + ahead + 1);
-        PileState start = placed(pile, materials, matter, freshC(climate.weather()), seen);
+        PileState start = placed(pile, materials, matter, stage, freshC(climate.weather()), seen);
         Happenings record = new Happenings(pile, materials, start, climate.weather());
         return new PileModel(
                 pile,
@@ -208,16 +212,16 @@ public record PileModel(
     /** The same pile built in another weather. */
     static PileState builtIn(Weather weather, PileState s) {
         double fresh = freshC(weather);
-        return new PileState(s.lengthM(), s.widthM(), s.matter(), fresh, fresh, s.envelope());
+        return new PileState(s.lengthM(), s.widthM(), s.matter(), fresh, fresh, s.envelope(), s.stage());
     }
 
     /** On the ground told, else on that of a bin of its kind; what is fed later lies on the same ground. */
     private static PileState placed(
-            Pile pile, Materials materials, Matter matter, double celsius, Collection<Sign> seen) {
+            Pile pile, Materials materials, Matter matter, Stage stage, double celsius, Collection<Sign> seen) {
         var round = Surroundings.of(pile, seen.contains(Sign.SEALED_UNDER_PLASTIC));
         double all = PileMixture.settledM3(PileMixture.portions(pile, materials));
         Footprint ground = Footprint.of(pile.container(), Math.max(matter.volumeM3(), all));
-        return new PileState(ground.lengthM(), ground.widthM(), matter, celsius, celsius, round);
+        return new PileState(ground.lengthM(), ground.widthM(), matter, celsius, celsius, round, stage);
     }
 
     static int age(Pile pile) {

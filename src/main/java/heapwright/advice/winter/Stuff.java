@@ -3,14 +3,16 @@ package heapwright.advice.winter;
 import heapwright.knowledge.Material;
 import heapwright.knowledge.Trait;
 import heapwright.process.heat.Matter;
+import heapwright.process.heat.Stage;
 import heapwright.process.mixture.Contribution;
 import heapwright.process.mixture.Degradability;
 import heapwright.process.mixture.Mixture;
 import heapwright.process.mixture.MixtureCalculator;
-import heapwright.process.mixture.Observed;
+import heapwright.process.mixture.PileMixture;
+import heapwright.process.mixture.PileSize;
 import heapwright.process.mixture.Portion;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /** What a recipe is to the process model. The shares and sizes by kind of material are judgement. */
 final class Stuff {
@@ -21,6 +23,11 @@ final class Stuff {
     private static final double AS_HEAPED = 1.08;
     /** No mix is denser, kg/m³: soaked peelings without any gaps. */
     private static final double DENSEST = 950;
+
+    /** Below this part of its room a bin was not filled (judgement). */
+    private static final double SURELY_NOT_FULL = 0.7;
+
+    private static final double MOST_LOOSE = 2;
 
     private static final double CARBON_OF_ORGANIC = 0.5;
     /** Piece size at which half the rate is left, and the size at which the factor is 1, cm (docs/method/heat.md). */
@@ -33,14 +40,18 @@ final class Stuff {
 
     private Stuff() {}
 
+    /** The matter of some portions, as heaped by themselves. */
+    static Matter of(List<Portion> portions) {
+        return of(portions, Optional.empty());
+    }
+
     /**
      * The matter of some portions, as heaped.
      *
-     * @param observed what was measured of it
-     * @param roomM3 the room it was put into, where that is known: it cannot take more
+     * @param size the size of the heap it made, or the room it was put into, where that is known
      */
-    static Matter of(List<Portion> portions, Observed observed, OptionalDouble roomM3) {
-        Mixture mix = CALCULATOR.mix(portions, observed);
+    static Matter of(List<Portion> portions, Optional<PileSize.Built> size) {
+        Mixture mix = CALCULATOR.mix(portions);
         double dry = Math.max(1e-3, mix.masses().dry().likely());
         double water = Math.max(0, mix.masses().water().likely());
         double organic =
@@ -56,11 +67,11 @@ final class Stuff {
         }
         double degradable = carbon > 0 ? organic / dry * easy / carbon : 0;
         double quickly = carbon > 0 ? organic / dry * quick / carbon : 0;
-        double volume = mix.settledM3().likely() * AS_HEAPED;
-        if (roomM3.isPresent()) {
-            volume = Math.min(volume, roomM3.getAsDouble());
-        }
-        volume = Math.max(volume, (dry + water) / DENSEST);
+        double untold = mix.settledM3().likely() * AS_HEAPED;
+        double volume = Math.max(
+                size.map(one -> seen(one, untold, PileMixture.looseM3(portions)))
+                        .orElse(untold),
+                (dry + water) / DENSEST);
         double nitrogen = Math.min(dry, nitrogen(mix, organic));
         return new Matter(
                 dry,
@@ -73,6 +84,26 @@ final class Stuff {
                 volume,
                 pieces(portions),
                 acid(mix, dry));
+    }
+
+    /**
+     * What was seen to lie there. A bin is taken to have been filled where the recipe as filled by hand comes to its
+     * room or near it.
+     */
+    private static double seen(PileSize.Built size, double untold, double loose) {
+        if (size.filled()) {
+            return size.m3();
+        }
+        double full = Math.max(0, Math.min(1, (loose / size.m3() - SURELY_NOT_FULL) / (1 - SURELY_NOT_FULL)));
+        double least = Math.min(size.m3(), untold);
+        return least + full * (size.m3() - least);
+    }
+
+    /** How far matter that fills so much will still settle: to what the recipe settles to. */
+    static Stage stage(List<Portion> portions, Matter matter) {
+        double untold = CALCULATOR.mix(portions).settledM3().likely() * AS_HEAPED;
+        double loose = matter.volumeM3() / untold * (1 + Stage.fresh().loose()) - 1;
+        return Stage.fresh(Math.max(0, Math.min(MOST_LOOSE, loose)));
     }
 
     /** Nitrogen that makes the model's C:N that of the carbon which asks for nitrogen within a season. */

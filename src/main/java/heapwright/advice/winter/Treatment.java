@@ -7,12 +7,10 @@ import heapwright.process.heat.Envelope;
 import heapwright.process.heat.Event;
 import heapwright.process.heat.Matter;
 import heapwright.process.heat.PileState;
-import heapwright.process.mixture.Observed;
 import heapwright.process.mixture.Portion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 
 /** What steps mean in the model, alone or taken together on one day. */
 final class Treatment {
@@ -141,7 +139,7 @@ final class Treatment {
             if (dose.material().isPresent() && dose.kg().likely() > 0.01) {
                 Portion portion =
                         Portion.ofKilograms(dose.material().get(), dose.kg().likely());
-                Matter matter = Stuff.of(List.of(portion), Observed.nothing(), OptionalDouble.empty());
+                Matter matter = Stuff.of(List.of(portion));
                 events.add(new Event.Add(0, matter, outdoorC, true));
             }
         }

@@ -3,6 +3,7 @@ package heapwright.process.heat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
@@ -187,7 +188,14 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
                 volume,
                 s.pieceCm,
                 Math.max(0, Math.min(1, acid)));
-        return new PileState(s.length, s.width, matter, standing(s, 0), standing(s, s.n - 1), s.envelope);
+        return new PileState(
+                s.length,
+                s.width,
+                matter,
+                standing(s, 0),
+                standing(s, s.n - 1),
+                s.envelope,
+                new Stage(Math.min(2, s.loose), OptionalDouble.empty()));
     }
 
     /** Its temperature; just below freezing where most of it is ice, since 0 °C would mean that it is water. */

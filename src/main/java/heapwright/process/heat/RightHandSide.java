@@ -31,7 +31,6 @@ public final class RightHandSide {
      */
     public RightHandSide(PileState start, double airC, double groundC, double windMs, Constants constants, int count) {
         shells = new Shells(start, count, constants.kinetics().seed());
-        shells.loose = Run.FRESH_LOOSE;
         set = new SlowTerms(count);
         air = new Air(count);
         heat = new Heat(count);

@@ -42,7 +42,6 @@ final class Run {
                 weather,
                 events.stream().collect(Collectors.groupingBy(Event::day)),
                 c);
-        s.loose = FRESH_LOOSE;
     }
 
     /** A fork that goes on from the same state on its own. */

@@ -74,13 +74,14 @@ final class Shells {
         envelope = start.envelope();
         Matter m = start.matter();
         pieceCm = m.pieceCm();
+        loose = start.stage().loose();
         for (int i = 0; i < n; i++) {
             double inner = (double) i / n;
             double outer = (i + 1.0) / n;
             double share = Math.pow(outer, SPACING) - Math.pow(inner, SPACING);
             add(i, m, share);
             acid[i] = m.acidIndex();
-            vigour[i] = seed;
+            vigour[i] = start.stage().vigour().orElse(seed);
             oxygen[i] = 18;
             double out = Math.pow((inner + outer) / 2, SPACING / 3);
             double way = (out * out) / Math.pow((n - 0.5) / n, SPACING / 1.5);

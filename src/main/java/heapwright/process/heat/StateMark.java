@@ -9,8 +9,12 @@ import java.util.OptionalDouble;
  * @param day day of the run, 0 or more
  * @param moisture water as a share of wet mass, above 0 and below 0.95
  * @param acidIndex acid index of the whole pile, 0–1
+ * @param volumeM3 volume as it lies, m³, above 0
  */
-public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidIndex) {
+public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidIndex, OptionalDouble volumeM3) {
+    /** Nothing lies denser, kg/m³: soaked peelings without any gaps. */
+    private static final double DENSEST_KG_M3 = 950;
+
     private static final double SOAKED = 0.66;
     private static final double SOAKED_KG_M3 = 664;
     private static final double SOAKED_SLOPE = 203 / 0.07;
@@ -20,6 +24,17 @@ public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidInd
         Checks.within("day", day, 0, 3650);
         moisture.ifPresent(m -> Checks.within("moisture", m, 0.01, 0.95));
         acidIndex.ifPresent(a -> Checks.within("acidIndex", a, 0, 1));
+        volumeM3.ifPresent(v -> Checks.above("volumeM3", v, 0));
+    }
+
+    /** Of water and acid. */
+    public StateMark(int day, OptionalDouble moisture, OptionalDouble acidIndex) {
+        this(day, moisture, acidIndex, OptionalDouble.empty());
+    }
+
+    /** Of the size alone, m³. */
+    public static StateMark size(int day, double volumeM3) {
+        return new StateMark(day, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(volumeM3));
     }
 
     /** Sets the pile to what is known; the shells keep their temperatures and their order of damp and dry. */
@@ -38,6 +53,18 @@ public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidInd
             }
         });
         acidIndex.ifPresent(a -> Arrays.fill(s.acid, a));
+        volumeM3.ifPresent(v -> settle(s, v));
+    }
+
+    /** Sets the size; what had still to settle is the less by what has settled already. */
+    private static void settle(Shells s, double wanted) {
+        double before = Shells.sum(s.volume);
+        double now = Math.max(wanted, (Tally.dry(s) + Shells.sum(s.water)) / DENSEST_KG_M3);
+        s.loose = Math.max(0, Math.min(s.loose, (1 + s.loose) * now / before - 1));
+        for (int i = 0; i < s.n; i++) {
+            s.volume[i] *= now / before;
+        }
+        s.derive();
     }
 
     /**

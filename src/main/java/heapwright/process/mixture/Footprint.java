@@ -43,6 +43,11 @@ public record Footprint(double lengthM, double widthM) {
                 .orElseGet(() -> cube(allM3));
     }
 
+    /** Whether it is told, or that of a bin. */
+    public static boolean known(Container container) {
+        return told(container).or(() -> usual(container.kind())).isPresent();
+    }
+
     /** Both sides; the one of a bin, which is square then; the volume when built over the height when built. */
     private static Optional<Footprint> told(Container container) {
         OptionalDouble length = container.lengthM();

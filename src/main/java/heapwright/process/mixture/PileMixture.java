@@ -4,6 +4,8 @@ import heapwright.pile.Entry;
 import heapwright.pile.Ingredient;
 import heapwright.pile.Measured;
 import heapwright.pile.Pile;
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -79,15 +81,41 @@ public final class PileMixture {
                 : Optional.of(calculator.mix(portions, observed(pile, materials)));
     }
 
-    /** How many times its recipe a pile is taken to hold: 1, but where the size told cannot belong to the recipe. */
+    /**
+     * How many times its recipe a pile is taken to hold. A pile seen to fill more than the recipe does as filled by hand
+     * holds more than was told; where size and recipe cannot belong together at all, the recipe only says of what. Else
+     * it is 1: stuff lies more or less loosely.
+     */
     public static double timesTheRecipe(Pile pile, Materials materials) {
         Optional<PileSize> told = PileSize.told(pile);
         Optional<SizeDoubt> doubt = SizeDoubt.of(pile, materials);
-        if (told.isEmpty() || !doubt.map(one -> one.doubts(told.get())).orElse(false)) {
-            return 1;
+        List<Portion> portions = portions(pile, materials);
+        if (told.isPresent() && doubt.map(one -> one.doubts(told.get())).orElse(false)) {
+            double settled = settledM3(portions);
+            return settled > 0 ? told.get().volumeM3() / settled : 1;
         }
-        double settled = settledM3(portions(pile, materials));
-        return settled > 0 ? told.get().volumeM3() / settled : 1;
+        double loose = looseM3(portions);
+        boolean heaped =
+                PileSize.built(pile.container()).map(PileSize.Built::filled).orElse(false);
+        return heaped && loose > 0 && hasRecipe(pile) && inOneGo(pile)
+                ? Math.max(1, pile.container().builtVolumeM3().orElse(0) / loose)
+                : 1;
+    }
+
+    /** Whether all went in on one day, so that the size told is that of all of it; a pile fed later is another by then. */
+    public static boolean inOneGo(Pile pile) {
+        LocalDate begun = pile.recipe().stream()
+                .map(Ingredient::date)
+                .min(Comparator.naturalOrder())
+                .filter(day -> day.isAfter(pile.built()))
+                .orElse(pile.built());
+        return Stream.concat(pile.recipe().stream(), pile.log().stream().flatMap(entry -> entry.added().stream()))
+                .noneMatch(one -> one.date().isAfter(begun) && !one.date().isAfter(pile.asOf()));
+    }
+
+    /** What portions fill as filled by hand, likely, cubic metres. */
+    public static double looseM3(List<Portion> portions) {
+        return portions.stream().mapToDouble(one -> one.litres().likely()).sum() / Density.LITRES_PER_M3;
     }
 
     /** What portions fill once they have settled, likely, cubic metres. */

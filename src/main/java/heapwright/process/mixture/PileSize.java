@@ -48,6 +48,28 @@ public record PileSize(double volumeM3, boolean measured) {
         return built.isPresent() ? Optional.of(new PileSize(built.getAsDouble(), false)) : Optional.empty();
     }
 
+    /**
+     * The size when built.
+     *
+     * @param m3 cubic metres
+     * @param filled whether so much lay there; else it is the room of what holds it, which need not have been full
+     */
+    public record Built(double m3, boolean filled) {}
+
+    /** The volume told, which is that of the stuff; else the sides: of a heap those of the stuff, of a bin those of its room. */
+    public static Optional<Built> built(Container container) {
+        OptionalDouble built = container.builtVolumeM3();
+        boolean walls =
+                switch (container.kind()) {
+                    case OPEN_HEAP, UNKNOWN -> false;
+                    default -> true;
+                };
+        return built.isPresent() && built.getAsDouble() > 0
+                ? Optional.of(new Built(
+                        built.getAsDouble(), !walls || container.volumeM3().isPresent()))
+                : Optional.empty();
+    }
+
     /** What a pile of this kind usually holds, where nobody told its size. */
     public static Band usualM3(Container.Kind kind) {
         return switch (kind) {

@@ -54,7 +54,7 @@ class HindsightTest {
     void earlier() {
         String mix = "{'material': 'leaves-shredded', 'amount': 60, 'unit': 'bucket'},"
                 + "{'material': 'manure-horse-straw', 'amount': 36, 'unit': 'bucket'}";
-        List<Hindsight> all = of("2026-11-01", "2026-12-06", "'kind': 'slatted-bin'", mix, "");
+        List<Hindsight> all = of("2026-11-01", "2026-12-06", "'kind': 'open-heap'", mix, "");
         assertTrue(tells(all, Choice.EARLIER), all.toString());
     }
 

@@ -160,6 +160,8 @@ class PileModelTest {
         PileState told = WinterPiles.model(WinterPiles.good("")).start();
         PileState other = PileModel.builtIn(Weather.daily(outdoors, 50), told);
         assertEquals(
-                new PileState(told.lengthM(), told.widthM(), told.matter(), warmth, warmth, told.envelope()), other);
+                new PileState(
+                        told.lengthM(), told.widthM(), told.matter(), warmth, warmth, told.envelope(), told.stage()),
+                other);
     }
 }

@@ -7,9 +7,11 @@ import heapwright.advice.TestPile;
 import heapwright.pile.Amount;
 import heapwright.process.heat.Matter;
 import heapwright.process.mixture.MixtureCalculator;
-import heapwright.process.mixture.Observed;
+import heapwright.process.mixture.PileMixture;
+import heapwright.process.mixture.PileSize;
 import heapwright.process.mixture.Portion;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -26,7 +28,7 @@ class StuffTest {
     }
 
     private static Matter of(Portion... portions) {
-        return Stuff.of(List.of(portions), Observed.nothing(), OptionalDouble.empty());
+        return Stuff.of(List.of(portions));
     }
 
     @Test
@@ -58,24 +60,49 @@ class StuffTest {
         assertTrue(matter.nitrogenKg() > of(kg("leaves-mixed", 100)).nitrogenKg());
     }
 
+    private static double fills(double kilograms, double m3, boolean filled) {
+        return Stuff.of(List.of(kg("leaves-mixed", kilograms)), Optional.of(new PileSize.Built(m3, filled)))
+                .volumeM3();
+    }
+
     @Test
-    @DisplayName("fills no more room than it was put into, and is never denser than soaked peelings")
+    @DisplayName("fills the size told, and is never denser than soaked peelings")
+    void told() {
+        List<Portion> leaves = List.of(kg("leaves-mixed", 100));
+        double settled = new MixtureCalculator(2).mix(leaves).settledM3().likely();
+        assertEquals(1.08 * settled, Stuff.of(leaves).volumeM3(), 1e-9, "untold");
+        assertEquals(2 * settled, fills(100, 2 * settled, true), 1e-9);
+        assertEquals(0.5 * settled, fills(100, 0.5 * settled, true), 1e-9);
+        assertEquals(100.0 / 950, fills(100, 0.01, true), 1e-9);
+    }
+
+    @Test
+    @DisplayName("fills a bin where as much was put in as it holds, and else lies in it as it settles")
     void room() {
         List<Portion> leaves = List.of(kg("leaves-mixed", 100));
-        Matter free = Stuff.of(leaves, Observed.nothing(), OptionalDouble.empty());
-        assertEquals(1.08 * new MixtureCalculator(2).mix(leaves).settledM3().likely(), free.volumeM3(), 1e-9);
-        assertEquals(
-                0.3,
-                Stuff.of(leaves, Observed.nothing(), OptionalDouble.of(0.3)).volumeM3(),
-                1e-9);
-        assertEquals(
-                100.0 / 950,
-                Stuff.of(leaves, Observed.nothing(), OptionalDouble.of(0.01)).volumeM3(),
-                1e-9);
-        assertEquals(
-                free.volumeM3(),
-                Stuff.of(leaves, Observed.nothing(), OptionalDouble.of(99)).volumeM3(),
-                1e-9);
+        double settled = new MixtureCalculator(2).mix(leaves).settledM3().likely();
+        double loose = PileMixture.looseM3(leaves);
+        assertEquals(loose, fills(100, loose, false), 1e-9, "to the brim");
+        assertEquals(1.08 * settled, fills(100, loose / 0.69, false), 1e-9, "two thirds full");
+        assertEquals(1.08 * settled, fills(100, 99, false), 1e-9);
+        assertEquals(0.3, fills(100, 0.3, false), 1e-9, "no more than its room");
+        for (double room = 0.3; room < 2 * loose; room *= 1.01) {
+            assertTrue(Math.abs(fills(100, room * 1.01, false) - fills(100, room, false)) < 0.05 * room, "no jump");
+        }
+    }
+
+    @Test
+    @DisplayName("settles to the same from however loose it was seen to lie")
+    void settles() {
+        List<Portion> leaves = List.of(kg("leaves-mixed", 100));
+        Matter free = Stuff.of(leaves);
+        assertEquals(0.12, Stuff.stage(leaves, free).loose(), 1e-9);
+        double end = free.volumeM3() / 1.12;
+        double told = 1.5 * free.volumeM3();
+        Matter high = Stuff.of(leaves, Optional.of(new PileSize.Built(told, true)));
+        assertEquals(end, told / (1 + Stuff.stage(leaves, high).loose()), 1e-9);
+        Matter low = Stuff.of(leaves, Optional.of(new PileSize.Built(0.5 * end, true)));
+        assertEquals(0, Stuff.stage(leaves, low).loose(), "trodden down");
     }
 
     @Test

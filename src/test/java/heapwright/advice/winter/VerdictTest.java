@@ -99,13 +99,13 @@ class VerdictTest {
     }
 
     @Test
-    @DisplayName("is that it is finished where its food is spent, after a month at the earliest")
+    @DisplayName("is that it is finished where its food is spent, after two months at the earliest")
     void finished() {
         Matter spent = Matter.of(0.5, 600, 0.5, 0.0, 0.12, 0.45, 14, 2).withAcid(0);
-        Story old = Story.of(model(spent, 18, 30, List.of(core(29, 19)), List.of(), List.of()));
+        Story old = Story.of(model(spent, 18, 60, List.of(core(59, 19)), List.of(), List.of()));
         assertEquals(Verdict.FINISHED, old.verdict());
         assertEquals(Factor.FOOD, old.factor());
-        Story young = Story.of(model(spent, 18, 29, List.of(core(29, 19)), List.of(), List.of()));
+        Story young = Story.of(model(spent, 18, 59, List.of(core(58, 19)), List.of(), List.of()));
         assertTrue(young.verdict() != Verdict.FINISHED);
     }
 
