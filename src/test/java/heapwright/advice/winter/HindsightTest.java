@@ -16,7 +16,7 @@ class HindsightTest {
 
     private static final String BIN = WinterPiles.bin("none", "none");
 
-    private static String dry(String day, int moisture) {
+    private static String damp(String day, int moisture) {
         return "{'date': '" + day + "', 'measured': {'moisture': {'value': " + moisture + ", 'unit': '%'}}},";
     }
 
@@ -35,7 +35,7 @@ class HindsightTest {
     @Test
     @DisplayName("is told from the seventh day on")
     void fromTheSeventhDay() {
-        String log = dry("2026-09-10", 25);
+        String log = damp("2026-09-10", 25);
         assertEquals(List.of(), of("2026-09-10", "2026-09-16", BIN, WinterPiles.GOOD, log));
         assertTrue(tells(of("2026-09-10", "2026-09-17", BIN, WinterPiles.GOOD, log), Choice.WETTER));
     }
@@ -44,7 +44,7 @@ class HindsightTest {
     @CsvSource({"28, true", "58, false"})
     @DisplayName("goes by the water that was measured when it was built, not by the recipe")
     void asMeasured(int moisture, boolean wetter) {
-        List<Hindsight> all = of("2026-10-10", "2026-11-05", BIN, WinterPiles.GOOD, dry("2026-10-10", moisture));
+        List<Hindsight> all = of("2026-10-10", "2026-11-05", BIN, WinterPiles.GOOD, damp("2026-10-10", moisture));
         assertEquals(wetter, tells(all, Choice.WETTER), all.toString());
         assertFalse(tells(all, Choice.DRIER), all.toString());
     }
@@ -61,12 +61,18 @@ class HindsightTest {
     @Test
     @DisplayName("names what clearly helps and no more than three, the most warm days first")
     void bestFirst() {
-        List<Hindsight> all = of("2026-09-10", "2026-11-05", BIN, WinterPiles.GOOD, dry("2026-09-10", 30));
+        List<Hindsight> all = of("2026-09-10", "2026-11-05", BIN, WinterPiles.GOOD, damp("2026-09-10", 30));
         assertTrue(all.size() > 1 && all.size() <= 3, all.toString());
-        for (int i = 0; i < all.size(); i++) {
-            Hindsight one = all.get(i);
+        for (Hindsight one : all) {
             assertTrue(one.moreWarmDays().likely() >= 2 && one.warmerC().likely() >= 2, one.toString());
-            assertTrue(i == 0 || worth(one) <= worth(all.get(i - 1)), all.toString());
+        }
+        inOrder(all);
+        inOrder(of("2026-09-10", "2026-09-22", BIN, WinterPiles.GOOD, damp("2026-09-10", 70)));
+    }
+
+    private static void inOrder(List<Hindsight> all) {
+        for (int i = 1; i < all.size(); i++) {
+            assertTrue(worth(all.get(i)) <= worth(all.get(i - 1)), all.toString());
         }
     }
 

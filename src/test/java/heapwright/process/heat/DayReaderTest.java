@@ -38,6 +38,8 @@ class DayReaderTest {
         s.water[0] -= 5;
         s.temperature[0] = 61;
         s.temperature[7] = 9;
+        s.ammonium[0] = 0.002 * s.dry(0);
+        s.nitrogenFood[0] -= 0.002 * s.dry(0);
         Day day = run.read();
         assertEquals(0, day.day());
         assertEquals(7, day.outdoorC());
@@ -53,7 +55,7 @@ class DayReaderTest {
         assertEquals(Math.cbrt(1.2), day.heightM(), 1e-9);
         assertEquals(26, day.carbonToNitrogen(), 1e-9);
         assertEquals(18, day.oxygenCore());
-        assertEquals(Factors.ph(0.2, 0), day.phCore(), 1e-12);
+        assertEquals(Factors.ph(0.2, 0.002), day.phCore(), 1e-12);
         assertEquals(0, day.heatW());
         assertEquals(0, day.iceShare());
     }
@@ -175,6 +177,47 @@ class DayReaderTest {
         double space = Factors.airFilled(1.5 * s.volume[0], s.water[0], 0, s.organic(0), s.ash[0]);
         double open = Factors.oxygen(20.9, 2);
         assertEquals(Factors.airSpace(space) * Factors.oxygen(0.5, Factors.oxygenHalf(0.58)) / open, air.value(), 1e-9);
+    }
+
+    /** Ice takes more room than its water did, and leaves less for air. */
+    @Test
+    void iceInTheCoreTakesRoomFromTheAir() {
+        Limitation air = held(0, s -> {
+            s.volume[0] *= 0.40;
+            s.ice[0] = 0.4;
+        });
+        Run run = run(Matter.of(1, 450, 0.58, 0.25, 0.40, 0.25, 26, 4), 0);
+        Shells s = run.s;
+        double space =
+                Factors.airFilled(0.40 * s.volume[0], 0.6 * s.water[0], 0.4 * s.water[0], s.organic(0), s.ash[0]);
+        double oxygen = Factors.oxygen(18, Factors.oxygenHalf(0.58)) / Factors.oxygen(20.9, 2);
+        assertEquals(LimitingFactor.AIR, air.factor());
+        assertEquals(Factors.airSpace(space) * oxygen, air.value(), 1e-9);
+    }
+
+    @Test
+    void ammoniumMakesASourPileLessSour() {
+        Limitation sour = held(50, s -> {
+            s.acid[0] = 1;
+            s.ammonium[0] = 0.001 * s.dry(0);
+        });
+        assertEquals(LimitingFactor.ACID, sour.factor());
+        assertEquals(Factors.acid(Factors.ph(1, 0.001), 50), sour.value(), 1e-12);
+    }
+
+    /** A curve moved up by 3 K holds a pile at 20 °C as the usual one holds it at 17 °C. */
+    @Test
+    void theColdGoesByTheCurveOfThatRun() {
+        Run run = new Run(
+                PileState.cube(Matter.of(1, 450, 0.58, 0.25, 0.40, 0.25, 26, 4).withAcid(0.1), 20, Envelope.slatted()),
+                Weather.daily(7),
+                List.of(),
+                Fixtures.STANDARD.with(K.varied(1, 1, 3)),
+                Run.SHELLS);
+        run.day = 1;
+        assertEquals(
+                new Limitation(LimitingFactor.COLD, Curves.rate(17) / Factors.PEAK),
+                run.read().limitation());
     }
 
     /** The cold is named only where nothing stands out that somebody could mend. */
