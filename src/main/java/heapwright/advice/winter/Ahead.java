@@ -134,7 +134,7 @@ public record Ahead(
                     Plan.BUILT_EARLIER,
                     EARLIER,
                     base,
-                    base.instead(PileModel.builtIn(before, now), before, List.of()),
+                    base.instead(model.builtIn(before, now), before, List.of()),
                     wanted,
                     EARLIER));
         }

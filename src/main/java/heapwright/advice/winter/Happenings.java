@@ -86,7 +86,8 @@ final class Happenings {
         }
         additions().forEach((day, portions) -> {
             boolean mixed = all.stream().anyMatch(e -> e instanceof Event.Turn && e.day() == day);
-            all.add(new Event.Add(day, Stuff.of(portions), Math.max(-10, Math.min(25, weather.airC(day))), mixed));
+            all.add(new Event.Add(
+                    day, Stuff.of(portions), Warmth.of(portions, false).celsius(weather.airC(day)), mixed));
         });
         if (seen.contains(Sign.OPENED_OFTEN) && all.size() < OFTEN) {
             for (int d = OPENED_EVERY; d <= age; d += OPENED_EVERY) {

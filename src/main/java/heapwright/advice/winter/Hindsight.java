@@ -49,7 +49,7 @@ public record Hindsight(Choice choice, Range moreWarmDays, Range warmerC) {
             }
         }
         Weather before = Climate.smooth(model.pile(), model.pile().built().minusDays(EARLIER), model.age() + 1);
-        Built sooner = new Built(PileModel.builtIn(before, start), Retrace.harmless(model.events()));
+        Built sooner = new Built(model.builtIn(before, start), Retrace.harmless(model.events()));
         begin(promising, few, Choice.EARLIER, sooner, before);
         if (promising.isEmpty()) {
             return List.of();

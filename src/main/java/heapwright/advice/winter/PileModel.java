@@ -35,6 +35,7 @@ import java.util.stream.Stream;
  * @param marks what was measured or felt of its water and acid
  * @param age days from building to the day of advice, 0 or more
  * @param ahead days from the day of advice to the end of the look ahead, 30 or more
+ * @param warmth how warm its stuff was when it was put together
  * @param typical whether a typical mix stands in for a recipe that is not told
  */
 public record PileModel(
@@ -46,6 +47,7 @@ public record PileModel(
         List<StateMark> marks,
         int age,
         int ahead,
+        Warmth warmth,
         boolean typical) {
 
     /** Older piles are past what the model is for. */
@@ -66,10 +68,8 @@ public record PileModel(
     /** Less than this is nothing to run a model on, kg. */
     private static final double LEAST_KG = 0.01;
 
-    /** Stuff put together is no colder and no warmer than this, °C; judgement. */
-    private static final double COLDEST_FRESH = -10;
-
-    private static final double WARMEST_FRESH = 25;
+    /** A pile found frozen through within so many days was put together so (judgement). */
+    private static final int JUST_BUILT = 7;
 
     public PileModel {
         events = List.copyOf(events);
@@ -121,7 +121,15 @@ public record PileModel(
                 first,
                 PileSize.built(begun.container())
                         .map(size -> new PileSize.Built(size.m3(), size.filled() && allThere)));
-        return Optional.of(made(begun, materials, matter, Stuff.stage(first, matter), readings, seen, false));
+        return Optional.of(made(
+                begun,
+                materials,
+                matter,
+                Stuff.stage(first, matter),
+                Warmth.of(first, frozen(begun, seen)),
+                readings,
+                seen,
+                false));
     }
 
     /**
@@ -138,7 +146,7 @@ public record PileModel(
                 .orElseGet(() -> PileSize.usualM3(pile.container().kind()).likely());
         double volume = Math.max(0.02, Math.min(MOST_VOLUME, told));
         Matter matter = Matter.of(volume, 500, 0.56, 0.2, 0.4, 0.25, 30, 5);
-        return Optional.of(made(pile, materials, matter, Stage.fresh(), List.of(), List.of(), true));
+        return Optional.of(made(pile, materials, matter, Stage.fresh(), Warmth.unknown(), List.of(), List.of(), true));
     }
 
     /** The pile from the day on which the first of its recipe went in: before that there was nothing to work. */
@@ -183,13 +191,15 @@ public record PileModel(
             Materials materials,
             Matter matter,
             Stage stage,
+            Warmth warmth,
             Collection<Reads> readings,
             Collection<Sign> seen,
             boolean typical) {
         int age = age(pile);
         int ahead = ahead(pile);
         Climate climate = Climate.of(pile, age + ahead + 1);
-        PileState start = placed(pile, materials, matter, stage, freshC(climate.weather()), seen);
+        PileState start = placed(
+                pile, materials, matter, stage, warmth.celsius(climate.weather().airC(0)), seen);
         Happenings record = new Happenings(pile, materials, start, climate.weather());
         return new PileModel(
                 pile,
@@ -201,17 +211,18 @@ public record PileModel(
                 record.marks(readings, seen),
                 age,
                 ahead,
+                warmth,
                 typical);
     }
 
-    /** How warm a pile is when it is built: as it is outdoors, but neither hard frozen nor hot. */
-    private static double freshC(Weather weather) {
-        return Math.max(COLDEST_FRESH, Math.min(WARMEST_FRESH, weather.airC(0)));
+    /** Whether it was said to be frozen when it was put together. */
+    private static boolean frozen(Pile pile, Collection<Sign> seen) {
+        return seen.contains(Sign.SNOW_MIXED_IN) || seen.contains(Sign.FROZEN_THROUGH) && age(pile) <= JUST_BUILT;
     }
 
-    /** The same pile built in another weather. */
-    static PileState builtIn(Weather weather, PileState s) {
-        double fresh = freshC(weather);
+    /** A pile of the same stuff built in another weather. */
+    PileState builtIn(Weather weather, PileState s) {
+        double fresh = warmth.celsius(weather.airC(0));
         return new PileState(s.lengthM(), s.widthM(), s.matter(), fresh, fresh, s.envelope(), s.stage());
     }
 

@@ -63,7 +63,7 @@ public enum Plan implements Id {
                         List.of(new Event.Add(
                                 0,
                                 Matter.of(m.volumeM3() / 2, 400, 0.57, 0.22, 0.38, 0.25, 28, 4),
-                                Math.max(-10, Math.min(25, sky.airC(0))),
+                                Warmth.unknown().celsius(sky.airC(0)),
                                 false)),
                         0));
             case FINER ->

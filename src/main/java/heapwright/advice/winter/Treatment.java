@@ -29,7 +29,7 @@ final class Treatment {
      */
     Treatment(PileState now, double outdoorC) {
         this.now = now;
-        this.outdoorC = Math.max(-10, Math.min(25, outdoorC));
+        this.outdoorC = outdoorC;
     }
 
     /**
@@ -140,7 +140,8 @@ final class Treatment {
                 Portion portion =
                         Portion.ofKilograms(dose.material().get(), dose.kg().likely());
                 Matter matter = Stuff.of(List.of(portion));
-                events.add(new Event.Add(0, matter, outdoorC, true));
+                events.add(new Event.Add(
+                        0, matter, Warmth.of(List.of(portion), false).celsius(outdoorC), true));
             }
         }
         return events;

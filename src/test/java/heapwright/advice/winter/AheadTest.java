@@ -200,9 +200,14 @@ class AheadTest {
     }
 
     @Test
-    @DisplayName("of a pile that sleeps in frost wins nothing but the days by which it is built earlier")
+    @DisplayName(
+            "of a pile built of frozen stuff that sleeps in frost wins nothing but the days by which it is built earlier")
     void asleep() {
-        Ahead frozen = of("2026-10-10", "2026-10-10", "[-25,-25,-20,-12,-8,-4,-2,-4,-8,-12,-18,-24]", "");
+        Ahead frozen = of(
+                "2026-10-10",
+                "2026-10-10",
+                "[-25,-25,-20,-12,-8,-4,-2,-4,-8,-12,-18,-24]",
+                ", 'log': [{'date': '2026-10-10', 'seen': ['snow-mixed-in']}]");
         Range none = new Range(0, 0, 0);
         for (Ahead.PlanOutcome outcome : frozen.plans()) {
             boolean earlier = outcome.plan() == Plan.BUILT_EARLIER;

@@ -90,14 +90,14 @@ class HappeningsTest {
     }
 
     @Test
-    @DisplayName("adds what was added, mixed through where it was turned that day, no colder than stuff can be")
+    @DisplayName("adds what was added, mixed through where it was turned that day, and thawed")
     void added() {
         String grass = "'added': [{'material': 'grass-clippings', 'amount': 20, 'unit': 'kg'}]";
         Event.Add laid =
                 (Event.Add) events("{'date': '2026-10-20', " + grass + "}").get(0);
         assertEquals(10, laid.day());
         assertEquals(false, laid.mixed());
-        assertEquals(-10, laid.temperatureC());
+        assertEquals(0.5, laid.temperatureC());
         assertEquals(20, laid.matter().dryKg() + laid.matter().waterKg(), 1e-9);
         List<Event> turned = events("{'date': '2026-10-20', 'done': ['turned-fully'], " + grass + "}");
         assertTrue(((Event.Add) turned.get(1)).mixed());

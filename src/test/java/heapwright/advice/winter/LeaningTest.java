@@ -40,6 +40,7 @@ class LeaningTest {
                 List.of(),
                 age,
                 60,
+                Warmth.unknown(),
                 false);
     }
 
@@ -156,6 +157,7 @@ class LeaningTest {
                     List.of(),
                     AGE,
                     60,
+                    Warmth.unknown(),
                     false));
             var says = ModelFacts.of(story).stream().collect(Collectors.toMap(ModelSays::says, ModelSays::degree));
             assertEquals(1 - story.leaning().working(), says.get(ModelFinding.COLDER_THAN_HEALTHY), 1e-9);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.advice.TestPile;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Pile;
 import heapwright.process.climate.LocalYear;
@@ -154,14 +155,60 @@ class PileModelTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"-20, -10", "-10, -10", "7, 7", "25, 25", "31, 25"})
-    @DisplayName("built in another weather is as warm as it is outdoors, but neither hard frozen nor hot")
+    @CsvSource({"-20, 9", "7, 11", "25, 25", "31, 25"})
+    @DisplayName("built in another weather is as warm as its stuff was then, neither frozen nor hot")
     void builtInAnotherWeather(double outdoors, double warmth) {
-        PileState told = WinterPiles.model(WinterPiles.good("")).start();
-        PileState other = PileModel.builtIn(Weather.daily(outdoors, 50), told);
+        PileModel model = WinterPiles.model(WinterPiles.good(""));
+        PileState told = model.start();
+        PileState other = model.builtIn(Weather.daily(outdoors, 50), told);
+        assertEquals(warmth, other.coreC(), 2.5);
         assertEquals(
                 new PileState(
-                        told.lengthM(), told.widthM(), told.matter(), warmth, warmth, told.envelope(), told.stage()),
+                        told.lengthM(),
+                        told.widthM(),
+                        told.matter(),
+                        other.coreC(),
+                        other.coreC(),
+                        told.envelope(),
+                        told.stage()),
                 other);
+    }
+
+    private static double builtAt(double outdoors, String recipe, Sign... seen) {
+        Pile pile = TestPile.of("'built': '2026-01-10', 'asOf': '2026-01-15', 'place': {'monthlyMeanC': ["
+                + String.join(",", java.util.Collections.nCopies(12, "" + outdoors)) + "]}, 'recipe': [" + recipe
+                + "], 'log': [{'date': '2026-01-10',"
+                + "'measured': {'outdoor': {'value': " + outdoors + ", 'unit': 'C'}}}]");
+        PileModel model = PileModel.of(pile, WinterPiles.materials(pile), List.of(), List.of(seen))
+                .orElseThrow();
+        assertEquals(model.start().coreC(), model.start().skinC());
+        return model.start().coreC();
+    }
+
+    @Test
+    @DisplayName("starts as warm as its stuff comes from a stable, a kitchen, a shed or the garden")
+    void startsByMaterial() {
+        String litter = "{'material': 'manure-hen-home', 'amount': 300, 'unit': 'L'}";
+        String scraps = "{'material': 'kitchen-scraps', 'amount': 300, 'unit': 'L'}";
+        String straw = "{'material': 'straw-general', 'amount': 300, 'unit': 'L'}";
+        String leaves = "{'material': 'leaves-mixed', 'amount': 300, 'unit': 'L'}";
+        assertEquals(15, builtAt(-5, litter), 1e-9);
+        assertEquals(10, builtAt(-5, scraps), 1e-9);
+        assertEquals(5, builtAt(-5, straw), 1e-9);
+        assertEquals(0.5, builtAt(-5, leaves), 1e-9, "thawed enough to be raked");
+        double mixed = builtAt(-5, litter + "," + leaves);
+        assertTrue(mixed > 3 && mixed < 15, "between " + mixed);
+        assertEquals(19, builtAt(19, leaves), 0.5, "in the warm as it is outdoors");
+        assertEquals(25, builtAt(34, litter), 1e-9);
+    }
+
+    @Test
+    @DisplayName("starts frozen only where it was said to be frozen or snow was in it")
+    void frozenWhereSaid() {
+        String leaves = "{'material': 'leaves-mixed', 'amount': 300, 'unit': 'L'}";
+        assertEquals(-5, builtAt(-5, leaves, Sign.SNOW_MIXED_IN), 1e-9);
+        assertEquals(-10, builtAt(-20, leaves, Sign.SNOW_MIXED_IN), 1e-9, "colder stuff cannot be forked");
+        assertEquals(-5, builtAt(-5, leaves, Sign.FROZEN_THROUGH), 1e-9, "five days after it was built");
+        assertTrue(builtAt(-5, leaves, Sign.CORE_COLD) > 0);
     }
 }

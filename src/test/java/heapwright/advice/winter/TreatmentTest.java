@@ -134,12 +134,12 @@ class TreatmentTest {
     }
 
     @Test
-    @DisplayName("of material mixes in as much of it, as cold as it is outdoors")
+    @DisplayName("of material mixes in as much of it, as warm as it is where it lies")
     void added() {
         Event.Add add = (Event.Add) events(Remedy.MIX_IN_DRY_CARBON, stuff("straw-general", 12, 1, 0, 0))
                 .get(0);
         assertEquals(12, add.matter().dryKg() + add.matter().waterKg(), 1e-6);
-        assertEquals(3, add.temperatureC());
+        assertEquals(5, add.temperatureC());
         assertTrue(add.mixed());
         assertEquals(
                 List.of(), events(Remedy.ADD_GREENS, stuff("straw-general", 0.005, 1, 0, 0)), "crumbs are nothing");
@@ -147,7 +147,12 @@ class TreatmentTest {
                 .of(Map.of(Remedy.ADD_GREENS, List.of(stuff("straw-general", 12, 1, 0, 0))))
                 .events()
                 .get(0);
-        assertEquals(-10, frosty.temperatureC());
+        assertEquals(5, frosty.temperatureC());
+        Event.Add leaves = (Event.Add) new Treatment(PILE, -30)
+                .of(Map.of(Remedy.ADD_GREENS, List.of(stuff("leaves-mixed", 12, 1, 0, 0))))
+                .events()
+                .get(0);
+        assertEquals(0.5, leaves.temperatureC(), "frozen stuff is not mixed in");
     }
 
     @Test

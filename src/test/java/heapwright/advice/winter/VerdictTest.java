@@ -36,6 +36,7 @@ class VerdictTest {
                 marks,
                 age,
                 60,
+                Warmth.unknown(),
                 false);
     }
 
