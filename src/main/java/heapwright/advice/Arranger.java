@@ -164,7 +164,8 @@ final class Arranger {
         RemedyInfo info = knowledge.remedies().get(remedy);
         List<DoseAmount> amounts = doses.apply(remedy);
         Optional<Gain> gain = effects.of(remedy, amounts).filter(g -> !g.useless());
-        double days = gain.filter(g -> ofPace(why))
+        // A model that cannot tell whether a step wins anything does not order it: the table does.
+        double days = gain.filter(g -> ofPace(why) && (g.asleep() || g.tells()))
                 .map(g -> Worth.inCoin(info, g))
                 .orElse(info.effectDays().likely());
         double whole = Worth.of(info, why, days);

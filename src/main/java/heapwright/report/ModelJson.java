@@ -44,6 +44,7 @@ public final class ModelJson {
         root.put("from", first.toString());
         root.put("to", first.plusDays(ahead.core().likely().length - 1L).toString());
         root.put("headline", new OutlookReport(words, false).headline(ahead));
+        root.put("fits", ahead.fits());
         words.toCheck(ahead.model().pile()).forEach(root.putArray("toCheck")::add);
         new AlarmJson(words).write(root, Optional.empty());
         premises(root, ahead.model());
@@ -108,7 +109,7 @@ public final class ModelJson {
 
     /** A date past the time looked at is not known and left out. */
     private static void readyDate(ObjectNode node, String name, double day, Ahead ahead, LocalDate first) {
-        if (day < ahead.lookedDays()) {
+        if (ahead.fits() && day < ahead.lookedDays()) {
             node.put(name, first.plusDays(Math.round(day)).toString());
         }
     }

@@ -79,6 +79,9 @@ public final class OutlookReport {
     }
 
     private String ready(Ahead ahead, LocalDate first) {
+        if (!ahead.fits()) {
+            return words.text("outlook.misfit", words.figures().temperatureDifference(Math.abs(ahead.missK())));
+        }
         Outlook f = ahead.figures();
         if (f.readyDay().likely() >= ahead.lookedDays()) {
             return words.text(

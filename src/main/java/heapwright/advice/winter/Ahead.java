@@ -11,6 +11,7 @@ import heapwright.process.heat.Range;
 import heapwright.process.heat.Readiness;
 import heapwright.process.heat.Retrace;
 import heapwright.process.heat.Spread;
+import heapwright.process.heat.Stage;
 import heapwright.process.heat.Weather;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ import java.util.Optional;
  *
  * @param model the pile
  * @param fresh whether it is only planned or just built, so that it can still be built otherwise
+ * @param missK kelvin by which a reading of late missed the fitted model; see {@link #fits}
  * @param core core by day to the end of the look ahead, 10th to 90th percentile; day 0 is {@link #firstDay}
  * @param mid mean over the pile, the same
  * @param skin outermost layer, the same
@@ -30,12 +32,13 @@ import java.util.Optional;
  * @param likely the course at the likely figures, to the end of the look ahead
  * @param figures its figures at the end of the look ahead; the day ready counts from {@link #firstDay} and may lie later
  * @param lookedDays days looked ahead for the day ready
- * @param wish the answer to the day on which it is wanted, if there is one
- * @param plans other ways, each against this pile as it is
+ * @param wish the answer to the day on which it is wanted, if there is one and the model fits
+ * @param plans other ways, each against this pile as it is; none where the model does not fit
  */
 public record Ahead(
         PileModel model,
         boolean fresh,
+        double missK,
         Bands core,
         Bands mid,
         Bands skin,
@@ -52,6 +55,9 @@ public record Ahead(
     private static final int LEAST_LOOK = 240;
     private static final int MOST_LOOK = 420;
     private static final int EARLIER = 28;
+    /** From a reading of today on, the band grows to its full width within so many days (judgement). */
+    private static final int UNSURE_AFTER_DAYS = 7;
+
     /** Of a pile whose recipe is not told. */
     private static final Spread WIDE = new Spread(0.10, 0.30, 0.5, 0.40, 0.6, 0.5, 5, 0.3, 3, 3.0, 4.0);
 
@@ -88,15 +94,25 @@ public record Ahead(
         return new Ahead(
                 model,
                 fresh,
-                window.core(),
+                now.stage().missK(),
+                measuredToday(model) ? window.core().growing(UNSURE_AFTER_DAYS) : window.core(),
                 window.bands(Day::midC),
                 window.bands(Day::skinC),
                 window.bands(Day::outdoorC),
                 likely,
                 figures,
                 look,
-                Wish.of(model, model.date(first), base.alone(), look),
-                plans(model, now, sky, base.of(SAMPLES_A_PLAN), fresh, wanted));
+                now.stage().fits() ? Wish.of(model, model.date(first), base.alone(), look) : Optional.empty(),
+                !now.stage().fits() ? List.of() : plans(model, now, sky, base.of(SAMPLES_A_PLAN), fresh, wanted));
+    }
+
+    /** Whether the model is one of this pile: else its dates are worth nothing, and none are given. */
+    public boolean fits() {
+        return Math.abs(missK) <= Stage.MISFIT_K;
+    }
+
+    private static boolean measuredToday(PileModel model) {
+        return model.cores().stream().anyMatch(c -> c.day() == model.age());
     }
 
     private static int first(PileModel model, boolean fresh) {

@@ -21,6 +21,9 @@ public final class StepTrials implements Effects {
 
     private final PileModel model;
     private final Treatment treatment;
+    /** A model that does not fit the pile has no days to tell of it. */
+    private final boolean fits;
+
     private final Map<Remedy, Optional<Gain>> tried = new EnumMap<>(Remedy.class);
     private final Comparison comparison;
 
@@ -28,6 +31,7 @@ public final class StepTrials implements Effects {
     public StepTrials(Story story) {
         this.model = story.model();
         PileState now = story.past().now();
+        this.fits = now.stage().fits();
         this.treatment = new Treatment(now, model.weatherAhead().airC(0));
         int days = Math.max(LEAST_DAYS, Math.min(MOST_DAYS, model.ahead()));
         this.comparison = new Comparison(now, model.weatherAhead(), List.of(), days, Spread.usual(), SAMPLES);
@@ -36,7 +40,7 @@ public final class StepTrials implements Effects {
     @Override
     public Optional<Gain> of(Remedy remedy, List<DoseAmount> doses) {
         return tried.computeIfAbsent(
-                remedy, r -> canTry(r, doses) ? Optional.of(gain(Map.of(r, doses))) : Optional.empty());
+                remedy, r -> fits && canTry(r, doses) ? Optional.of(gain(Map.of(r, doses))) : Optional.empty());
     }
 
     private Gain gain(Map<Remedy, List<DoseAmount>> steps) {

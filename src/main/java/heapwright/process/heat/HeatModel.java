@@ -10,7 +10,7 @@ public final class HeatModel {
     /**
      * The course of a pile.
      *
-     * @param start the pile on day 0
+     * @param start the pile on day 0; of one that stands already, day 0 is as it stands
      * @param weather the weather from day 0; past its end its last day stands
      * @param events what is done, in any order
      * @param days length of the run, 1–3,650
@@ -28,7 +28,11 @@ public final class HeatModel {
         Run run = new Run(start, weather, events, constants, shells);
         List<Day> all = new ArrayList<>(days);
         for (int d = 0; d < days; d++) {
-            run.live();
+            if (d == 0 && start.stage().standing()) {
+                run.stand();
+            } else {
+                run.live();
+            }
             all.add(run.read());
         }
         return new Course(all, run.tally.close(run.s));

@@ -21,6 +21,13 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
     /** A pile has stalled since its core was last at this, °C; judgement. */
     public static final double STALLED_C = 30;
 
+    /** The recipe counts as much as so many days of readings, and what was learned so long ago a third; judgement. */
+    private static final double RECIPE_DAYS = 5;
+
+    private static final double FORGETS_DAYS = 21;
+    /** A reading so long ago no longer says whether the model fits; judgement. */
+    private static final int LATELY_DAYS = 21;
+
     /** A rate that differs by more than this from that of a stretch, as a logarithm, begins another; judgement. */
     private static final double ANOTHER = 0.8;
 
@@ -46,7 +53,7 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
         Way way = way(start, weather, events, cores, marks, days, constants);
         Course course = new Course(way.lived, way.run.tally.close(way.run.s));
         Course healthy = HeatModel.run(healthy(start), weather, Variants.harmless(events), days, constants);
-        return new Retrace(course, stretches(course, healthy, way.biases), stalled(course), now(way.run.s));
+        return new Retrace(course, stretches(course, healthy, way.biases), stalled(course), now(way));
     }
 
     /** The pile at the end of its way, all its shells taken together; the same as {@link #now}, with less work. */
@@ -58,11 +65,14 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
             List<StateMark> marks,
             int days,
             Constants constants) {
-        return now(way(start, weather, events, cores, marks, days, constants).run.s);
+        return now(way(start, weather, events, cores, marks, days, constants));
     }
 
     /** A run at its end, what it lived through and the bias of each day. */
-    private record Way(Run run, List<Day> lived, List<Double> biases) {}
+    private record Way(Run run, List<Day> lived, List<Double> biases, List<Miss> misses) {}
+
+    /** What a reading still missed by after the fit, K. */
+    private record Miss(int day, double kelvin) {}
 
     private static Way way(
             PileState start,
@@ -80,6 +90,7 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
         Run run = new Run(start, weather, events, constants, Run.SHELLS);
         List<Day> lived = new ArrayList<>(days);
         List<Double> biases = new ArrayList<>(days);
+        List<Miss> misses = new ArrayList<>();
         Fit fit = new Fit(run);
         for (CoreReading reading : sorted) {
             int from = run.day;
@@ -91,6 +102,7 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
                 run.rateTimes = fit.bias(run, reading);
                 live(run, reading.day() + 1, lived, biases);
             }
+            misses.add(new Miss(reading.day(), reading.celsius() - run.s.temperature[0]));
             Fit.nudge(run, reading.celsius());
             lived.set(lived.size() - 1, run.read());
         }
@@ -99,7 +111,7 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
             mark.apply(run.s, run.tally);
         }
         live(run, days, lived, biases);
-        return new Way(run, lived, biases);
+        return new Way(run, lived, biases, misses);
     }
 
     private static void live(Run run, int until, List<Day> lived, List<Double> biases) {
@@ -166,15 +178,46 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
         return Variants.harmless(events);
     }
 
-    private static PileState now(Shells s) {
+    /** The rate that the readings taught: that of late counts most, and a few days say little. */
+    private static double learned(Way way) {
+        if (way.misses.isEmpty()) {
+            return 1;
+        }
+        int last = way.misses.get(way.misses.size() - 1).day();
+        double sum = 0;
+        double weight = RECIPE_DAYS;
+        for (int d = 0; d <= last; d++) {
+            double here = Math.exp((d - last) / FORGETS_DAYS);
+            sum += here * Math.log(way.biases.get(d));
+            weight += here;
+        }
+        return Math.exp(sum / weight);
+    }
+
+    /** Of the readings of late the one that fits worst. */
+    private static double missed(Way way) {
+        double worst = 0;
+        for (Miss miss : way.misses) {
+            boolean late = miss.day() > way.run.day - LATELY_DAYS;
+            if (late && Math.abs(miss.kelvin()) > Math.abs(worst)) {
+                worst = miss.kelvin();
+            }
+        }
+        return worst;
+    }
+
+    private static PileState now(Way way) {
+        Shells s = way.run.s;
         double quick = Shells.sum(s.quick);
         double slow = Shells.sum(s.slow);
         double lignin = Shells.sum(s.lignin);
         double dry = Tally.dry(s);
         double acid = 0;
+        double vigour = 0;
         double volume = Shells.sum(s.volume);
         for (int i = 0; i < s.n; i++) {
             acid += s.acid[i] * s.volume[i] / volume;
+            vigour += s.vigour[i] * s.volume[i] / volume;
         }
         double nitrogen = Tally.nitrogen(s);
         Matter matter = new Matter(
@@ -192,10 +235,14 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
                 s.length,
                 s.width,
                 matter,
-                standing(s, 0),
+                Math.max(-40, Math.min(80, Shells.coreC(standing(s, 0), standing(s, s.n - 1), s.n))),
                 standing(s, s.n - 1),
                 s.envelope,
-                new Stage(Math.min(2, s.loose), OptionalDouble.empty()));
+                new Stage(
+                        Math.min(2, s.loose),
+                        OptionalDouble.of(Math.max(0, Math.min(1, vigour))),
+                        learned(way),
+                        missed(way)));
     }
 
     /** Its temperature; just below freezing where most of it is ice, since 0 °C would mean that it is water. */

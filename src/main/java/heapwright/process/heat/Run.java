@@ -34,6 +34,7 @@ final class Run {
 
     private double pace = 900;
     private double heatW;
+    private boolean stood;
 
     Run(PileState start, Weather weather, List<Event> events, Constants c, int shells) {
         this(
@@ -42,6 +43,7 @@ final class Run {
                 weather,
                 events.stream().collect(Collectors.groupingBy(Event::day)),
                 c);
+        rateTimes = start.stage().rate();
     }
 
     /** A fork that goes on from the same state on its own. */
@@ -72,12 +74,19 @@ final class Run {
         was = new double[s.n];
     }
 
+    /** Lets a day pass that was lived already; what is done on it is done at the start of the next. */
+    void stand() {
+        stood = true;
+        day++;
+    }
+
     /** Lives through one day: events, sky, then the hours. */
     void live() {
         Outdoors out = Outdoors.of(weather.airC(day), weather.groundC(day));
-        for (Event event : events.getOrDefault(day, List.of())) {
-            Handling.apply(event, s, tally, out, c.kinetics().seed());
+        if (stood && day == 1) {
+            handle(0, out);
         }
+        handle(day, out);
         Handling.sky(s, tally, out, weather.precipitationMm(day));
         set.update(s, c, weather.windMs(day), rateTimes);
         pace = Math.min(pace, DAY_S / 12);
@@ -91,6 +100,12 @@ final class Run {
         }
         Handling.drain(s, tally);
         day++;
+    }
+
+    private void handle(int of, Outdoors out) {
+        for (Event event : events.getOrDefault(of, List.of())) {
+            Handling.apply(event, s, tally, out, c.kinetics().seed());
+        }
     }
 
     /** One step of dt seconds, or less where freezing shells ask for it; returns what was taken. */

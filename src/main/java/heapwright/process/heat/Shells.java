@@ -83,11 +83,21 @@ final class Shells {
             acid[i] = m.acidIndex();
             vigour[i] = start.stage().vigour().orElse(seed);
             oxygen[i] = 18;
-            double out = Math.pow((inner + outer) / 2, SPACING / 3);
-            double way = (out * out) / Math.pow((n - 0.5) / n, SPACING / 1.5);
-            heat[i] = heatAt(start.coreC() + (start.skinC() - start.coreC()) * way, dry(i), water[i]);
+            heat[i] = heatAt(start.coreC() + (start.skinC() - start.coreC()) * way(i, n), dry(i), water[i]);
         }
         derive();
+    }
+
+    /** How far the middle of a shell is on the way from the core (0) to the skin (1), as temperatures go. */
+    private static double way(int i, int n) {
+        double out = Math.pow((i + 0.5) / n, SPACING / 3);
+        return (out * out) / Math.pow((n - 0.5) / n, SPACING / 1.5);
+    }
+
+    /** The warmth of the core with which the innermost shell of a pile has a temperature, °C. */
+    static double coreC(double innermostC, double skinC, int n) {
+        double way = way(0, n);
+        return (innermostC - skinC * way) / (1 - way);
     }
 
     Shells(Shells other) {

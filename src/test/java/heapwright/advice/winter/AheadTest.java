@@ -8,12 +8,20 @@ import heapwright.advice.Forecaster;
 import heapwright.advice.TestPile;
 import heapwright.pile.Pile;
 import heapwright.process.heat.Bands;
+import heapwright.process.heat.Constants;
 import heapwright.process.heat.Range;
+import heapwright.process.heat.Retrace;
+import heapwright.report.Catalogue;
+import heapwright.report.OutlookReport;
+import heapwright.report.Units;
+import heapwright.report.Words;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("What lies ahead")
 class AheadTest {
@@ -217,5 +225,67 @@ class AheadTest {
         assertEquals(1, plan(frozen, Plan.TURNED_IN_TWO_WEEKS).freezesThrough());
         Ahead mild = of("2026-10-10", "2026-10-10", MILD, "");
         assertEquals(0, plan(mild, Plan.INSULATED).freezesThrough());
+    }
+
+    private static String core(String date, double celsius) {
+        return "{'date': '" + date + "', 'measured': {'core': {'value': " + celsius + ", 'unit': 'C'}}}";
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {4, 25, 58, 62.5})
+    @DisplayName("starts from the core measured today, and its highest is never below that")
+    void startsFromToday(double celsius) {
+        Ahead ahead =
+                FORECASTER.ahead(WinterPiles.good(core("2026-11-05", celsius))).orElseThrow();
+        assertEquals(celsius, ahead.core().likely()[0], 0.1);
+        assertEquals(celsius, ahead.core().low()[0], 0.1);
+        assertEquals(celsius, ahead.core().high()[0], 0.1);
+        assertEquals(celsius, ahead.likely().days().get(0).coreC(), 0.1);
+        assertTrue(
+                ahead.figures().peakC().low() >= celsius - 0.1, ahead.figures().toString());
+        assertEquals(1, ahead.likely().days().get(1).day());
+    }
+
+    @Test
+    @DisplayName("carries on the rate that the readings taught")
+    void learnedRate() {
+        String slow = core("2026-10-18", 22) + "," + core("2026-10-26", 20) + "," + core("2026-11-05", 18);
+        String quick = core("2026-10-18", 66) + "," + core("2026-10-26", 64) + "," + core("2026-11-05", 18);
+        double slowly = rate(WinterPiles.model(WinterPiles.good(slow)));
+        double quickly = rate(WinterPiles.model(WinterPiles.good(quick)));
+        assertTrue(slowly < 0.8 && slowly < quickly, slowly + " against " + quickly);
+        assertEquals(1, rate(WinterPiles.model(WinterPiles.good(""))), 1e-9, "nothing measured, nothing learned");
+    }
+
+    private static double rate(PileModel model) {
+        return Retrace.reached(
+                        model.start(),
+                        model.climate().weather(),
+                        model.events(),
+                        model.cores(),
+                        model.marks(),
+                        model.age() + 1,
+                        Constants.standard())
+                .stage()
+                .rate();
+    }
+
+    /** No pile of thirty litres is at 65 °C after four weeks at -20 °C. */
+    @Test
+    @DisplayName("gives no dates and no other ways where a reading is far from what the model can be made to say")
+    void misfit() {
+        String year = "[-25,-25,-20,-12,-8,-4,-2,-4,-8,-12,-18,-24]";
+        Ahead ahead = FORECASTER
+                .ahead(TestPile.of("'built': '2026-12-10', 'asOf': '2027-01-10', 'place': {'monthlyMeanC': " + year
+                        + "}, 'recipe': [{'material': 'leaves-mixed', 'amount': 30, 'unit': 'L'}], 'log': ["
+                        + core("2027-01-10", 65) + "], 'aim': {'readyBy': '2027-06-01'}"))
+                .orElseThrow();
+        assertTrue(!ahead.fits(), "missed by " + ahead.missK());
+        assertTrue(ahead.plans().isEmpty() && ahead.wish().isEmpty());
+        Words words = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);
+        String headline = new OutlookReport(words, false).headline(ahead);
+        assertTrue(
+                headline.contains("The model does not fit this pile") && !headline.contains("Ready about"), headline);
+        assertTrue(FORECASTER.ahead(WinterPiles.good("")).orElseThrow().fits());
     }
 }

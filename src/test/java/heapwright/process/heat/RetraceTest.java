@@ -211,12 +211,40 @@ class RetraceTest {
         assertEquals(last.dryKg(), now.dryKg(), 1e-9 * last.dryKg());
         assertEquals(last.moistureMean(), now.moisture(), 1e-9);
         assertEquals(last.volumeM3(), now.volumeM3(), 1e-9);
-        assertEquals(last.coreC(), r.now().coreC(), 1e-9);
-        assertEquals(last.skinC(), r.now().skinC(), 1e-9);
+        Day today = HeatModel.run(r.now(), Weather.constant(5, 10), List.of(), 2, Fixtures.STANDARD)
+                .days()
+                .get(0);
+        assertEquals(last.coreC(), today.coreC(), 0.01, "the next run begins with today as it is");
+        assertEquals(last.skinC(), today.skinC(), 0.01);
+        assertEquals(last.volumeM3(), today.volumeM3(), 1e-9);
         assertEquals(
                 r.course().ledger().nitrogenEnd(),
                 now.nitrogenKg(),
                 1e-9 * r.course().ledger().nitrogenEnd());
+    }
+
+    @Test
+    void whatIsDoneTodayTellsFromTomorrowOn() {
+        PileState now = read(measured(DRY, 30, 3), List.of(), 30).now();
+        List<Event> wet = List.of(new Event.Water(0, 50, 20));
+        Course plain = HeatModel.run(now, Weather.constant(5, 10), List.of(), 2, Fixtures.STANDARD);
+        Course watered = HeatModel.run(now, Weather.constant(5, 10), wet, 2, Fixtures.STANDARD);
+        assertEquals(plain.days().get(0), watered.days().get(0));
+        assertTrue(watered.last().massKg() > plain.last().massKg() + 20);
+    }
+
+    @Test
+    void aReadingThatNoRateMeetsIsAMiss() {
+        Retrace fits = read(measured(Fixtures.good(0.7), 20, 3), List.of(), 25);
+        assertTrue(fits.now().stage().fits());
+        assertTrue(
+                Math.abs(fits.now().stage().rate() - 1) < 0.5,
+                "rate " + fits.now().stage().rate());
+        Retrace hot = read(List.of(new CoreReading(0, 75)), List.of(), 10);
+        assertTrue(!hot.now().stage().fits(), "missed by " + hot.now().stage().missK());
+        assertTrue(hot.now().stage().missK() > 0, "the reading lies above the model");
+        Retrace before = read(List.of(new CoreReading(0, 75)), List.of(), 40);
+        assertTrue(before.now().stage().fits(), "what was missed long ago says nothing of today");
     }
 
     @Test

@@ -141,7 +141,7 @@ class ValuesTest {
         add(spans, "mark's day", 0, 3650, x -> new StateMark((int) Math.floor(x), NONE, NONE));
         add(spans, "mark's moisture", 0.01, 0.95, x -> new StateMark(0, OptionalDouble.of(x), NONE));
         add(spans, "loose", 0, 2, Stage::fresh);
-        add(spans, "vigour", 0, 1, x -> new Stage(0, OptionalDouble.of(x)));
+        add(spans, "vigour", 0, 1, x -> new Stage(0, OptionalDouble.of(x), 1, 0));
         add(spans, "mark's acid", 0, 1, x -> new StateMark(0, NONE, OptionalDouble.of(x)));
         add(spans, "air", -70, 60, x -> Weather.daily(x));
         add(spans, "rain a day", 0, 500, x -> Weather.constant(1, 3).withPrecipitation(x));
