@@ -59,7 +59,7 @@ public record Ahead(
     private static final int UNSURE_AFTER_DAYS = 7;
 
     /** Of a pile whose recipe is not told. */
-    private static final Spread WIDE = new Spread(0.10, 0.30, 0.5, 0.40, 0.6, 0.5, 5, 0.3, 3, 3.0, 4.0);
+    private static final Spread WIDE = new Spread(0.12, 0.35, 0.6, 0.45, 0.7, 0.8, 6, 0.4, 5, 4.0, 4.5);
 
     public Ahead {
         plans = List.copyOf(plans);

@@ -25,6 +25,9 @@ record Leaning(double working, double finished, double somethingWrong, double ju
     private static final double CLEARLY_K = 3;
 
     private static final int YOUNG_DAYS = 4;
+    /** A sound pile takes two to three days to warm (CORNPHYS); before that a cool one says nothing. */
+    private static final int WARMING_DAYS = 3;
+
     private static final int LEAST_DAYS_TO_FINISH = 60;
     private static final double WINTER_C = 10;
 
@@ -52,7 +55,7 @@ record Leaning(double working, double finished, double somethingWrong, double ju
                 degree(last.celsius() - WARM_C, CORE_WIDTH),
                 degree(last.celsius() - outdoor - WARM_EXCESS_K, CORE_WIDTH));
         double spent = model.age() >= LEAST_DAYS_TO_FINISH ? spent(past.course().last()) : 0;
-        double colder = colder(cores, healthy);
+        double colder = model.age() < WARMING_DAYS ? 0 : colder(cores, healthy);
         double winter = degree(WINTER_C - outdoor, AIR_WIDTH);
         boolean young = model.age() <= YOUNG_DAYS;
         double amiss = young || !mendable ? 0 : 1 - winter;

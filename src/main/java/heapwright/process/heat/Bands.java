@@ -1,10 +1,12 @@
 package heapwright.process.heat;
 
+import java.util.Arrays;
+
 /**
- * Low, likely and high of one figure, day by day: 10th, 50th and 90th percent of the samples.
+ * Low, likely and high of one figure, day by day.
  *
- * @param low the 10th percentile a day
- * @param likely the median a day
+ * @param low the 10th percentile of the samples a day
+ * @param likely the mean of the middle half of the samples a day
  * @param high the 90th percentile a day
  */
 public record Bands(double[] low, double[] likely, double[] high) {
@@ -32,5 +34,14 @@ public record Bands(double[] low, double[] likely, double[] high) {
             return sorted[0];
         }
         return sorted[i] + (at - i) * (sorted[i + 1] - sorted[i]);
+    }
+
+    /**
+     * The mean of the middle half of sorted values. A pile near the edge of starting is warm in one sample and cold in
+     * the next: there the median leaps from the one lot to the other, and this goes over step by step.
+     */
+    static double middle(double[] sorted) {
+        int from = sorted.length / 4;
+        return Arrays.stream(sorted, from, sorted.length - from).average().orElseThrow();
     }
 }

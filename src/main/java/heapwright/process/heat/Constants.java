@@ -24,10 +24,8 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
      * @param waterPerKg kg of water formed per kg of organic matter turned to gas
      * @param shiftC moves the temperature curve, K; 0 is the calibrated curve
      * @param halfSizeCm piece size at which the surface starts to rule the rate, cm
-     * @param seed vigour of the microbes in fresh matter, as a share of a grown population, above 0 to 1
-     * @param growthPerDay growth of that vigour at 20 °C, 1/day
-     * @param deathPerDayK2 loss of that vigour per square kelvin above {@code deathFromC}, 1/day·K²
-     * @param deathFromC temperature above which organisms begin to die, °C; 56 (CORNFS1: 60, CORNPHYS: 65)
+     * @param mesophiles organisms of the cool and the warm range
+     * @param thermophiles organisms of the hot range
      */
     public record Kinetics(
             double quickPerDay,
@@ -39,10 +37,8 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
             double waterPerKg,
             double shiftC,
             double halfSizeCm,
-            double seed,
-            double growthPerDay,
-            double deathPerDayK2,
-            double deathFromC) {
+            Guild mesophiles,
+            Guild thermophiles) {
         /** Scales the rates of the quick and the slow pools and sets the shift of the temperature curve, K. */
         public Kinetics varied(double quickTimes, double slowTimes, double newShiftC) {
             return new Kinetics(
@@ -55,12 +51,20 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
                     waterPerKg,
                     newShiftC,
                     halfSizeCm,
-                    seed,
-                    growthPerDay,
-                    deathPerDayK2,
-                    deathFromC);
+                    mesophiles,
+                    thermophiles);
         }
     }
+
+    /**
+     * Organisms of one range of temperature.
+     *
+     * @param seed their vigour in fresh matter, as a share of a grown population, above 0 to 1
+     * @param growthPerDay growth of that vigour where their temperature factor is 1, 1/day
+     * @param deathPerDayK2 loss of that vigour per square kelvin above {@code deathFromC}, 1/day·K²
+     * @param deathFromC temperature above which they begin to die, °C
+     */
+    public record Guild(double seed, double growthPerDay, double deathPerDayK2, double deathFromC) {}
 
     /**
      * Conduction, air and vapour.
@@ -125,8 +129,19 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
     /** The calibrated constants. */
     public static Constants standard() {
         return new Constants(
-                new Kinetics(0.047, 0.0052, 0.0004, 0.30, 1.30, 14.0e6, 0.55, 0.0, 5.0, 0.3, 1.6, 0.12, 56),
-                new Transport(0.05, 0.75, 0.75, 0.15, 0.9e-9, 0.5, 0.05, 1.0),
+                new Kinetics(
+                        0.057,
+                        0.0056,
+                        0.0003,
+                        0.30,
+                        1.30,
+                        14.0e6,
+                        0.55,
+                        0.0,
+                        5.0,
+                        new Guild(0.3, 2.5, 0.03, 43.5),
+                        new Guild(0.5, 2.0, 0.2, 55.5)),
+                new Transport(0.05, 0.75, 0.75, 0.15, 1.25e-9, 0.5, 0.05, 1.0),
                 new Nitrogen(28.0, 10.0, 0.02),
                 new Acid(0.15, 8.0),
                 new Settling(1.6, 8.0));

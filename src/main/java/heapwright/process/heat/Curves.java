@@ -16,14 +16,16 @@ final class Curves {
     private static final double PER_K = 4;
     private static final int SIZE = 641;
 
-    private static final double[] RATE = new double[SIZE];
+    private static final double[] MESOPHILES = new double[SIZE];
+    private static final double[] THERMOPHILES = new double[SIZE];
     private static final double[] WATER = new double[SIZE];
     private static final double[] HEAT = new double[SIZE];
 
     static {
         for (int i = 0; i < SIZE; i++) {
             double c = LOW + i / PER_K;
-            RATE[i] = Factors.temperature(c);
+            MESOPHILES[i] = Factors.mesophiles(c);
+            THERMOPHILES[i] = Factors.thermophiles(c);
             double pressure = 610.94 * Math.exp(17.625 * c / (c + 243.04));
             WATER[i] = 0.622 * pressure / Math.max(2.0e4, 101325 - pressure);
             HEAT[i] = WATER[i] * (VAPOUR_J + VAPOUR_J_K * c);
@@ -32,12 +34,25 @@ final class Curves {
 
     private Curves() {}
 
+    /** That of a grown community of both. */
     static double rate(double c) {
-        return value(RATE, c);
+        return value(MESOPHILES, c) + value(THERMOPHILES, c);
     }
 
-    static double rateSlope(double c) {
-        return slope(RATE, c);
+    static double mesophiles(double c) {
+        return value(MESOPHILES, c);
+    }
+
+    static double mesophilesSlope(double c) {
+        return slope(MESOPHILES, c);
+    }
+
+    static double thermophiles(double c) {
+        return value(THERMOPHILES, c);
+    }
+
+    static double thermophilesSlope(double c) {
+        return slope(THERMOPHILES, c);
     }
 
     /** kg of water per kg of dry air at saturation. */

@@ -13,8 +13,10 @@ final class Decay {
     /** kg/s of oxygen asked for at the shell's temperature and full oxygen. */
     final double[] demand;
 
-    /** Temperature and acid factor of each shell, as last assessed. */
-    private final double[] warmth;
+    /** Temperature factors and acid factor of each shell, as last assessed. */
+    private final double[] mesophiles;
+
+    private final double[] thermophiles;
 
     private final double[] mildness;
     private final double[] quickPart;
@@ -30,7 +32,8 @@ final class Decay {
         this.n = n;
         potential = new double[n];
         demand = new double[n];
-        warmth = new double[n];
+        mesophiles = new double[n];
+        thermophiles = new double[n];
         mildness = new double[n];
         quickPart = new double[n];
         slowPart = new double[n];
@@ -43,10 +46,11 @@ final class Decay {
         double perKg = (1 - k.humusYield()) * k.oxygenPerKg();
         for (int i = 0; i < n; i++) {
             double warm = s.temperature[i];
-            double f = Curves.rate(warm - k.shiftC());
-            warmth[i] = f;
+            mesophiles[i] = Curves.mesophiles(warm - k.shiftC());
+            thermophiles[i] = Curves.thermophiles(warm - k.shiftC());
+            double f = s.mesophiles[i] * mesophiles[i] + s.thermophiles[i] * thermophiles[i];
             mildness[i] = Factors.acid(set.ph[i], warm);
-            double here = s.vigour[i] * (1 - s.ice[i]) * mildness[i];
+            double here = (1 - s.ice[i]) * mildness[i];
             double quick = drawn(set.quickRate[i] * here, f * dt) * s.quick[i];
             double slow = drawn(set.slowRate[i] * here, f * dt) * s.slow[i];
             double lignin = drawn(set.ligninRate[i] * here, f * dt) * s.lignin[i];
@@ -95,8 +99,8 @@ final class Decay {
         double freed = food > 0 ? s.nitrogenFood[i] * (quick + slow) / food : 0;
         double wanted = (quick + slow) * Matter.CARBON_SHARE / c.nitrogen().criticalRatio();
         double bound = Math.min(wanted, freed + s.ammonium[i] / DAY_S);
-        double mild = Factors.ramp(1 - Math.abs(s.temperature[i] - 25) / 20) * oxygenFactor[i] * (1 - s.ice[i]);
-        double nitrified = c.nitrogen().nitrifyPerDay() / DAY_S * mild * s.ammonium[i];
+        double damp = Factors.ramp(1 - Math.abs(s.temperature[i] - 25) / 20) * oxygenFactor[i] * (1 - s.ice[i]);
+        double nitrified = c.nitrogen().nitrifyPerDay() / DAY_S * damp * s.ammonium[i];
         double gone = drawn(set.ammoniaRate[i] * briskness, dt) * s.ammonium[i];
         d[6] = -freed;
         d[7] = bound + nitrified;
@@ -107,7 +111,9 @@ final class Decay {
         double room = Factors.ramp((set.airSpace[i] - 0.15) / 0.15);
         double settle = s.loose / (1 + s.loose) / (c.settling().looseDays() * DAY_S);
         d[10] = -s.volume[i] * (shrink + settle) * room;
-        d[11] = growth(s, k, i, dt);
+        double mild = oxygenFactor[i] * (1 - s.ice[i]) * mildness[i];
+        d[11] = growth(k.mesophiles(), s.mesophiles[i], mesophiles[i] * mild, s.temperature[i] - k.shiftC(), dt);
+        d[12] = growth(k.thermophiles(), s.thermophiles[i], thermophiles[i] * mild, s.temperature[i] - k.shiftC(), dt);
         lostDry += gas;
         formedWater += d[1];
         lostNitrogen += gone;
@@ -117,13 +123,10 @@ final class Decay {
      * Growth follows the temperature curve up to three times that at 20 °C and needs oxygen; great heat kills. Mean over
      * dt, so that long steps settle where the rate itself would.
      */
-    private double growth(Shells s, Constants.Kinetics k, int i, double dt) {
-        double warm = s.temperature[i];
-        double v = s.vigour[i];
-        double speed = Math.min(3, warmth[i]) * oxygenFactor[i] * (1 - s.ice[i]) * mildness[i];
-        double grow = k.growthPerDay() / DAY_S * speed;
-        double over = Math.max(0, warm - k.deathFromC() - k.shiftC());
-        double die = k.deathPerDayK2() / DAY_S * over * over;
+    private static double growth(Constants.Guild guild, double v, double speed, double warm, double dt) {
+        double grow = guild.growthPerDay() / DAY_S * Math.min(3, speed);
+        double over = Math.max(0, warm - guild.deathFromC());
+        double die = guild.deathPerDayK2() / DAY_S * over * over;
         if (dt == 0) {
             return v * (grow * (1 - v) - die) + die * LEAST_VIGOUR;
         }

@@ -141,7 +141,7 @@ public record Ensemble(List<Course> courses) {
             }
             Arrays.sort(column);
             low[d] = Bands.percentile(column, 0.1);
-            likely[d] = Bands.percentile(column, 0.5);
+            likely[d] = Bands.middle(column);
             high[d] = Bands.percentile(column, 0.9);
         }
         return new Bands(low, likely, high);
@@ -161,6 +161,12 @@ public record Ensemble(List<Course> courses) {
             b.high()[d] = Math.max(b.high()[d], b.likely()[d] + least);
         }
         return b;
+    }
+
+    /** Range of one temperature a course, its likely value as in {@link Bands}; °C. */
+    public Range temperature(ToDoubleFunction<Course> figure) {
+        double[] sorted = courses.stream().mapToDouble(figure).sorted().toArray();
+        return new Range(Bands.percentile(sorted, 0.1), Bands.middle(sorted), Bands.percentile(sorted, 0.9));
     }
 
     /** Range of one figure a course. */

@@ -5,43 +5,61 @@ package heapwright.process.heat;
  * docs/method/heat.md.
  */
 public final class Factors {
-    /** Temperature at which the curve of {@link #temperature} stands at 1, °C. */
+    /** Where the activity of organisms of the cool and warm range would end by the square-root form, °C (calibrated). */
+    private static final double MESOPHILES_LEAST_C = -16.5;
+    /** Temperature at which heat has halved it, and the width of that fall, °C and K (calibrated; SOLE07: 44 °C). */
+    private static final double MESOPHILES_HALF_C = 43;
+
+    private static final double MESOPHILES_FALL_K = 1.8;
+    /** The range of the organisms of the hot range, °C, and their best against mesophiles at 20 °C (calibrated). */
+    private static final double THERMOPHILES_LEAST_C = 30;
+
+    private static final double THERMOPHILES_BEST_C = 58;
+    private static final double THERMOPHILES_MOST_C = 71;
+    private static final double THERMOPHILES_TIMES = 7.5;
+    /** Temperature at which {@link #temperature} stands at 1, °C. */
     private static final double REFERENCE_C = 20;
 
-    private static final double AT_REFERENCE = blend(REFERENCE_C);
-    /** Highest value of {@link #temperature}, reached near {@link #BEST_C}. */
-    public static final double PEAK = peak();
-    /** Temperature of fastest decay on the calibrated curve, °C. */
-    public static final double BEST_C = 59.5;
+    /** Temperature of fastest decay by a grown community, °C. */
+    public static final double BEST_C = best();
+    /** Highest value of {@link #temperature}. */
+    public static final double PEAK = temperature(BEST_C);
 
     private Factors() {}
 
-    /**
-     * Temperature factor, 1 at 20 °C: the mean of the farm variant of Haug's curve (BONI17 constants 10 and 50 °C) and
-     * the cardinal curve 5/58.6/71.6 °C (ROSSO93, RICHWALK), each relative to its own peak. It is small but above zero
-     * near 0 °C, so that a cold pile can start again as it warms (LYNCH96); freezing stops it elsewhere.
-     *
-     * @param celsius temperature; below 0 °C the value of 0 °C stands (ice is counted apart)
-     */
+    /** Temperature factor of a grown community of both ranges, 1 at 20 °C; below 0 °C the value of 0 °C stands. */
     public static double temperature(double celsius) {
-        return blend(Math.max(0, celsius)) / AT_REFERENCE;
+        return mesophiles(celsius) + thermophiles(celsius);
     }
 
-    private static double blend(double c) {
-        return 0.5 * haugFarm(c) / 17.94 + 0.5 * cardinal(c, 5, 58.6, 71.6);
+    /**
+     * Temperature factor of the organisms of the cool and warm range, 1 at 20 °C: the square-root form of RATKOWSKY82
+     * and, as they die, a fall towards 45 °C. It is small but above zero near 0 °C, so that a cold pile can start again
+     * as it warms (LYNCH96); freezing stops it elsewhere, and so the value of 0 °C stands below 0 °C.
+     */
+    public static double mesophiles(double celsius) {
+        double c = Math.max(0, celsius);
+        double root = (c - MESOPHILES_LEAST_C) / (REFERENCE_C - MESOPHILES_LEAST_C);
+        return root * root * alive(c) / alive(REFERENCE_C);
     }
 
-    private static double peak() {
+    private static double alive(double celsius) {
+        return 1 / (1 + Math.exp((celsius - MESOPHILES_HALF_C) / MESOPHILES_FALL_K));
+    }
+
+    /**
+     * Temperature factor of the organisms of the hot range: the cardinal curve (ROSSO93), against mesophiles at 20 °C.
+     */
+    public static double thermophiles(double celsius) {
+        return THERMOPHILES_TIMES * cardinal(celsius, THERMOPHILES_LEAST_C, THERMOPHILES_BEST_C, THERMOPHILES_MOST_C);
+    }
+
+    private static double best() {
         double best = 0;
-        for (double c = 40; c < 72; c += 0.1) {
-            best = Math.max(best, temperature(c));
+        for (double c = 30; c < THERMOPHILES_MOST_C; c += 0.1) {
+            best = temperature(c) > temperature(best) ? c : best;
         }
         return best;
-    }
-
-    /** Haug's temperature form with the constants of a farm model (BONI17): 1.066^(T−10) − 1.21^(T−50), not below 0. */
-    public static double haugFarm(double c) {
-        return Math.max(0, Math.pow(1.066, c - 10) - Math.pow(1.21, c - 50));
     }
 
     /** Cardinal temperature model with inflection (ROSSO93), 0–1. */

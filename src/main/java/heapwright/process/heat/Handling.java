@@ -23,7 +23,7 @@ final class Handling {
 
     private Handling() {}
 
-    static void apply(Event event, Shells s, Tally tally, Outdoors out, double seed) {
+    static void apply(Event event, Shells s, Tally tally, Outdoors out, Constants.Kinetics k) {
         if (event instanceof Event.Turn) {
             mix(s, tally, 0, TURN_LOSS, FLUFF, out);
         } else if (event instanceof Event.Loosen) {
@@ -39,7 +39,7 @@ final class Handling {
         } else if (event instanceof Event.Cover cover) {
             s.envelope = cover.envelope();
         } else if (event instanceof Event.Add add) {
-            lay(add, s, tally, out, seed);
+            lay(add, s, tally, out, k);
         }
         s.derive();
     }
@@ -79,10 +79,10 @@ final class Handling {
     }
 
     private static boolean perVolume(double[] q, Shells s) {
-        return q == s.acid || q == s.vigour;
+        return q == s.acid || q == s.mesophiles || q == s.thermophiles;
     }
 
-    private static void lay(Event.Add add, Shells s, Tally tally, Outdoors out, double seed) {
+    private static void lay(Event.Add add, Shells s, Tally tally, Outdoors out, Constants.Kinetics k) {
         Matter m = add.matter();
         int from = add.mixed() ? 0 : s.n / 2;
         double whole = 0;
@@ -100,7 +100,9 @@ final class Handling {
             double own = s.dry(i);
             s.add(i, m, share);
             s.acid[i] = (s.acid[i] * own + m.acidIndex() * m.dryKg() * share) / (own + m.dryKg() * share);
-            s.vigour[i] = (s.vigour[i] * own + seed * m.dryKg() * share) / (own + m.dryKg() * share);
+            double all = own + m.dryKg() * share;
+            s.mesophiles[i] = (s.mesophiles[i] * own + k.mesophiles().seed() * m.dryKg() * share) / all;
+            s.thermophiles[i] = (s.thermophiles[i] * own + k.thermophiles().seed() * m.dryKg() * share) / all;
             s.heat[i] += heat * share;
         }
         tally.heatBrought += heat;

@@ -19,6 +19,10 @@ final class Heat {
     private final int n;
     /** W at a rate factor of 1. */
     final double[] source;
+    /** How far the organisms of the two ranges have grown, as at the start of the step. */
+    private double[] mesophiles;
+
+    private double[] thermophiles;
     /** W released, as the last step had it. */
     final double[] released;
     /** kg/s of water gained as vapour, as the last step had it. */
@@ -81,6 +85,8 @@ final class Heat {
      */
     boolean step(Shells s, SlowTerms set, Air draught, Constants c, Outdoors out, double dt) {
         double shift = c.kinetics().shiftC();
+        mesophiles = s.mesophiles;
+        thermophiles = s.thermophiles;
         for (int i = 0; i < n; i++) {
             double dry = s.dry(i);
             liquid[i] = Shells.liquidCapacity(dry, s.water[i]);
@@ -88,7 +94,7 @@ final class Heat {
             melt[i] = Shells.MELT_J * s.water[i];
             before[i] = s.heat[i];
             next[i] = s.heat[i];
-            firstRate[i] = Curves.rate(s.temperature[i] - shift);
+            firstRate[i] = rate(i, s.temperature[i] - shift);
         }
         drying = set.drying * (1 - s.ice[n - 1]);
         boolean moving = true;
@@ -111,15 +117,25 @@ final class Heat {
     /** The balance at the present temperatures, W a shell into {@code dHeat}: the right-hand side itself. */
     void rates(Shells s, SlowTerms set, Air draught, Constants c, Outdoors out, double[] dHeat) {
         double shift = c.kinetics().shiftC();
+        mesophiles = s.mesophiles;
+        thermophiles = s.thermophiles;
         drying = set.drying * (1 - s.ice[n - 1]);
         for (int i = 0; i < n; i++) {
             t[i] = s.temperature[i];
             air[i] = Curves.AIR_J_K * t[i] + set.humidity[i] * Curves.vapourHeat(t[i]);
-            released[i] = source[i] * Curves.rate(t[i] - shift);
+            released[i] = source[i] * rate(i, t[i] - shift);
         }
         fluxes(set, draught, c, out);
         account(set, draught, c, out);
         System.arraycopy(flux, 0, dHeat, 0, n);
+    }
+
+    private double rate(int i, double c) {
+        return mesophiles[i] * Curves.mesophiles(c) + thermophiles[i] * Curves.thermophiles(c);
+    }
+
+    private double rateSlope(int i, double c) {
+        return mesophiles[i] * Curves.mesophilesSlope(c) + thermophiles[i] * Curves.thermophilesSlope(c);
     }
 
     private void linearise(SlowTerms set, double shift) {
@@ -128,7 +144,7 @@ final class Heat {
             slope[i] = Shells.slopeOf(next[i], liquid[i], melt[i], frozen[i]);
             air[i] = Curves.AIR_J_K * t[i] + set.humidity[i] * Curves.vapourHeat(t[i]);
             airSlope[i] = Curves.AIR_J_K + set.humidity[i] * Curves.vapourHeatSlope(t[i]);
-            released[i] = source[i] * 0.5 * (firstRate[i] + Curves.rate(t[i] - shift));
+            released[i] = source[i] * 0.5 * (firstRate[i] + rate(i, t[i] - shift));
         }
     }
 
@@ -142,7 +158,7 @@ final class Heat {
             double inward = i == 0 ? 0 : set.conductance[i];
             double back = i == 0 ? 0 : recovery * q[i];
             double dried = i == n - 1 ? drying * set.humidity[i] * Curves.vapourHeatSlope(t[i]) : 0;
-            double feed = source[i] * 0.5 * Curves.rateSlope(t[i] - shift);
+            double feed = source[i] * 0.5 * rateSlope(i, t[i] - shift);
             diagonal[i] = 1 - dt * slope[i] * (feed - outward - inward - (q[i + 1] + back) * airSlope[i] - dried);
             lower[i] = i == 0 ? 0 : -dt * slope[i - 1] * (inward + back * airSlope[i - 1]);
             upper[i] = i == n - 1 ? 0 : -dt * slope[i + 1] * (outward + q[i + 1] * airSlope[i + 1]);
@@ -186,11 +202,11 @@ final class Heat {
         for (int i = 0; i < n; i++) {
             double change = right[i];
             next[i] += change;
-            double rateSlope = Curves.rateSlope(t[i] - shift);
+            double steeper = rateSlope(i, t[i] - shift);
             double warmer = slope[i] * change;
             t[i] += warmer;
             air[i] += airSlope[i] * warmer;
-            released[i] += source[i] * 0.5 * rateSlope * warmer;
+            released[i] += source[i] * 0.5 * steeper * warmer;
             double exact = Shells.temperatureOf(next[i], liquid[i], melt[i], frozen[i]);
             moved |= Math.abs(warmer) > 1 || Math.abs(exact - t[i]) > CLOSE_K;
         }

@@ -37,7 +37,7 @@ public record Outlook(
                 .toArray();
         double beyond = days + readiness.restDays();
         long within = Arrays.stream(ready).filter(d -> d < days).count();
-        Range peak = ensemble.range(Course::peakC);
+        Range peak = ensemble.temperature(Course::peakC);
         Bands core = ensemble.core();
         double high = Arrays.stream(core.high()).max().orElseThrow();
         return new Outlook(

@@ -3,7 +3,7 @@ package heapwright.process.heat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -213,11 +213,13 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
         double lignin = Shells.sum(s.lignin);
         double dry = Tally.dry(s);
         double acid = 0;
-        double vigour = 0;
+        double mesophiles = 0;
+        double thermophiles = 0;
         double volume = Shells.sum(s.volume);
         for (int i = 0; i < s.n; i++) {
             acid += s.acid[i] * s.volume[i] / volume;
-            vigour += s.vigour[i] * s.volume[i] / volume;
+            mesophiles += s.mesophiles[i] * s.volume[i] / volume;
+            thermophiles += s.thermophiles[i] * s.volume[i] / volume;
         }
         double nitrogen = Tally.nitrogen(s);
         Matter matter = new Matter(
@@ -240,7 +242,7 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
                 s.envelope,
                 new Stage(
                         Math.min(2, s.loose),
-                        OptionalDouble.of(Math.max(0, Math.min(1, vigour))),
+                        Optional.of(new Vigour(Factors.ramp(mesophiles), Factors.ramp(thermophiles))),
                         learned(way),
                         missed(way)));
     }

@@ -30,7 +30,7 @@ public final class RightHandSide {
      * @param count number of shells
      */
     public RightHandSide(PileState start, double airC, double groundC, double windMs, Constants constants, int count) {
-        shells = new Shells(start, count, constants.kinetics().seed());
+        shells = new Shells(start, count, constants.kinetics());
         set = new SlowTerms(count);
         air = new Air(count);
         heat = new Heat(count);

@@ -12,7 +12,7 @@ final class Run {
 
     private static final double DAY_S = 86400;
     /** A step is chosen so that no inner shell moves more than this, K. */
-    private static final double STEP_K = 2.5;
+    private static final double STEP_K = 1.2;
 
     private static final double LONGEST_S = DAY_S / 4;
     private static final double SHORTEST_S = 300;
@@ -38,7 +38,7 @@ final class Run {
 
     Run(PileState start, Weather weather, List<Event> events, Constants c, int shells) {
         this(
-                new Shells(start, shells, c.kinetics().seed()),
+                new Shells(start, shells, c.kinetics()),
                 null,
                 weather,
                 events.stream().collect(Collectors.groupingBy(Event::day)),
@@ -104,7 +104,7 @@ final class Run {
 
     private void handle(int of, Outdoors out) {
         for (Event event : events.getOrDefault(of, List.of())) {
-            Handling.apply(event, s, tally, out, c.kinetics().seed());
+            Handling.apply(event, s, tally, out, c.kinetics());
         }
     }
 
@@ -160,7 +160,8 @@ final class Run {
         s.ammonium[i] = Math.max(0, s.ammonium[i] + dt * d[8]);
         s.acid[i] = Factors.ramp(s.acid[i] + dt * d[9]);
         s.volume[i] += dt * d[10];
-        s.vigour[i] = Factors.ramp(s.vigour[i] + dt * d[11]);
+        s.mesophiles[i] = Factors.ramp(s.mesophiles[i] + dt * d[11]);
+        s.thermophiles[i] = Factors.ramp(s.thermophiles[i] + dt * d[12]);
     }
 
     /** Today's readings, after {@link #live}. */

@@ -14,7 +14,7 @@ final class Shells {
     /** Nitrogen of a kg of lignin-rich matter, against that of a kg of food: wood is poor in it (judgement). */
     private static final double LIGNIN_NITROGEN = 0.3;
     /** Number of quantities a shell, for {@link #copyTo}. */
-    static final int QUANTITIES = 12;
+    static final int QUANTITIES = 13;
 
     final int n;
     /** Heat, J, above all water liquid at 0 °C. */
@@ -32,8 +32,11 @@ final class Shells {
     final double[] ammonium;
     final double[] acid;
     final double[] volume;
-    /** How far the microbes have grown, 0–1. */
-    final double[] vigour;
+    /** How far the organisms of the cool and warm range have grown, 0–1. */
+    final double[] mesophiles;
+
+    /** How far those of the hot range have grown, 0–1. */
+    final double[] thermophiles;
 
     /** Percent of oxygen: quasi-steady, kept as the next first guess. */
     final double[] oxygen;
@@ -52,7 +55,7 @@ final class Shells {
 
     Envelope envelope;
 
-    Shells(PileState start, int n, double seed) {
+    Shells(PileState start, int n, Constants.Kinetics k) {
         this.n = n;
         heat = new double[n];
         water = new double[n];
@@ -65,7 +68,8 @@ final class Shells {
         ammonium = new double[n];
         acid = new double[n];
         volume = new double[n];
-        vigour = new double[n];
+        mesophiles = new double[n];
+        thermophiles = new double[n];
         oxygen = new double[n];
         temperature = new double[n];
         ice = new double[n];
@@ -75,13 +79,17 @@ final class Shells {
         Matter m = start.matter();
         pieceCm = m.pieceCm();
         loose = start.stage().loose();
+        Vigour grown = start.stage()
+                .vigour()
+                .orElse(new Vigour(k.mesophiles().seed(), k.thermophiles().seed()));
         for (int i = 0; i < n; i++) {
             double inner = (double) i / n;
             double outer = (i + 1.0) / n;
             double share = Math.pow(outer, SPACING) - Math.pow(inner, SPACING);
             add(i, m, share);
             acid[i] = m.acidIndex();
-            vigour[i] = start.stage().vigour().orElse(seed);
+            mesophiles[i] = grown.mesophiles();
+            thermophiles[i] = grown.thermophiles();
             oxygen[i] = 18;
             heat[i] = heatAt(start.coreC() + (start.skinC() - start.coreC()) * way(i, n), dry(i), water[i]);
         }
@@ -113,7 +121,8 @@ final class Shells {
         ammonium = new double[n];
         acid = new double[n];
         volume = new double[n];
-        vigour = new double[n];
+        mesophiles = new double[n];
+        thermophiles = new double[n];
         oxygen = new double[n];
         temperature = new double[n];
         ice = new double[n];
@@ -135,7 +144,8 @@ final class Shells {
         System.arraycopy(other.ammonium, 0, ammonium, 0, n);
         System.arraycopy(other.acid, 0, acid, 0, n);
         System.arraycopy(other.volume, 0, volume, 0, n);
-        System.arraycopy(other.vigour, 0, vigour, 0, n);
+        System.arraycopy(other.mesophiles, 0, mesophiles, 0, n);
+        System.arraycopy(other.thermophiles, 0, thermophiles, 0, n);
         System.arraycopy(other.oxygen, 0, oxygen, 0, n);
         System.arraycopy(other.temperature, 0, temperature, 0, n);
         System.arraycopy(other.ice, 0, ice, 0, n);
@@ -233,7 +243,19 @@ final class Shells {
     /** The quantities of a shell in a fixed order, for a general integrator. */
     double[][] quantities() {
         return new double[][] {
-            heat, water, quick, slow, lignin, ash, nitrogenFood, nitrogenHumus, ammonium, acid, volume, vigour
+            heat,
+            water,
+            quick,
+            slow,
+            lignin,
+            ash,
+            nitrogenFood,
+            nitrogenHumus,
+            ammonium,
+            acid,
+            volume,
+            mesophiles,
+            thermophiles
         };
     }
 

@@ -147,11 +147,11 @@ class LeaningTest {
         Matter dry = Matter.of(1, 300, 0.30, 0.25, 0.40, 0.25, 30, 4);
         double[] degrees = new double[2];
         for (int i = 0; i < 2; i++) {
-            double core = i == 0 ? 21 : 19;
+            double core = i == 0 ? 28 : 26;
             Story story = Story.of(new PileModel(
                     WinterPiles.good(""),
                     PileState.cube(dry, 12, Envelope.slatted()),
-                    new Climate(LocalYear.Known.MONTHS, -9, Weather.constant(5, AGE + 61)),
+                    new Climate(LocalYear.Known.MONTHS, -9, Weather.constant(12, AGE + 61)),
                     List.of(),
                     List.of(today(core)),
                     List.of(),

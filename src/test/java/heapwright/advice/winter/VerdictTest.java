@@ -54,8 +54,8 @@ class VerdictTest {
         "5, 19.9, SOMETHING_WRONG",
         "30, 40, WORKING",
         "30, 39.9, SOMETHING_WRONG",
-        "-5, 10, WORKING",
-        "-5, 9.9, JUST_WINTER"
+        "-12, 3, WORKING",
+        "-12, 2.9, JUST_WINTER"
     })
     @DisplayName("is that it works from 40 °C or 15 K above outdoors")
     void warm(double air, double celsius, Verdict verdict) {
@@ -94,7 +94,10 @@ class VerdictTest {
         assertEquals(Verdict.JUST_WINTER, story(9.9, 5, core(0, low)).verdict());
         assertEquals(Verdict.WORKING, story(10, 5, core(0, low)).verdict());
         Matter dry = Matter.of(1, 300, 0.30, 0.25, 0.40, 0.25, 30, 4);
-        Story slow = Story.of(model(dry, 12, 5, List.of(core(0, 12)), List.of(), List.of()));
+        double least = Story.of(model(dry, 12, 5, List.of(core(0, 12)), List.of(), List.of()))
+                .healthy()
+                .low()[0];
+        Story slow = Story.of(model(dry, 12, 5, List.of(core(0, least)), List.of(), List.of()));
         assertTrue(slow.shortfallC() < 3, "short by " + slow.shortfallC());
         assertEquals(Verdict.SOMETHING_WRONG, slow.verdict(), "what can be mended is wrong before it shows");
     }

@@ -13,7 +13,18 @@ class AnalyticTest {
     static Constants plain(double quickPerDay, double conductivity) {
         Constants c = Constants.standard();
         return new Constants(
-                new Constants.Kinetics(quickPerDay, 0, 0, 0, 1.3, 14e6, 0, 0, 5, 1, 0, 0, 90),
+                new Constants.Kinetics(
+                        quickPerDay,
+                        0,
+                        0,
+                        0,
+                        1.3,
+                        14e6,
+                        0,
+                        0,
+                        5,
+                        new Constants.Guild(1, 0, 0, 90),
+                        new Constants.Guild(1, 0, 0, 90)),
                 new Constants.Transport(conductivity, 0, 0, 0, 1e-20, 0, 1e9, 1),
                 c.nitrogen(),
                 new Constants.Acid(0, 0),
@@ -27,7 +38,8 @@ class AnalyticTest {
     @Test
     void heatSpreadsInASphereAsTheParabolaOfSteadyConduction() {
         int n = 24;
-        Shells s = new Shells(PileState.cube(Matter.of(1, 500, 0.6, 0.25, 0.4, 0.25, 30, 2.5), 20, closed()), n, 1);
+        Shells s = new Shells(
+                PileState.cube(Matter.of(1, 500, 0.6, 0.25, 0.4, 0.25, 30, 2.5), 20, closed()), n, Fixtures.seeded(1));
         Constants c = plain(0, 0.4);
         SlowTerms set = new SlowTerms(n);
         set.update(s, c, 2, 1);
@@ -57,7 +69,7 @@ class AnalyticTest {
     void aBodyThatConductsWellCoolsAsOneLump() {
         Matter m = Matter.of(1, 500, 0.6, 0.25, 0.4, 0.25, 30, 2.5);
         PileState start = PileState.cube(m, 40, closed());
-        Shells s = new Shells(start, 8, 1);
+        Shells s = new Shells(start, 8, Fixtures.seeded(1));
         Constants c = plain(0, 1e5);
         SlowTerms set = new SlowTerms(8);
         set.update(s, c, 2, 1);
@@ -80,7 +92,8 @@ class AnalyticTest {
     void frostGoesInAsNeumannFound() {
         int n = 200;
         double cell = 0.005;
-        Shells s = new Shells(PileState.cube(Matter.of(1, 500, 0.6, 0.25, 0.4, 0.25, 30, 2.5), 0, closed()), n, 1);
+        Shells s = new Shells(
+                PileState.cube(Matter.of(1, 500, 0.6, 0.25, 0.4, 0.25, 30, 2.5), 0, closed()), n, Fixtures.seeded(1));
         double water = 300 * cell;
         double dry = 200 * cell;
         for (int i = 0; i < n; i++) {

@@ -151,10 +151,10 @@ final class CourseRun {
     }
 
     private Range range(PublishedFigure f) {
-        Range plain = ensemble.range(c -> figure(c, f));
         if (!f.what().isTemperature()) {
-            return plain;
+            return ensemble.range(c -> figure(c, f));
         }
+        Range plain = ensemble.temperature(c -> figure(c, f));
         double air = weather(course).airC(f.day() == null ? 0 : f.day() - 1);
         double least = MODEL_ERROR_K * Math.min(1, Math.abs(plain.likely() - air) / FULL_EXCESS_K);
         return new Range(

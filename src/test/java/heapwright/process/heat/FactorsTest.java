@@ -36,13 +36,6 @@ class FactorsTest {
         assertEquals(factor, Factors.cardinal(celsius, 5, 58.6, 71.6), 0.0055);
     }
 
-    @Test
-    void farmCurvePeaksAndEndsAsTabled() {
-        assertEquals(17.9, Factors.haugFarm(61.6), 0.05);
-        assertTrue(Factors.haugFarm(61.6) > Factors.haugFarm(60) && Factors.haugFarm(61.6) > Factors.haugFarm(63));
-        assertEquals(0, Factors.haugFarm(70.2), 0.1);
-    }
-
     @ParameterizedTest
     @CsvSource({"20,7,0.4", "20,8,3.8", "20,9,28", "40,8,13.5", "50,8.5,48", "60,8,34"})
     void freeAmmoniaAsTabled(double celsius, double ph, double percent) {
@@ -61,17 +54,33 @@ class FactorsTest {
         assertEquals(conductivity, Layer.snowConductivity(density), 0.001);
     }
 
+    /** The square-root form: the root of the rate is a line in temperature while heat does no harm (RATKOWSKY82). */
     @Test
-    void temperatureCurveStandsBetweenItsTwoForms() {
-        for (double c = 1; c < 71; c += 1) {
-            double relative = Factors.temperature(c) / Factors.PEAK;
-            double one = Factors.cardinal(c, 5, 58.6, 71.6);
-            double other = Factors.haugFarm(c) / 17.94;
-            assertTrue(relative >= Math.min(one, other) - 0.01, "at " + c);
-            assertTrue(relative <= Math.max(one, other) + 0.03, "at " + c);
+    void rootOfMesophilesIsALine() {
+        double perK = Math.sqrt(Factors.mesophiles(20)) - Math.sqrt(Factors.mesophiles(19));
+        for (double c = 1; c < 30; c += 1) {
+            assertEquals(
+                    perK, Math.sqrt(Factors.mesophiles(c)) - Math.sqrt(Factors.mesophiles(c - 1)), 0.001, "at " + c);
         }
+        assertEquals(Factors.mesophiles(0), Factors.mesophiles(-10), 1e-12);
+        assertTrue(Factors.mesophiles(0) > 0);
+    }
+
+    /** Decay doubles or so with 10 K between 10 and 30 °C (common practice, no source). */
+    @Test
+    void tenKelvinDoubleOrSo() {
+        for (double c = 10; c <= 20; c += 1) {
+            double times = Factors.temperature(c + 10) / Factors.temperature(c);
+            assertTrue(times > 1.5 && times < 2.5, times + " at " + c);
+        }
+    }
+
+    @Test
+    void organismsOfTheTwoRangesTakeTurns() {
         assertEquals(1, Factors.temperature(20), 1e-12);
-        assertTrue(Factors.temperature(0) > 0);
-        assertEquals(0, Factors.temperature(72), 1e-12);
+        assertEquals(0, Factors.thermophiles(29));
+        assertTrue(Factors.thermophiles(55) > 20 * Factors.mesophiles(55));
+        assertTrue(Factors.mesophiles(35) > 3 * Factors.thermophiles(35));
+        assertEquals(0, Factors.temperature(72), 1e-4);
     }
 }

@@ -11,6 +11,27 @@ final class Fixtures {
 
     private Fixtures() {}
 
+    /** The standard kinetics with both guilds at a vigour. */
+    static Constants.Kinetics seeded(double vigour) {
+        Constants.Kinetics k = STANDARD.kinetics();
+        return new Constants.Kinetics(
+                k.quickPerDay(),
+                k.slowPerDay(),
+                k.ligninPerDay(),
+                k.humusYield(),
+                k.oxygenPerKg(),
+                k.heatPerKgOxygen(),
+                k.waterPerKg(),
+                k.shiftC(),
+                k.halfSizeCm(),
+                seeded(k.mesophiles(), vigour),
+                seeded(k.thermophiles(), vigour));
+    }
+
+    private static Constants.Guild seeded(Constants.Guild g, double vigour) {
+        return new Constants.Guild(vigour, g.growthPerDay(), g.deathPerDayK2(), g.deathFromC());
+    }
+
     /** A well-built garden mix of a volume, m³: 58 % water, 500 kg/m³, C:N 30, pieces of 4 cm. */
     static Matter good(double volumeM3) {
         return Matter.of(volumeM3, 500, 0.58, 0.25, 0.40, 0.25, 30, 4);

@@ -26,9 +26,10 @@ class HandlingTest {
     @BeforeEach
     void hotInsideColdOutside() {
         Matter m = Matter.of(1.3, 400, 0.55, 0.25, 0.40, 0.25, 30, 4).withAcid(0.2);
-        s = new Shells(new PileState(1.5, 0.8, m, 60, 10, Envelope.bare()), N, SEED);
+        s = new Shells(new PileState(1.5, 0.8, m, 60, 10, Envelope.bare()), N, Fixtures.seeded(SEED));
         for (int i = 0; i < N; i++) {
-            s.vigour[i] = 0.9 - 0.1 * i;
+            s.mesophiles[i] = 0.9 - 0.1 * i;
+            s.thermophiles[i] = 0.2 + 0.1 * i;
             s.acid[i] = 0.1 + 0.05 * i;
             s.oxygen[i] = 3 + i;
         }
@@ -36,7 +37,7 @@ class HandlingTest {
     }
 
     private void apply(Event event) {
-        Handling.apply(event, s, tally, MILD, SEED);
+        Handling.apply(event, s, tally, MILD, Fixtures.seeded(SEED));
     }
 
     private static double sum(double[] all) {
@@ -78,7 +79,8 @@ class HandlingTest {
         for (int i = 1; i < N; i++) {
             assertEquals(s.temperature[0], s.temperature[i], 1e-9);
             assertEquals(s.quick[0] / s.volume[0], s.quick[i] / s.volume[i], 1e-9);
-            assertEquals(s.vigour[0], s.vigour[i], 1e-12);
+            assertEquals(s.mesophiles[0], s.mesophiles[i], 1e-12);
+            assertEquals(s.thermophiles[0], s.thermophiles[i], 1e-12);
             assertEquals(Air.OUTSIDE_OXYGEN, s.oxygen[i]);
         }
         assertEquals(acid, s.acid[0], 1e-12, "by volume");
@@ -110,12 +112,15 @@ class HandlingTest {
     @Test
     @DisplayName("a pile colder than outdoors, or frozen, gains and loses nothing by being turned")
     void turnedFrozen() {
-        s = new Shells(PileState.cube(Matter.of(1, 400, 0.55, 0.25, 0.40, 0.25, 30, 4), -5, Envelope.bare()), N, SEED);
+        s = new Shells(
+                PileState.cube(Matter.of(1, 400, 0.55, 0.25, 0.40, 0.25, 30, 4), -5, Envelope.bare()),
+                N,
+                Fixtures.seeded(SEED));
         tally = new Tally(s);
-        Handling.apply(new Event.Turn(0), s, tally, Outdoors.of(-20, 0), SEED);
+        Handling.apply(new Event.Turn(0), s, tally, Outdoors.of(-20, 0), Fixtures.seeded(SEED));
         assertEquals(0, tally.heatBrought, 1e-9);
         assertEquals(0, tally.waterVapour);
-        Handling.apply(new Event.Turn(0), s, tally, Outdoors.of(10, 8), SEED);
+        Handling.apply(new Event.Turn(0), s, tally, Outdoors.of(10, 8), Fixtures.seeded(SEED));
         assertEquals(0, tally.heatBrought, 1e-9);
     }
 
@@ -217,7 +222,8 @@ class HandlingTest {
             assertEquals(before.water[i] + m.waterKg() * part, s.water[i], 1e-9);
             assertEquals(before.volume[i] + 0.3 * part, s.volume[i], 1e-9);
             assertEquals((before.acid[i] * own + 0.8 * more) / (own + more), s.acid[i], 1e-12);
-            assertEquals((before.vigour[i] * own + SEED * more) / (own + more), s.vigour[i], 1e-12);
+            assertEquals((before.mesophiles[i] * own + SEED * more) / (own + more), s.mesophiles[i], 1e-12);
+            assertEquals((before.thermophiles[i] * own + SEED * more) / (own + more), s.thermophiles[i], 1e-12);
         }
         assertEquals((4 * dry + m.dryKg()) / (dry + m.dryKg()), s.pieceCm, 1e-9, "by dry mass");
         assertEquals(15 * (1050 * m.dryKg() + 4190 * m.waterKg()), tally.heatBrought, 1e-6);

@@ -67,7 +67,7 @@ class IntegratorTest {
         }
         double spread = Math.sqrt(square / days);
         assertTrue(spread < coreK, "root mean square of the core's difference: " + spread + " K");
-        double food = Tally.food(new Shells(start, n, 1));
+        double food = Tally.food(new Shells(start, n, Fixtures.seeded(1)));
         assertEquals(rhs.foodKg(y) / food, fast.last().foodLeftShare(), share);
         double water = fast.last().massKg() - fast.last().dryKg();
         assertEquals(rhs.waterKg(y), water, 0.02 * water);

@@ -65,10 +65,14 @@ final class Scenes {
         return run(PileState.cube(rich(volumeM3), 15, strawed), Weather.daily(air), 60);
     }
 
-    /** Row 12: 0.3 m³ at 2 °C outdoors. */
+    /** Row 12: a bin of a household, 20 L of mix on top every other day, at 2 °C outdoors. */
     static Course smallBin(boolean insulated) {
         Envelope foamed = Envelope.slatted().topped(Layer.foam(0.05)).wrapped(Layer.foam(0.05));
-        return run(good(0.3), 8, insulated ? foamed : Envelope.slatted(), 2, 40);
+        PileState first = new PileState(0.67, 0.67, good(0.1), 10, 10, insulated ? foamed : Envelope.slatted());
+        Event[] feeds = IntStream.range(1, 30)
+                .mapToObj(i -> (Event) new Event.Add(2 * i, good(0.02), 10, false))
+                .toArray(Event[]::new);
+        return run(first, Weather.constant(2, 60), 60, feeds);
     }
 
     /** Row 14: a large farm pile in light frost. */
@@ -184,7 +188,8 @@ final class Scenes {
     /** Row 9: sludge with chips, started on a day of the year; the first day at 45 °C. */
     static int hotDay(int dayOfYear, double startC) {
         double[] cold = {-17, -14, -6, 4, 12, 17, 19, 18, 12, 5, -5, -13};
-        Matter sludge = Matter.of(14, 620, 0.62, 0.16, 0.30, 0.30, 25, 4);
+        // One part of sludge to two and a half of chips, by the tables: the mix of biosolids-started-in-winter.
+        Matter sludge = Matter.of(14, 398, 0.62, 0.053, 0.363, 0.549, 16.1, 2.6);
         PileState start = new PileState(5, 2, sludge, startC, startC, Envelope.bare());
         return run(start, Weather.monthly(cold, dayOfYear, 220), 220)
                 .firstAtLeast(45)

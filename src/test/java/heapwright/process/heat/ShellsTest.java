@@ -15,7 +15,7 @@ class ShellsTest {
     private static final Matter MATTER = new Matter(200, 300, 0.25, 0.40, 0.25, 4, 1, 1.2, 3, 0.3);
 
     private static Shells shells(double coreC, double skinC, int n) {
-        return new Shells(new PileState(1.1, 1.3, MATTER, coreC, skinC, Envelope.slatted()), n, 0.3);
+        return new Shells(new PileState(1.1, 1.3, MATTER, coreC, skinC, Envelope.slatted()), n, Fixtures.seeded(0.3));
     }
 
     @Test
@@ -39,7 +39,8 @@ class ShellsTest {
             assertEquals(200 * share, s.dry(i), 1e-9);
             assertEquals(4 * share, s.nitrogen(i), 1e-12);
             assertEquals(0.3, s.acid[i]);
-            assertEquals(0.3, s.vigour[i]);
+            assertEquals(0.3, s.mesophiles[i]);
+            assertEquals(0.3, s.thermophiles[i]);
         }
     }
 
@@ -50,8 +51,10 @@ class ShellsTest {
         double food = Shells.sum(s.nitrogenFood) / 130;
         double wood = Shells.sum(s.nitrogenHumus) / 50;
         assertEquals(0.3, wood / food, 1e-9);
-        Shells ash =
-                new Shells(PileState.cube(new Matter(100, 50, 0, 0, 0, 1, 0, 1, 3, 0), 10, Envelope.bare()), 4, 0.3);
+        Shells ash = new Shells(
+                PileState.cube(new Matter(100, 50, 0, 0, 0, 1, 0, 1, 3, 0), 10, Envelope.bare()),
+                4,
+                Fixtures.seeded(0.3));
         assertEquals(0, Shells.sum(ash.nitrogenFood));
         assertEquals(1, Shells.sum(ash.nitrogenHumus), 1e-12);
     }

@@ -16,7 +16,7 @@ class StateMarkTest {
 
     private static Shells shells(Matter matter, double coreC, double skinC) {
         double side = Math.cbrt(matter.volumeM3());
-        return new Shells(new PileState(side, side, matter, coreC, skinC, Envelope.slatted()), 6, 0.3);
+        return new Shells(new PileState(side, side, matter, coreC, skinC, Envelope.slatted()), 6, Fixtures.seeded(0.3));
     }
 
     private static Tally moisture(Shells s, double share) {

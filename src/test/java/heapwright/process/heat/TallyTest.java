@@ -11,7 +11,7 @@ class TallyTest {
 
     private static Shells shells(double dryKg) {
         Matter matter = new Matter(dryKg, 2 * dryKg, 0.3, 0.2, 0.4, 0.1 * dryKg, 0.05 * dryKg, 1, 4, 0);
-        return new Shells(PileState.cube(matter, 10, Envelope.bare()), 4, 0.3);
+        return new Shells(PileState.cube(matter, 10, Envelope.bare()), 4, Fixtures.seeded(0.3));
     }
 
     private static Tally filled() {

@@ -141,7 +141,8 @@ class ValuesTest {
         add(spans, "mark's day", 0, 3650, x -> new StateMark((int) Math.floor(x), NONE, NONE));
         add(spans, "mark's moisture", 0.01, 0.95, x -> new StateMark(0, OptionalDouble.of(x), NONE));
         add(spans, "loose", 0, 2, Stage::fresh);
-        add(spans, "vigour", 0, 1, x -> new Stage(0, OptionalDouble.of(x), 1, 0));
+        add(spans, "mesophiles", 0, 1, x -> new Vigour(x, 0));
+        add(spans, "thermophiles", 0, 1, x -> new Vigour(0, x));
         add(spans, "mark's acid", 0, 1, x -> new StateMark(0, NONE, OptionalDouble.of(x)));
         add(spans, "air", -70, 60, x -> Weather.daily(x));
         add(spans, "rain a day", 0, 500, x -> Weather.constant(1, 3).withPrecipitation(x));
@@ -259,7 +260,8 @@ class ValuesTest {
         assertEquals((Curves.water(20.5) - Curves.water(20)) / 0.5, Curves.waterSlope(20.1), 2e-5);
         assertEquals((Curves.vapourHeat(20.5) - Curves.vapourHeat(20)) / 0.5, Curves.vapourHeatSlope(20.1), 50);
         assertEquals(1, Curves.rate(20), 1e-9);
-        assertEquals((Curves.rate(20.5) - Curves.rate(20)) / 0.5, Curves.rateSlope(20.1), 0.001);
+        assertEquals((Curves.mesophiles(20.5) - Curves.mesophiles(20)) / 0.5, Curves.mesophilesSlope(20.1), 0.001);
+        assertEquals((Curves.thermophiles(50.2) - Curves.thermophiles(50)) / 0.2, Curves.thermophilesSlope(50.1), 1e-9);
         assertEquals(Factors.temperature(33.1), Curves.rate(33.1), 0.001, "between the points of the table");
     }
 }
