@@ -20,6 +20,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Puts what the process model says into sentences. */
@@ -167,15 +168,28 @@ public final class ModelWords {
         if (gain.with().already()) {
             return won;
         }
-        String with = gain.with().likely()
-                ? words.text("gain.back", forty, days(gain.with().days()))
-                : words.text("gain.not-back", forty);
+        if (!gain.with().likely()) {
+            return won;
+        }
+        String with = words.text("gain.back", forty, days(gain.with().days()));
         String without = gain.without().likely()
                 ? words.text(
                         "gain.without",
                         date(today.plusDays(Math.round(gain.without().days().likely()))))
                 : words.text("gain.without-never");
-        return gain.with().likely() ? with + "; " + without + ". " + won : won + " " + with;
+        return with + "; " + without + ". " + won;
+    }
+
+    /** Once for all steps: that none of those tried is likely to bring the core back to 40 °C; empty where one is. */
+    Optional<String> noneWarms(List<Gain> gains, LocalDate today) {
+        boolean none = !gains.isEmpty()
+                && gains.stream().noneMatch(g -> g.with().likely() || g.with().already());
+        return none
+                ? Optional.of(words.text(
+                        "gain.none-warms",
+                        words.figures().temperature(40),
+                        date(today.plusDays(gains.get(0).days()))))
+                : Optional.empty();
     }
 
     /** A range of days as "5 (3–9)". */

@@ -8,12 +8,16 @@ import heapwright.process.heat.Bands;
 import heapwright.process.heat.Outlook;
 import heapwright.process.heat.Range;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Tells what lies ahead of a pile, and what other ways would buy. */
 public final class OutlookReport {
 
     private static final int ROWS = 8;
+
+    private static final int WEEK = 7;
+    private static final double TEN = 10;
 
     /** Less than this is no difference that a thermometer in a pile shows, K; judgement. */
     static final double AS_WARM_K = 0.5;
@@ -109,9 +113,7 @@ public final class OutlookReport {
                         words.text("outlook.mid"),
                         words.text("outlook.skin"),
                         words.text("outlook.outdoor")));
-        int days = ahead.core().likely().length;
-        for (int row = 0; row < ROWS; row++) {
-            int day = (int) Math.round((double) row * (days - 1) / (ROWS - 1));
+        for (int day : rows(ahead.core().likely())) {
             page.line(
                     0,
                     String.format(
@@ -123,6 +125,30 @@ public final class OutlookReport {
                             words.figures().temperature(ahead.outdoor().likely()[day])));
         }
         page.line(0, words.text("outlook.table-note"));
+    }
+
+    /** A row a week while the core is hot, and to the week after; then some at even distances to the end. */
+    static List<Integer> rows(double[] core) {
+        int last = core.length - 1;
+        int hot = 0;
+        for (int day = 0; day <= last; day++) {
+            if (core[day] >= Outlook.WARM_C) {
+                hot = Math.min(last, day + WEEK);
+            }
+        }
+        List<Integer> rows = new ArrayList<>();
+        for (int day = 0; day < hot; day += WEEK) {
+            rows.add(day);
+        }
+        int from = rows.isEmpty() ? 0 : Math.min(last, rows.get(rows.size() - 1) + WEEK);
+        int even = Math.max(2, Math.min(ROWS, (last - from) / WEEK + 1));
+        for (int row = 0; row < even; row++) {
+            int day = (int) Math.round(from + (double) row * (last - from) / (even - 1));
+            if (rows.isEmpty() || day > rows.get(rows.size() - 1)) {
+                rows.add(day);
+            }
+        }
+        return rows;
     }
 
     private String band(Bands bands, int day) {
@@ -144,14 +170,25 @@ public final class OutlookReport {
     /** The figures to the end of the look ahead, a sentence each. */
     public List<String> figures(Ahead ahead) {
         Outlook f = ahead.figures();
-        return List.of(
+        List<String> all = new ArrayList<>(List.of(
                 words.text("outlook.peak", temperatures(f.peakC())),
                 words.text("outlook.above", words.figures().temperature(40), model.days(f.daysAbove40())),
                 words.text("outlook.above", words.figures().temperature(55), model.days(f.daysAbove55())),
                 words.text("outlook.freezes", words.figures().number(100 * f.freezesThrough(), 0)),
-                words.text("outlook.mass", percents(f.massLeft())),
-                words.text("outlook.volume", percents(f.volumeLeft())),
-                ready(ahead, ahead.firstDay()));
+                mass(f.massLeft()),
+                words.text("outlook.volume", percents(f.volumeLeft()))));
+        if (ahead.fits()) {
+            all.add(ready(ahead, ahead.firstDay()));
+        }
+        return all;
+    }
+
+    /** A weight above today's is rain's doing and known to some ten percent. */
+    private String mass(Range left) {
+        double percent = 100 * left.likely();
+        return percent > 100
+                ? words.text("outlook.mass-more", words.figures().number(TEN * Math.round(percent / TEN), 0))
+                : words.text("outlook.mass", percents(left));
     }
 
     /**

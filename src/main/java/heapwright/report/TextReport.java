@@ -176,6 +176,11 @@ public final class TextReport {
                                 + words.way(step.main().remedy(), advice.pile()).name() + amounts(step, advice.pile()));
             }
         }
+        List<Gain> gains = steps.stream().flatMap(s -> s.main().gain().stream()).toList();
+        new ModelWords(words).noneWarms(gains, advice.pile().asOf()).ifPresent(none -> {
+            page.blank();
+            page.paragraph(0, 0, none);
+        });
     }
 
     private String amounts(Step step, Pile pile) {

@@ -141,4 +141,38 @@ class ModelReportsTest {
             assertFalse(text.contains("80"), text);
         }
     }
+
+    @Test
+    @DisplayName("say once for all steps that none of them brings the core back, and under no step")
+    void noneWarms() {
+        Range won = new Range(4, 8, 12);
+        Range half = new Range(0.4, 0.5, 0.6);
+        Gain.Back never = new Gain.Back(false, 0, new Range(90, 90, 90));
+        Gain.Back back = new Gain.Back(false, 0.9, new Range(20, 30, 60));
+        Gain cool = new Gain(90, won, won, won, never, never, half);
+        Gain warms = new Gain(90, won, won, won, back, never, half);
+        LocalDate today = LocalDate.of(2027, 1, 10);
+        ModelWords words = new ModelWords(WORDS);
+        String none = words.noneWarms(List.of(cool, cool), today).orElseThrow();
+        assertTrue(none.contains("none of these steps") && none.contains("10 Apr 2027"), none);
+        assertTrue(words.noneWarms(List.of(cool, warms), today).isEmpty());
+        assertTrue(words.noneWarms(List.of(), today).isEmpty(), "where no step was tried nothing is said");
+        assertFalse(words.gain(cool, today).contains("40"), words.gain(cool, today));
+    }
+
+    /** Invented: leaves alone, bone dry, under the rain of a winter. */
+    @Test
+    @DisplayName("never say in odd percents how much heavier rain makes a pile")
+    void heavier() {
+        Pile pile = TestPile.of("'built': '2026-10-10', 'asOf': '2026-10-10', 'place': {'latitude': 52},"
+                + "'recipe': [{'material': 'straw-general', 'amount': 400, 'unit': 'L'}]");
+        Ahead ahead = new Forecaster(TestPile.KNOWLEDGE).ahead(pile).orElseThrow();
+        assertTrue(ahead.figures().massLeft().likely() > 1, "rain makes it heavier");
+        String weight = new OutlookReport(WORDS, false)
+                .figures(ahead).stream()
+                        .filter(l -> l.startsWith("Weight"))
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(weight.matches("Weight against today: about \\d+0 %, rain and melt counted"), weight);
+    }
 }
