@@ -50,7 +50,7 @@ class SmoothTest {
             @ForAll @DoubleRange(min = 0.1, max = 2.7) double volumeM3,
             @ForAll @DoubleRange(min = -15, max = 20) double airC,
             @ForAll @DoubleRange(min = 0.4, max = 0.65) double moisture,
-            @ForAll @DoubleRange(min = 20, max = 50) double ratio) {
+            @ForAll @DoubleRange(min = 20, max = 40) double ratio) {
         near(new Pile(volumeM3, airC, moisture, ratio), new Pile(volumeM3 * 1.1, airC, moisture, ratio));
     }
 
@@ -60,7 +60,7 @@ class SmoothTest {
             @ForAll @DoubleRange(min = 0.1, max = 3) double volumeM3,
             @ForAll @DoubleRange(min = -15, max = 19) double airC,
             @ForAll @DoubleRange(min = 0.4, max = 0.65) double moisture,
-            @ForAll @DoubleRange(min = 20, max = 50) double ratio) {
+            @ForAll @DoubleRange(min = 20, max = 40) double ratio) {
         near(new Pile(volumeM3, airC, moisture, ratio), new Pile(volumeM3, airC + 0.5, moisture, ratio));
     }
 
@@ -70,7 +70,7 @@ class SmoothTest {
             @ForAll @DoubleRange(min = 0.1, max = 3) double volumeM3,
             @ForAll @DoubleRange(min = -15, max = 20) double airC,
             @ForAll @DoubleRange(min = 0.3, max = 0.6) double moisture,
-            @ForAll @DoubleRange(min = 20, max = 50) double ratio) {
+            @ForAll @DoubleRange(min = 20, max = 40) double ratio) {
         near(new Pile(volumeM3, airC, moisture, ratio), new Pile(volumeM3, airC, moisture + 0.01, ratio));
     }
 
@@ -80,7 +80,7 @@ class SmoothTest {
             @ForAll @DoubleRange(min = 0.1, max = 3) double volumeM3,
             @ForAll @DoubleRange(min = -15, max = 20) double airC,
             @ForAll @DoubleRange(min = 0.4, max = 0.65) double moisture,
-            @ForAll @DoubleRange(min = 15, max = 60) double ratio) {
+            @ForAll @DoubleRange(min = 15, max = 40) double ratio) {
         near(new Pile(volumeM3, airC, moisture, ratio), new Pile(volumeM3, airC, moisture, ratio * 1.1));
     }
 }
