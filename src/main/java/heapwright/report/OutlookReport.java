@@ -44,7 +44,9 @@ public final class OutlookReport {
         new CourseSketch(words).lines(CourseView.of(ahead)).forEach(l -> page.line(0, l));
         page.blank();
         table(page, ahead, first);
-        figures(page, ahead);
+        if (ahead.fits()) {
+            figures(page, ahead);
+        }
         plans(page, ahead);
         page.heading(words.text("outlook.premises"));
         model.premises(ahead.model()).forEach(l -> page.paragraph(0, 0, l));
@@ -63,6 +65,9 @@ public final class OutlookReport {
 
     /** What lies ahead, in two or three sentences. */
     public String headline(Ahead ahead) {
+        if (!ahead.fits()) {
+            return misfit(ahead);
+        }
         Outlook f = ahead.figures();
         String warm = words.text(
                 "outlook.headline",
@@ -82,10 +87,11 @@ public final class OutlookReport {
                 model.date(ahead.firstDay().plusDays(ahead.lookedDays())));
     }
 
+    private String misfit(Ahead ahead) {
+        return words.text("outlook.misfit", words.figures().temperatureDifference(Math.abs(ahead.missK())));
+    }
+
     private String ready(Ahead ahead, LocalDate first) {
-        if (!ahead.fits()) {
-            return words.text("outlook.misfit", words.figures().temperatureDifference(Math.abs(ahead.missK())));
-        }
         Outlook f = ahead.figures();
         if (f.readyDay().likely() >= ahead.lookedDays()) {
             return words.text(
@@ -169,18 +175,18 @@ public final class OutlookReport {
 
     /** The figures to the end of the look ahead, a sentence each. */
     public List<String> figures(Ahead ahead) {
+        if (!ahead.fits()) {
+            return List.of();
+        }
         Outlook f = ahead.figures();
-        List<String> all = new ArrayList<>(List.of(
+        return List.of(
                 words.text("outlook.peak", temperatures(f.peakC())),
                 words.text("outlook.above", words.figures().temperature(40), model.days(f.daysAbove40())),
                 words.text("outlook.above", words.figures().temperature(55), model.days(f.daysAbove55())),
                 words.text("outlook.freezes", words.figures().number(100 * f.freezesThrough(), 0)),
                 mass(f.massLeft()),
-                words.text("outlook.volume", percents(f.volumeLeft()))));
-        if (ahead.fits()) {
-            all.add(ready(ahead, ahead.firstDay()));
-        }
-        return all;
+                words.text("outlook.volume", percents(f.volumeLeft())),
+                ready(ahead, ahead.firstDay()));
     }
 
     /** A weight above today's is rain's doing and known to some ten percent. */

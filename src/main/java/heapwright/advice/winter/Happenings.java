@@ -17,6 +17,7 @@ import heapwright.process.heat.StateMark;
 import heapwright.process.heat.Weather;
 import heapwright.process.mixture.Footprint;
 import heapwright.process.mixture.Materials;
+import heapwright.process.mixture.PileMixture;
 import heapwright.process.mixture.Portion;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -55,6 +56,9 @@ final class Happenings {
     private final PileState start;
     private final Weather weather;
     private final int age;
+    /** Where the size told makes less or more of the recipe, it does so of all that went in. */
+    private final double times;
+
     private final List<Entry> entries;
     private final List<CoreReading> cores;
     private final TreeSet<Integer> hotDays;
@@ -65,6 +69,7 @@ final class Happenings {
         this.start = start;
         this.weather = weather;
         this.age = PileModel.age(pile);
+        this.times = PileMixture.timesTheRecipe(pile, materials);
         this.entries = pile.log().stream()
                 .filter(e -> day(e.date()) >= 0 && day(e.date()) <= age)
                 .toList();
@@ -130,7 +135,7 @@ final class Happenings {
 
     private void add(Ingredient one, int from, Map<Integer, List<Portion>> byDay) {
         int day = day(one.date());
-        Portion portion = PileModel.portion(one, materials);
+        Portion portion = PileModel.portion(one, materials).times(times);
         if (day >= from && day <= age && portion.kgWet().likely() > 0.01) {
             byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(portion);
         }

@@ -285,7 +285,9 @@ class AheadTest {
         Words words = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);
         String headline = new OutlookReport(words, false).headline(ahead);
         assertTrue(
-                headline.contains("The model does not fit this pile") && !headline.contains("Ready about"), headline);
+                headline.startsWith("The model does not fit this pile") && !headline.contains("Ready about"), headline);
+        assertTrue(!headline.contains("above 40") && !headline.contains("freezes through"), headline);
+        assertTrue(new OutlookReport(words, false).figures(ahead).isEmpty(), "what it reckons is of another pile");
         assertTrue(FORECASTER.ahead(WinterPiles.good("")).orElseThrow().fits());
     }
 }

@@ -7,10 +7,12 @@ import heapwright.advice.TestPile;
 import heapwright.pile.Pile;
 import heapwright.process.heat.Constants;
 import heapwright.process.heat.Day;
+import heapwright.process.heat.Event;
 import heapwright.process.heat.Retrace;
 import heapwright.process.mixture.MixtureCalculator;
 import heapwright.process.mixture.PileMixture;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -93,6 +95,23 @@ class ToldSizeTest {
         String later = "{'date': '2026-10-20', 'added': [{'material': 'leaves-mixed', 'amount': 540, 'unit': 'L'}]}";
         Pile pile = pile(heap(1.9), later);
         assertEquals(kilograms(pile("'kind': 'open-heap'", "")), kilograms(pile), 1e-6);
+    }
+
+    /** A thousand cubic metres are logged on a twentieth of one: the size told makes less of what was added, too. */
+    @Test
+    @DisplayName("makes less of what was added as well, where size and stuff cannot belong together")
+    void addedToo() {
+        Pile tiny = pile(
+                "'kind': 'unknown', 'length': {'value': 1, 'unit': 'm'}, 'width': {'value': 0.05, 'unit': 'm'},"
+                        + " 'height': {'value': 1, 'unit': 'm'}",
+                "{'date': '2026-10-20', 'added': [{'material': 'npk-10-10-10', 'amount': 1000000, 'unit': 'L'}]}");
+        Optional<PileModel> model = PileModel.of(tiny, WinterPiles.materials(tiny), List.of(), List.of());
+        double added = model.stream()
+                .flatMap(m -> m.events().stream())
+                .filter(Event.Add.class::isInstance)
+                .mapToDouble(e -> ((Event.Add) e).matter().nitrogenKg())
+                .sum();
+        assertTrue(added < 100, "kg of nitrogen in 50 L: " + added);
     }
 
     private static Day last(Pile pile) {
