@@ -1,6 +1,7 @@
 package heapwright.process.heat;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.databind.EnumNamingStrategies;
+import com.fasterxml.jackson.databind.annotation.EnumNaming;
 import java.util.List;
 
 /**
@@ -47,32 +48,24 @@ record PublishedCourse(
     }
 
     /** Courses are split in two by source, before any constant was moved because of them. */
+    @EnumNaming(EnumNamingStrategies.KebabCaseStrategy.class)
     enum Half {
         /** May set constants. */
-        @JsonProperty("set")
         SET,
         /** Never does: only looked at. */
-        @JsonProperty("kept")
         KEPT
     }
 
     /** Kind of pile. */
+    @EnumNaming(EnumNamingStrategies.KebabCaseStrategy.class)
     enum Kind {
-        @JsonProperty("home-bin")
         HOME_BIN,
-        @JsonProperty("fed-bin")
         FED_BIN,
-        @JsonProperty("hot-heap")
         HOT_HEAP,
-        @JsonProperty("manure")
         MANURE,
-        @JsonProperty("winter")
         WINTER,
-        @JsonProperty("chip-heap")
         CHIP_HEAP,
-        @JsonProperty("windrow")
         WINDROW,
-        @JsonProperty("leaf-pile")
         LEAF_PILE;
 
         String words() {
@@ -127,29 +120,21 @@ record PublishedCourse(
     }
 
     /** What holds a pile: as the product stands for the same containers, and three vessels of experiments. */
+    @EnumNaming(EnumNamingStrategies.KebabCaseStrategy.class)
     enum Walls {
-        @JsonProperty("bare")
         BARE(Envelope.bare()),
         /** Bare wire: nothing but the shape. */
-        @JsonProperty("wire")
         WIRE(Envelope.bare()),
-        @JsonProperty("slatted")
         SLATTED(Envelope.slatted()),
-        @JsonProperty("closed")
         CLOSED(new Envelope(0.1, 0.1, 0, 0.3, 0.2, 0.2, 0.1, 0.8)),
-        @JsonProperty("insulated")
         INSULATED(new Envelope(0.8, 1.0, 0.3, 0.3, 0.2, 0.2, 0.1, 0.9)),
         /** Insulated, but air passes as through slats. */
-        @JsonProperty("insulated-open")
         INSULATED_OPEN(new Envelope(0.8, 1.0, 0.3, 1, 0.7, 0.4, 0, 1)),
         /** Plastic with many holes, under a roof. */
-        @JsonProperty("barrel")
         BARREL(new Envelope(0.1, 0.1, 0.1, 1, 1, 1, 0, 1)),
         /** Foam all round, holes in it, under a roof. */
-        @JsonProperty("foamed")
         FOAMED(new Envelope(0.5, 0.5, 0.5, 1, 1, 1, 0, 1)),
         /** A bare heap under a roof. */
-        @JsonProperty("roofed")
         ROOFED(new Envelope(0, 0, 0, 1, 1, 0.2, 0, 0.6));
 
         private final Envelope envelope;
@@ -249,7 +234,7 @@ record PublishedCourse(
      * @param top layers of a new cover
      */
     record Deed(
-            @JsonProperty("do") String what,
+            String what,
             int day,
             Integer every,
             Integer until,

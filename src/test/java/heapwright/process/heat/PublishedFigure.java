@@ -1,6 +1,7 @@
 package heapwright.process.heat;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.databind.EnumNamingStrategies;
+import com.fasterxml.jackson.databind.annotation.EnumNaming;
 import java.util.OptionalDouble;
 
 /**
@@ -43,51 +44,37 @@ record PublishedFigure(
     }
 
     /** What a figure is of. */
+    @EnumNaming(EnumNamingStrategies.KebabCaseStrategy.class)
     enum What {
         /** Highest core temperature, °C. */
-        @JsonProperty("peak")
         PEAK,
         /** Day of it. */
-        @JsonProperty("peak-day")
         PEAK_DAY,
         /** Core after so many days, °C. */
-        @JsonProperty("core-on-day")
         CORE_ON_DAY,
         /** Skin after so many days, °C. */
-        @JsonProperty("skin-on-day")
         SKIN_ON_DAY,
         /** Lowest core from a day to another, °C. */
-        @JsonProperty("lowest-core")
         LOWEST_CORE,
         /** Highest core from a day to another, °C. */
-        @JsonProperty("highest-core")
         HIGHEST_CORE,
         /** First day on which the core has reached a temperature. */
-        @JsonProperty("day-at")
         DAY_AT,
         /** Days with the core at or above a temperature. */
-        @JsonProperty("days-over")
         DAYS_OVER,
         /** First day after the peak with the core within 5 K of the air. */
-        @JsonProperty("near-outdoors-day")
         NEAR_OUTDOORS_DAY,
         /** Volume left, as a share of all that went in. */
-        @JsonProperty("volume-left")
         VOLUME_LEFT,
         /** Height left, as a share of the height as built. */
-        @JsonProperty("height-left")
         HEIGHT_LEFT,
         /** Wet mass left, as a share of all that went in. */
-        @JsonProperty("mass-left")
         MASS_LEFT,
         /** Dry matter left, as a share of all that went in. */
-        @JsonProperty("dry-left")
         DRY_LEFT,
         /** Carbon lost, as a share of all that went in. */
-        @JsonProperty("carbon-lost")
         CARBON_LOST,
         /** Nitrogen lost, as a share of all that went in. */
-        @JsonProperty("nitrogen-lost")
         NITROGEN_LOST;
 
         /** Whether it is a temperature, so that a miss is told in kelvin. */
