@@ -6,7 +6,7 @@ import java.util.Arrays;
  * Low, likely and high of one figure.
  *
  * @param low 10th percentile
- * @param likely median
+ * @param likely median; of temperatures the mean of the middle half, see {@link Bands}
  * @param high 90th percentile
  */
 public record Range(double low, double likely, double high) {
