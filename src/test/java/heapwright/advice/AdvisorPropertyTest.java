@@ -16,6 +16,7 @@ import heapwright.pile.Entry;
 import heapwright.pile.Measured;
 import heapwright.pile.Pile;
 import heapwright.pile.PileArbitraries;
+import heapwright.process.dose.Cap;
 import heapwright.process.dose.DoseAmount;
 import heapwright.process.mixture.Band;
 import heapwright.process.mixture.Composition;
@@ -28,6 +29,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -35,6 +37,7 @@ import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Label;
 import net.jqwik.api.Property;
@@ -64,6 +67,29 @@ class AdvisorPropertyTest {
                         !h.rules().isEmpty() || h.undoes().isPresent(), h.remedy() + " is held without a reason"));
         dangerFirst(advice);
         readable(advice);
+    }
+
+    /** A generated pile once had two heights of one day: the cap went by their mean, this test by the later line. */
+    @Example
+    @Label("caps water by the mean of two heights of one day, whichever was written last")
+    void twoHeights() {
+        String low = "{'date': '2026-09-20', 'measured': {'height': {'value': 0.2, 'unit': 'm'}}}";
+        String high = "{'date': '2026-09-20', 'measured': {'height': {'value': 0.8, 'unit': 'm'}}}";
+        for (String log : List.of(low + ", " + high, high + ", " + low)) {
+            Pile pile = TestPile.of("'built': '2026-08-31', 'asOf': '2026-09-20',"
+                    + "'container': {'kind': 'open-heap', 'length': {'value': 1, 'unit': 'm'},"
+                    + "'width': {'value': 1, 'unit': 'm'}, 'height': {'value': 1, 'unit': 'm'}},"
+                    + "'limits': {'water-max-at-once': 20}, 'log': [" + log
+                    + ", {'date': '2026-09-20', 'seen': ['squeeze-crumbles', 'core-cold']}]");
+            DoseAmount water = options(TestPile.ADVISOR.advise(pile)).stream()
+                    .flatMap(o -> o.doses().stream())
+                    .filter(d -> d.dose() == Dose.WATER_TO_TARGET)
+                    .findFirst()
+                    .orElseThrow();
+            assertEquals(Optional.of(Cap.PER_CUBIC_METRE), water.cap());
+            assertEquals(20 * 0.5, water.litres().likely(), 1e-9);
+            dose(pile, water);
+        }
     }
 
     @Property(tries = 60, shrinking = ShrinkingMode.BOUNDED)
