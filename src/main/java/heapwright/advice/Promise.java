@@ -22,15 +22,16 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
 /**
- * Estimates from a single run how much the answer to each open sign would move the likelihoods: a run in which every
- * open sign is both seen and not. What a rule says there counts for an answer when that answer alone, with what is
- * known, gives the rule all its facts. Rules that wait for the absence of something may stay silent there, so this is an
- * estimate, good enough to choose which answers to run in full.
+ * Estimates from two runs how much the answer to each open sign would move the likelihoods: one in which every open sign
+ * is denied, and one in which it is seen as well. What a rule says there counts for an answer when that answer alone,
+ * with what is known, gives the rule all its facts. Rules that wait for the absence of something may stay silent there,
+ * so this is an estimate, good enough to choose which answers to run in full.
  */
 final class Promise {
 
@@ -115,12 +116,16 @@ final class Promise {
         List<Object> facts = new ArrayList<>(now.facts());
         facts.forEach(f -> enough.put(f, any()));
         for (Sign sign : open) {
-            SaidYes.facts(sign, knowledge).forEach(f -> answer(facts, f, yes(sign)));
             answer(facts, new Denied(sign, 0), no(sign));
         }
+        Set<Firing> fired = new LinkedHashSet<>(inference.unweighed(facts));
+        for (Sign sign : open) {
+            SaidYes.facts(sign, knowledge).forEach(f -> answer(facts, f, yes(sign)));
+        }
+        fired.addAll(inference.unweighed(facts));
         Set<Object> disputed = new HashSet<>();
         now.of(Contradicts.class).forEach(f -> disputed.add(f.result()));
-        for (Firing firing : inference.unweighed(facts)) {
+        for (Firing firing : fired) {
             BitSet alone = any();
             firing.because().forEach(f -> alone.and(enough.getOrDefault(f, NO_ANSWER)));
             enough.computeIfAbsent(firing.result(), r -> new BitSet(ANSWERS)).or(alone);

@@ -4,161 +4,174 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.Inference;
 import heapwright.advice.engine.Outcome;
 import heapwright.advice.engine.Weighed;
+import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
 import heapwright.knowledge.Cause;
+import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Sign;
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 
-/** The estimate of what an answer would move, beside a run of the rules with that answer. */
-@DisplayName("What an answer promises")
+/** The estimate of what an answer would move, from two runs, beside the many that it saves. */
+@DisplayName("The promise of an answer")
 class PromiseTest {
 
-    private static final List<Sign> OPEN = List.of(
-            Sign.SQUEEZE_STREAMS,
-            Sign.SQUEEZE_CRUMBLES,
-            Sign.SMELLS_SOUR,
-            Sign.SMELLS_AMMONIA,
-            Sign.MUCH_GRASS,
-            Sign.ANTS,
-            Sign.SQUEEZE_HOLDS);
+    private static final double HAIR = 1e-9;
 
-    private final Inference inference = new Inference(TestPile.ADVISOR.rulebook(), TestPile.KNOWLEDGE);
+    /** 36,680 of 36,720 when this was written: the rest are of rules that wait for the absence of some other answer. */
+    private static final double LEAST_ALIKE = 0.998;
 
-    /** How a yes and a no would move the likelihoods. */
-    private record Moves(Map<Cause, Double> yes, Map<Cause, Double> no) {}
+    private final Knowledge knowledge = TestPile.KNOWLEDGE;
+    private final Inference inference = new Inference(TestPile.ADVISOR.rulebook(), knowledge);
 
-    private Map<Sign, Moves> estimated(Outcome now, Collection<Sign> open) {
-        Map<Sign, Moves> moves = new EnumMap<>(Sign.class);
-        Promise.ranked(inference, TestPile.KNOWLEDGE, now, open, (sign, yes, no) -> {
-            moves.put(sign, new Moves(yes, no));
-            return 1;
-        });
-        return moves;
-    }
+    private static final List<List<Object>> KNOWN = List.of(
+            List.of(new Seen(Sign.CORE_COLD, 0), new Seen(Sign.HEATED_THEN_COOLED, 0)),
+            List.of(new Seen(Sign.SMELLS_AMMONIA, 0), new Seen(Sign.SQUEEZE_HOLDS, 0)),
+            List.of(new Seen(Sign.SQUEEZE_STREAMS, 0), new Seen(Sign.SQUEEZE_CRUMBLES, 0)));
 
-    private void agrees(Outcome now, List<Object> answer, Map<Cause, Double> estimated, double within) {
-        List<Object> facts = new ArrayList<>(now.facts());
-        facts.addAll(answer);
-        Map<Cause, Weighed> then = inference.run(facts).weighed();
-        Set<Cause> aside = EnumSet.noneOf(Cause.class);
-        now.of(SetAside.class).forEach(f -> aside.add(((SetAside) f.result()).cause()));
-        for (Cause cause : Cause.values()) {
-            if (!aside.contains(cause)) {
-                double run =
-                        then.get(cause).likelihood() - now.weighed().get(cause).likelihood();
-                assertEquals(run, estimated.getOrDefault(cause, 0.0), within, answer + " and " + cause);
+    /** What the estimate said of a sign. */
+    private record Told(Map<Cause, Double> ifYes, Map<Cause, Double> ifNo) {}
+
+    @Test
+    @DisplayName("is nearly always what the runs on yes and on no come to")
+    void likeTheRuns() {
+        int entries = 0;
+        int alike = 0;
+        for (List<Object> facts : KNOWN) {
+            Outcome now = inference.run(facts);
+            for (Map.Entry<Sign, Told> told : told(now).entrySet()) {
+                Map<Cause, Double> yes = moves(now, yes(facts, told.getKey()));
+                Map<Cause, Double> no = moves(now, no(facts, told.getKey()));
+                for (Cause cause : standing(now)) {
+                    for (double apart : new double[] {
+                        yes.get(cause) - told.getValue().ifYes().getOrDefault(cause, 0.0),
+                        no.get(cause) - told.getValue().ifNo().getOrDefault(cause, 0.0)
+                    }) {
+                        entries++;
+                        alike += Math.abs(apart) < HAIR ? 1 : 0;
+                    }
+                }
             }
         }
-    }
-
-    private void agrees(double within, Object... known) {
-        Outcome now = inference.run(List.of(known));
-        Map<Sign, Moves> all = estimated(now, OPEN);
-        assertTrue(all.size() > 3, all.keySet().toString());
-        all.forEach((sign, moves) -> {
-            agrees(now, SaidYes.facts(sign, TestPile.KNOWLEDGE), moves.yes(), within);
-            agrees(now, List.of(new Denied(sign, 0)), moves.no(), within);
-        });
+        assertTrue(entries > 5_000, "only " + entries);
+        assertTrue(alike >= LEAST_ALIKE * entries, alike + " of " + entries + " are alike");
     }
 
     @Test
-    @DisplayName("is what a run with that answer gives, where no rule waits for the absence of something")
-    void asARun() {
-        agrees(1e-9, new Seen(Sign.CORE_COLD, 0));
-    }
-
-    @Test
-    @DisplayName("is little more where the same witness was heard already")
-    void heardAlready() {
-        agrees(0.005, new Seen(Sign.SOGGY, 0), new Seen(Sign.SMELLS_ROTTEN_EGG, 0));
-    }
-
-    @ParameterizedTest
-    @EnumSource(
-            value = Sign.class,
-            names = {"SQUEEZE_STREAMS", "SMELLS_SOUR", "ANTS"})
-    @DisplayName("does not depend on what else is open")
-    void alone(Sign sign) {
-        Outcome now = inference.run(List.of(new Seen(Sign.CORE_COLD, 0)));
-        assertEquals(
-                estimated(now, List.of(sign)).get(sign), estimated(now, OPEN).get(sign));
-    }
-
-    @Test
-    @DisplayName("says which answers speak at all, and leaves out signs of which neither does")
+    @DisplayName("says that an answer speaks where the run on it differs, and names no answer that moves nothing alone")
     void speaks() {
-        Outcome now = inference.run(List.of(new Seen(Sign.CORE_COLD, 0)));
-        List<Promise.Candidate> ranked = Promise.ranked(
-                inference,
-                TestPile.KNOWLEDGE,
-                now,
-                List.of(Sign.MUCH_GRASS, Sign.SQUEEZE_STREAMS, Sign.NEVER_TURNED),
-                (sign, yes, no) -> 1);
-        assertEquals(
-                Set.of(
-                        new Promise.Candidate(Sign.MUCH_GRASS, true, false),
-                        new Promise.Candidate(Sign.SQUEEZE_STREAMS, true, true)),
-                Set.copyOf(ranked));
+        int tried = 0;
+        List<String> missed = new ArrayList<>();
+        for (List<Object> facts : KNOWN) {
+            Outcome now = inference.run(facts);
+            for (Promise.Candidate one : ranked(now, (sign, ifYes, ifNo) -> 0)) {
+                tried += 2;
+                if (!one.aYesSpeaks() && !results(now).equals(results(yes(facts, one.sign())))) {
+                    missed.add("yes " + one.sign() + facts.size());
+                }
+                if (!one.aNoSpeaks() && !results(now).equals(results(no(facts, one.sign())))) {
+                    missed.add("no " + one.sign() + facts.size());
+                }
+                assertTrue(one.aYesSpeaks() || one.aNoSpeaks(), one.toString());
+            }
+        }
+        assertEquals(List.of(), missed, missed.size() + " of " + tried);
     }
 
     @Test
-    @DisplayName("is nothing of a sign that cannot be seen beside what is known")
+    @DisplayName("leaves out what cannot be beside what is known, though not for an older quarrel")
     void impossible() {
-        Outcome soggy = inference.run(List.of(new Seen(Sign.SOGGY, 0)));
-        assertFalse(estimated(soggy, OPEN).containsKey(Sign.SQUEEZE_CRUMBLES));
-        Outcome cold = inference.run(List.of(new Seen(Sign.CORE_COLD, 0)));
-        assertTrue(estimated(cold, OPEN).containsKey(Sign.SQUEEZE_CRUMBLES));
+        List<Object> wet = List.of(new Seen(Sign.SQUEEZE_STREAMS, 0));
+        Set<Sign> asked = told(inference.run(wet)).keySet();
+        for (Sign sign : Sign.values()) {
+            if (!yes(wet, sign).of(Contradicts.class).isEmpty()) {
+                assertFalse(asked.contains(sign), sign + " is asked of a pile that streams");
+            }
+        }
+        assertTrue(asked.contains(Sign.SMELLS_SOUR));
+        assertFalse(told(inference.run(KNOWN.get(2))).isEmpty(), "nothing is asked where two answers are at odds");
     }
 
     @Test
-    @DisplayName("of what is explained by another finding is nothing")
-    void aside() {
-        List<Object> facts = List.of(new Seen(Sign.SOGGY, 0), new Seen(Sign.SMELLS_ROTTEN_EGG, 0));
-        Outcome now = inference.run(facts);
-        for (Cause cause : List.of(Cause.TOO_WET, Cause.TOO_LITTLE_AIR)) {
-            assertTrue(
-                    estimated(now, OPEN).values().stream().anyMatch(m -> m.yes().containsKey(cause)));
-            List<heapwright.advice.engine.Firing> explained =
-                    new HandRun().says(new SetAside(cause)).outcome().firings();
-            Outcome aside = now.with(explained);
-            assertTrue(estimated(aside, OPEN).values().stream()
-                    .flatMap(m -> Stream.of(m.yes(), m.no()))
-                    .noneMatch(m -> m.containsKey(cause)));
+    @DisplayName("orders the signs by worth, then by their name")
+    void order() {
+        Outcome now = inference.run(KNOWN.get(0));
+        List<Sign> byWorth = ranked(now, (sign, ifYes, ifNo) -> sign.ordinal() / 2).stream()
+                .map(Promise.Candidate::sign)
+                .toList();
+        assertTrue(byWorth.size() > 20);
+        for (int i = 1; i < byWorth.size(); i++) {
+            int before = byWorth.get(i - 1).ordinal();
+            int after = byWorth.get(i).ordinal();
+            assertTrue(before / 2 > after / 2 || before / 2 == after / 2 && before < after, byWorth.toString());
         }
     }
 
-    @Test
-    @DisplayName("puts the signs in order, the most first, of equals in the order of the table")
-    void order() {
-        Outcome now = inference.run(List.of(new Seen(Sign.CORE_COLD, 0)));
-        List<Sign> open = List.of(Sign.ANTS, Sign.SMELLS_SOUR, Sign.MUCH_GRASS, Sign.SQUEEZE_STREAMS);
-        assertEquals(
-                open.stream().sorted().toList(),
-                Promise.ranked(inference, TestPile.KNOWLEDGE, now, open, (sign, yes, no) -> 1).stream()
-                        .map(Promise.Candidate::sign)
-                        .toList());
-        Map<Sign, Double> worth =
-                Map.of(Sign.ANTS, 3.0, Sign.SMELLS_SOUR, 1.0, Sign.MUCH_GRASS, 4.0, Sign.SQUEEZE_STREAMS, 2.0);
-        assertEquals(
-                List.of(Sign.MUCH_GRASS, Sign.ANTS, Sign.SQUEEZE_STREAMS, Sign.SMELLS_SOUR),
-                Promise.ranked(inference, TestPile.KNOWLEDGE, now, open, (sign, yes, no) -> worth.get(sign)).stream()
-                        .map(Promise.Candidate::sign)
-                        .toList());
+    private Map<Sign, Told> told(Outcome now) {
+        Map<Sign, Told> told = new EnumMap<>(Sign.class);
+        ranked(now, (sign, ifYes, ifNo) -> {
+            told.put(sign, new Told(ifYes, ifNo));
+            return 0;
+        });
+        return told;
+    }
+
+    private List<Promise.Candidate> ranked(Outcome now, Promise.Worth worth) {
+        Set<Sign> seen = now.facts().stream()
+                .filter(Seen.class::isInstance)
+                .map(f -> ((Seen) f).sign())
+                .collect(Collectors.toSet());
+        List<Sign> open =
+                Arrays.stream(Sign.values()).filter(s -> !seen.contains(s)).toList();
+        return Promise.ranked(inference, knowledge, now, open, worth);
+    }
+
+    private Outcome yes(List<Object> facts, Sign sign) {
+        List<Object> with = new ArrayList<>(facts);
+        with.addAll(SaidYes.facts(sign, knowledge));
+        return inference.run(with);
+    }
+
+    private Outcome no(List<Object> facts, Sign sign) {
+        List<Object> with = new ArrayList<>(facts);
+        with.add(new Denied(sign, 0));
+        return inference.run(with);
+    }
+
+    private static Set<Object> results(Outcome run) {
+        return run.firings().stream().map(Firing::result).collect(Collectors.toCollection(HashSet::new));
+    }
+
+    /** The causes that the estimate reckons with: those that no other finding explains away. */
+    private static Set<Cause> standing(Outcome now) {
+        Set<Cause> aside = now.of(SetAside.class).stream()
+                .map(f -> ((SetAside) f.result()).cause())
+                .collect(Collectors.toSet());
+        return now.weighed().keySet().stream().filter(c -> !aside.contains(c)).collect(Collectors.toSet());
+    }
+
+    private static Map<Cause, Double> moves(Outcome before, Outcome after) {
+        Map<Cause, Double> moves = new EnumMap<>(Cause.class);
+        for (Map.Entry<Cause, Weighed> one : before.weighed().entrySet()) {
+            moves.put(
+                    one.getKey(),
+                    after.weighed().get(one.getKey()).likelihood()
+                            - one.getValue().likelihood());
+        }
+        return moves;
     }
 }
