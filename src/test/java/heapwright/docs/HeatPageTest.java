@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.process.heat.Behaviours;
 import heapwright.process.heat.CoursePaper;
+import heapwright.process.heat.CoursePicture;
 import java.nio.file.Path;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
 class HeatPageTest {
 
     private static final Path PAGE = Path.of("docs", "method", "heat.md");
+    private static final Path PICTURES = Path.of("docs", "method", "courses");
 
     @Test
     @DisplayName("gives the figures of the model as it is, to one unit of the last digit")
@@ -26,6 +28,21 @@ class HeatPageTest {
     @DisplayName("gives the scores on the published courses as they are, to one unit of the last digit")
     void courses() {
         made("courses", CoursePaper.text());
+    }
+
+    @Test
+    @DisplayName("shows eight published courses beside the model as it is")
+    void pictures() {
+        StringBuilder shown = new StringBuilder();
+        for (String id : CoursePicture.SHOWN) {
+            Path file = PICTURES.resolve(id + ".svg");
+            String wanted = CoursePicture.of(id);
+            if (!Drift.alike(wanted, Papers.read(file))) {
+                Papers.hold(file, wanted);
+            }
+            shown.append("![%s](courses/%s.svg)\n\n".formatted(CoursePicture.words(id), id));
+        }
+        made("pictures", shown.toString());
     }
 
     private static void made(String name, String wanted) {

@@ -65,8 +65,19 @@ final class CourseRun {
     private CourseRun(PublishedCourse course) {
         this.course = course;
         this.events = events(course);
-        this.ensemble = Ensemble.run(
-                start(course), weather(course), events, course.days(), Constants.standard(), Spread.usual(), SAMPLES);
+        this.ensemble = ensemble(course);
+    }
+
+    /** The samples of a course. */
+    static Ensemble ensemble(PublishedCourse course) {
+        return Ensemble.run(
+                start(course),
+                weather(course),
+                events(course),
+                course.days(),
+                Constants.standard(),
+                Spread.usual(),
+                SAMPLES);
     }
 
     /** The figures of a course beside those of the model as it stands. */
