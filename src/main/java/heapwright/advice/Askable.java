@@ -5,10 +5,12 @@ import heapwright.advice.fact.Did;
 import heapwright.advice.fact.Fixture;
 import heapwright.advice.fact.Grade;
 import heapwright.advice.fact.Has;
+import heapwright.advice.fact.Holds;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
 import heapwright.knowledge.Cause;
+import heapwright.knowledge.Condition;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
@@ -21,8 +23,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Which signs may be asked for: none that was measured or told already in another way, and none that would mean opening
- * a frozen pile.
+ * Which signs may be asked for: none that was measured or told already in another way, none of frost and snow in the
+ * warm months, and none that would mean opening a frozen pile.
  */
 final class Askable {
 
@@ -46,6 +48,9 @@ final class Askable {
                             Sign.SQUEEZE_CRUMBLES,
                             Sign.DUST_DRY,
                             Sign.SOGGY));
+
+    private static final Set<Sign> OF_THE_COLD = EnumSet.of(
+            Sign.FROST_AT_NIGHT, Sign.FROST_CRUST, Sign.FROZEN_THROUGH, Sign.SNOW_MELTS_ON_TOP, Sign.SNOW_MIXED_IN);
 
     private static final Set<Sign> TOLD_BY_RECIPE =
             EnumSet.of(Sign.MUCH_GRASS, Sign.MUCH_MANURE, Sign.MUCH_SAWDUST, Sign.ONLY_BROWNS);
@@ -72,10 +77,20 @@ final class Askable {
                 askable.remove(Sign.NEVER_TURNED);
             }
         }
+        if (warm(now)) {
+            askable.removeAll(OF_THE_COLD);
+        }
         if (frozen(now)) {
             askable.removeIf(s -> signs.get(s).where() == SignInfo.Where.INSIDE);
         }
         return List.copyOf(askable);
+    }
+
+    /** Whether date and place bring no cold for two months, and nothing else was seen. */
+    private static boolean warm(Outcome now) {
+        Set<Condition> holding = EnumSet.noneOf(Condition.class);
+        now.of(Holds.class).forEach(f -> holding.add(((Holds) f.result()).condition()));
+        return holding.contains(Condition.WARM_MONTHS_AHEAD) && !holding.contains(Condition.COLD_SEASON);
     }
 
     private static boolean frozen(Outcome now) {

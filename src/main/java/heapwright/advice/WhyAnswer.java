@@ -42,7 +42,7 @@ public record WhyAnswer(Verdict verdict, Factor factor, Optional<Cause> cause, b
         Verdict verdict =
                 switch (cause) {
                     case FINISHED, MATURING, SPENT -> Verdict.FINISHED;
-                    case JUST_BUILT -> Verdict.TOO_EARLY;
+                    case JUST_BUILT, WORK_TOO_RECENT -> Verdict.TOO_EARLY;
                     case WORKING_WELL -> Verdict.WORKING;
                     case SLOWED_BY_WINTER, FROZEN_IN -> leads ? Verdict.JUST_WINTER : Verdict.SOMETHING_WRONG;
                     case TOO_SMALL_FOR_COLD ->

@@ -54,6 +54,7 @@ public enum Cause implements Id {
     FERMENT_SPOILT,
     // nothing to mend
     JUST_BUILT,
+    WORK_TOO_RECENT,
     WORKING_WELL,
     HARMLESS_FUNGI,
     HARMLESS_VISITORS,

@@ -66,5 +66,6 @@ public enum Caution implements Id {
     PEST_CONTROL_RULES,
     WILDLIFE_IN_PILE,
     TOXIC_TO_STOCK,
+    FROST_SLOWS_IT,
     FROZEN_GROUND_NO_SPREADING
 }

@@ -22,6 +22,7 @@ public enum Condition implements Id {
     DEEP_FROST,
     COLD_SEASON,
     WARM_MONTHS_AHEAD,
+    WARMTH_COMING,
     FROZEN_MIDDLE,
     NEARLY_COMPOST,
     FINE_WOOD,
@@ -29,6 +30,7 @@ public enum Condition implements Id {
     SMALL,
     LARGE,
     TOO_BIG_TO_HANDLE,
+    SMALL_ENOUGH_TO_SPREAD,
     // food
     NITROGEN_RICH,
     NITROGEN_POOR,
@@ -76,7 +78,6 @@ public enum Condition implements Id {
     DAMP_BUT_NEVER_HEATED(true),
     DAMP_IN_COLD_SEASON(true),
     DAMP_WITHOUT_REHEAT(true),
-    DRY_AND_DRAUGHTY(true),
     WET_AND_UNCOVERED(true),
     DRY_AFTER_HEAT(true),
     // warmth
@@ -91,6 +92,7 @@ public enum Condition implements Id {
     NO_REHEAT_AFTER_HEAT(true),
     NEVER_HEATED_IN_COLD_SEASON(true),
     UNTURNED_SINCE_HEAT(true),
+    COLD_AFTER_RECENT_WORK(true),
     // cold
     OPENED_AGAIN_AND_AGAIN(true),
     OPENED_OFTEN_IN_FROST(true),
@@ -125,6 +127,7 @@ public enum Condition implements Id {
     // ripeness
     RAW_THOUGH_OLD(true),
     RAW_OUTSIDE_BURNT_INSIDE(true),
+    GREENS_KEPT(true),
     PAST_DECAY_AND_NOT_RIPE(true);
 
     private final boolean forEvidence;

@@ -28,6 +28,8 @@ public enum Reading implements Id {
     USUAL_OUTDOOR_TEMPERATURE,
     /** The coldest that the air is on the average from today to two months on. */
     COLDEST_SOON,
+    /** The coldest that the air is on the average from a month to two months on: what a coat put on now will meet. */
+    COLDEST_NEXT,
     CORE_EXCESS,
     PEAK_TEMPERATURE,
     DAYS_AT_SANITISING_HEAT,
@@ -39,5 +41,7 @@ public enum Reading implements Id {
     AGE,
     DAYS_SINCE_TURN,
     /** On how many of the last seven days it was opened or turned. */
-    OPENINGS
+    OPENINGS,
+    /** On how many days of the last two weeks it was opened or turned. */
+    OPENINGS_OF_A_FORTNIGHT
 }

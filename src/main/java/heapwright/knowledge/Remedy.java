@@ -87,6 +87,7 @@ public enum Remedy implements Id {
     SPLIT_PILE,
     COOL_BY_TURNING,
     LEAVE_ALONE,
+    GIVE_IT_A_WEEK,
     LOOK_AGAIN,
     MEASURE_CORE,
     SHELTER_FROM_WIND,

@@ -195,8 +195,13 @@ public final class Words {
                     SOIL_SHARE -> figures.number(value, 0);
             case ASH_VOLUME, FERTILISER_NITROGEN -> figures.round(value);
             case LONGEST_PIECE -> figures.length(value);
-            case AGE, CORE_READING_AGE, DAYS_SINCE_TURN, OPENINGS, DAYS_AT_SANITISING_HEAT, TURNS_AT_SANITISING_HEAT ->
-                figures.number(value, 0);
+            case AGE,
+                    CORE_READING_AGE,
+                    DAYS_SINCE_TURN,
+                    OPENINGS,
+                    OPENINGS_OF_A_FORTNIGHT,
+                    DAYS_AT_SANITISING_HEAT,
+                    TURNS_AT_SANITISING_HEAT -> figures.number(value, 0);
             case ASH_LOAD, PH -> figures.number(value, 1);
             case SALT_LOAD -> figures.round(value);
             case WET_DENSITY -> figures.density(value);
@@ -204,6 +209,7 @@ public final class Words {
                     OUTDOOR_TEMPERATURE,
                     USUAL_OUTDOOR_TEMPERATURE,
                     COLDEST_SOON,
+                    COLDEST_NEXT,
                     COLDEST_MONTH_AHEAD,
                     PEAK_TEMPERATURE -> figures.temperature(value);
             case CORE_EXCESS -> figures.temperatureDifference(value);

@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import heapwright.advice.fact.Did;
 import heapwright.advice.fact.Fixture;
 import heapwright.advice.fact.Has;
+import heapwright.advice.fact.Holds;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
 import heapwright.knowledge.Cause;
+import heapwright.knowledge.Condition;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
@@ -100,6 +102,16 @@ class AskableTest {
                         "'built': '2026-10-10', 'asOf': '2026-11-21', 'recipe': [{'material': 'straw-general',"
                                 + " 'amount': 9, 'unit': 'bucket'}]",
                         new HandRun()));
+    }
+
+    @Test
+    @DisplayName("is neither frost nor snow in the warm months, unless frost was seen")
+    void warmMonths() {
+        HandRun warm = new HandRun().says(new Holds(Condition.WARM_MONTHS_AHEAD));
+        assertEquals(
+                signs("FROST_AT_NIGHT FROST_CRUST FROZEN_THROUGH SNOW_MELTS_ON_TOP SNOW_MIXED_IN"),
+                left(NO_RECIPE, warm));
+        assertEquals(Set.of(), left(NO_RECIPE, warm.says(new Holds(Condition.COLD_SEASON))));
     }
 
     private static boolean opens(HandRun run) {

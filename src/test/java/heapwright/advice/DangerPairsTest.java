@@ -66,6 +66,12 @@ class DangerPairsTest {
                 .forEach(ALONE::add);
     }
 
+    /** °C; no other threat and none of {@link #CORES} has it. */
+    private static final int DRY_HEAT = 78;
+
+    /** More than this, m³, one person does not draw out in one go (judgement). */
+    private static final double SPREAD_BY_HAND = 2;
+
     private static final List<Threat> THREATS = List.of(
             new Threat("smoke", Danger.FIRE, p -> p.seen(Sign.SMOKE)),
             new Threat("glow", Danger.FIRE, p -> p.seen(Sign.GLOW)),
@@ -78,7 +84,7 @@ class DangerPairsTest {
             new Threat("wasps", Danger.WASPS, p -> p.seen(Sign.WASPS)),
             new Threat("somebody dizzy", Danger.HURT, p -> p.seen(Sign.SOMEONE_DIZZY)),
             new Threat("86 °C", Danger.FIRE, p -> p.core(86)),
-            new Threat("78 °C and dry", Danger.FIRE, p -> p.core(78).seen(Sign.DUST_DRY)),
+            new Threat("78 °C and dry", Danger.FIRE, p -> p.core(DRY_HEAT).seen(Sign.DUST_DRY)),
             new Threat("72 °C and 4 m³", Danger.FIRE, p -> p.core(72).size(4)),
             new Threat(
                     "68 °C, 105 m³ and dry",
@@ -183,6 +189,27 @@ class DangerPairsTest {
             pile = pile.size(SIZES[random.nextInt(SIZES.length)]);
             return random.nextBoolean() ? pile : pile.core(CORES[random.nextInt(CORES.length)]);
         })));
+    }
+
+    @Test
+    @DisplayName(
+            "and dry heat in a pile told to be small is a danger all the same, to be sprayed as it is drawn out (Surrey)")
+    void dryHeatInASmallPile() {
+        for (double size : new double[] {0.2, 0.9}) {
+            Sketch pile = Sketch.EMPTY.core(DRY_HEAT).seen(Sign.DUST_DRY).size(size);
+            Advice advice = advice(pile);
+            assertEquals(
+                    List.of(Danger.HEAT),
+                    advice.alarm().orElseThrow().dangers().stream()
+                            .map(d -> d.info().id())
+                            .toList());
+            assertEquals(
+                    List.of(Remedy.SPREAD_AND_WET),
+                    advice.steps().stream().map(s -> s.main().remedy()).toList());
+            for (Sign fire : List.of(Sign.SMOKE, Sign.GLOW, Sign.CHARRED, Sign.SMELLS_BURNT)) {
+                assertEquals(List.of(), missed(pile.threatened(Danger.FIRE).seen(fire)), fire.id());
+            }
+        }
     }
 
     @Test
@@ -344,9 +371,10 @@ class DangerPairsTest {
             return new Sketch(threat, seen, denied, settings, kind, size, core, id, on);
         }
 
-        /** Gas in a pit that was aired is over. */
+        /** Gas in a pit that was aired is over, and dry heat in a pile told to be small is drawn out and sprayed. */
         boolean sound() {
-            return !(threat == Danger.GAS && seen.contains(Sign.AIRED) && kind == Container.Kind.PIT);
+            return !(threat == Danger.GAS && seen.contains(Sign.AIRED) && kind == Container.Kind.PIT)
+                    && !(core != null && core == DRY_HEAT && size > 0 && size <= SPREAD_BY_HAND);
         }
 
         Pile read() {

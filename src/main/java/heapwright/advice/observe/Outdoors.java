@@ -43,11 +43,23 @@ final class Outdoors {
 
     /** The coldest mean from today to two months on, by the file's months, else by a usual year, else by an assumed one. */
     static Reads coldestSoon(Pile pile) {
+        return coldest(Reading.COLDEST_SOON, pile, 0);
+    }
+
+    /**
+     * The coldest mean from a month to two months on. In spring the cold of today is left out, since it passes before a
+     * coat has paid; in autumn it is milder than what comes and changes nothing.
+     */
+    static Reads coldestNext(Pile pile) {
+        return coldest(Reading.COLDEST_NEXT, pile, 1);
+    }
+
+    private static Reads coldest(Reading reading, Pile pile, int fromMonths) {
         LocalYear year = LocalYear.of(pile.place());
-        double coldest = IntStream.rangeClosed(0, SOON_MONTHS)
+        double coldest = IntStream.rangeClosed(fromMonths, SOON_MONTHS)
                 .mapToDouble(months -> year.mean(pile.asOf().plusMonths(months)))
                 .min()
                 .orElseThrow();
-        return new Reads(Reading.COLDEST_SOON, coldest - USUAL_DOUBT, coldest, coldest + USUAL_DOUBT, Basis.ESTIMATED);
+        return new Reads(reading, coldest - USUAL_DOUBT, coldest, coldest + USUAL_DOUBT, Basis.ESTIMATED);
     }
 }

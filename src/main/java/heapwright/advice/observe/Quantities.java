@@ -138,6 +138,7 @@ public final class Quantities {
             Outdoors.usual(pile).ifPresent(readings::add);
         }
         readings.add(Outdoors.coldestSoon(pile));
+        readings.add(Outdoors.coldestNext(pile));
         daysSinceCore().ifPresent(d -> readings.add(exact(Reading.CORE_READING_AGE, d)));
         if (core.isPresent() && outdoor.isPresent()) {
             readings.add(temperature(
@@ -158,21 +159,20 @@ public final class Quantities {
                 turned.isPresent()
                         ? exact(Reading.DAYS_SINCE_TURN, turned.getAsInt())
                         : sinceBuilt(Reading.DAYS_SINCE_TURN));
-        long openings = openings();
-        if (openings > 0) {
-            readings.add(exact(Reading.OPENINGS, openings));
-        }
+        openings(Reading.OPENINGS, WEEK).ifPresent(readings::add);
+        openings(Reading.OPENINGS_OF_A_FORTNIGHT, 2 * WEEK).ifPresent(readings::add);
         return readings;
     }
 
-    /** On how many days of the last week it was opened or turned, as far as that was noted. */
-    private long openings() {
-        return pile.log().stream()
-                .filter(e -> daysAgo(e) >= 0 && daysAgo(e) < WEEK)
+    /** On how many of the last days it was opened or turned, as far as that was noted; empty where it was on none. */
+    private Optional<Reads> openings(Reading reading, int days) {
+        long opened = pile.log().stream()
+                .filter(e -> daysAgo(e) >= 0 && daysAgo(e) < days)
                 .filter(e -> e.done().contains(Action.OPENED) || e.done().contains(Action.TURNED_FULLY))
                 .map(Entry::date)
                 .distinct()
                 .count();
+        return opened > 0 ? Optional.of(exact(reading, opened)) : Optional.empty();
     }
 
     /**

@@ -50,7 +50,7 @@ public enum Factor implements Id {
             case DISTURBED_TOO_OFTEN -> HANDLING;
             case OVERHEATED, FIRE_RISK, TOO_LARGE -> HEAT;
             case SPENT, FINISHED, MATURING -> FOOD;
-            case WORKING_WELL, JUST_BUILT -> NONE;
+            case WORKING_WELL, JUST_BUILT, WORK_TOO_RECENT -> NONE;
             case POORLY_MIXED,
                     TOO_MUCH_NITROGEN,
                     TOO_ALKALINE,
