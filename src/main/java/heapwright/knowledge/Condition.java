@@ -118,6 +118,7 @@ public enum Condition implements Id {
     SALTED_STUFF_NOT_FOOD(true),
     FIRE_DANGER(true),
     GAS_DANGER(true),
+    DEEP_PIT,
     // kind
     WORKS_COLD(true),
     WARM_WORM_BIN(true),

@@ -52,6 +52,7 @@ public enum Limit implements Id {
     HEIGHT_MAX,
     HAND_VOLUME,
     HAND_HEIGHT,
+    PIT_DEEP,
     // turns
     HEAT_PROOF_TURNS,
     // time, days

@@ -35,6 +35,8 @@ public enum Reading implements Id {
     DAYS_AT_SANITISING_HEAT,
     TURNS_AT_SANITISING_HEAT,
     HEIGHT,
+    /** How deep the pit is dug that it lies in, as far as that was told. */
+    PIT_DEPTH,
     // size and time
     VOLUME,
     DOUBTED_VOLUME,

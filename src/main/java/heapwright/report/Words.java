@@ -213,7 +213,7 @@ public final class Words {
                     COLDEST_MONTH_AHEAD,
                     PEAK_TEMPERATURE -> figures.temperature(value);
             case CORE_EXCESS -> figures.temperatureDifference(value);
-            case HEIGHT -> figures.length(value * 100);
+            case HEIGHT, PIT_DEPTH -> figures.length(value * 100);
             case VOLUME, DOUBTED_VOLUME -> figures.pileVolume(value);
         };
     }

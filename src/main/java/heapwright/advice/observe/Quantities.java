@@ -7,6 +7,7 @@ import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
 import heapwright.pile.Action;
+import heapwright.pile.Container;
 import heapwright.pile.Entry;
 import heapwright.pile.Measured;
 import heapwright.pile.Pile;
@@ -185,6 +186,10 @@ public final class Quantities {
             height = pile.container().heightM();
         }
         height.ifPresent(v -> readings.add(exact(Reading.HEIGHT, v)));
+        if (pile.container().kind() == Container.Kind.PIT) {
+            // A height measured later is that of the stuff; the pit is as deep as it was dug.
+            pile.container().heightM().ifPresent(v -> readings.add(exact(Reading.PIT_DEPTH, v)));
+        }
         PileSize.told(pile).ifPresent(size -> readings.add(exact(Reading.VOLUME, size.volumeM3())));
         if (mixture.isPresent()) {
             SizeDoubt.of(pile, materials())
