@@ -17,12 +17,10 @@ import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
 import heapwright.advice.fact.WarnsAlways;
-import heapwright.advice.observe.Answers;
 import heapwright.advice.observe.PileFacts;
 import heapwright.advice.observe.Quantities;
 import heapwright.advice.winter.Effects;
 import heapwright.advice.winter.ModelFacts;
-import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.StepTrials;
 import heapwright.advice.winter.Story;
 import heapwright.knowledge.Cause;
@@ -35,7 +33,6 @@ import heapwright.knowledge.Sign;
 import heapwright.pile.Gathered;
 import heapwright.pile.Pile;
 import heapwright.process.dose.DoseAmount;
-import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.MixtureCalculator;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -167,7 +164,7 @@ public final class Advisor {
     private Diagnosed diagnosed(Pile kept) {
         Pile pile = Gathered.of(kept);
         PileFacts known = PileFacts.of(pile, knowledge);
-        Optional<Story> story = story(pile, known.materials(), known.readings(), known.signs());
+        Optional<Story> story = story(pile, known);
         List<Object> facts = new ArrayList<>(known.facts());
         story.map(ModelFacts::of).ifPresent(facts::addAll);
         Outcome told = inference.run(facts);
@@ -190,7 +187,7 @@ public final class Advisor {
                         outcome,
                         pile,
                         doses,
-                        story.<Effects>map(StepTrials::new).orElseGet(Effects::unknown))
+                        story.map(Story::now).<Effects>map(StepTrials::new).orElseGet(Effects::unknown))
                 .arrange();
         List<Finding> findings = findings(outcome, false);
         Set<Cause> standing = findings.stream().map(Finding::cause).collect(Collectors.toSet());
@@ -213,11 +210,11 @@ public final class Advisor {
     }
 
     /** What the model says of the past; it needs a recipe and a measured core. */
-    private static Optional<Story> story(Pile pile, Materials materials, List<Reads> readings, List<Object> signs) {
+    private static Optional<Story> story(Pile pile, PileFacts known) {
         boolean measured =
                 pile.log().stream().anyMatch(e -> e.measured().coreC().isPresent());
         return measured
-                ? PileModel.of(pile, materials, readings, Answers.seen(signs))
+                ? Forecaster.model(pile, known)
                         .filter(m -> !m.cores().isEmpty())
                         .map(Story::of)
                 : Optional.empty();

@@ -1,19 +1,15 @@
 package heapwright.advice;
 
-import heapwright.advice.fact.Reads;
 import heapwright.advice.observe.Answers;
-import heapwright.advice.observe.Inputs;
-import heapwright.advice.observe.Quantities;
-import heapwright.advice.observe.Squeeze;
+import heapwright.advice.observe.PileFacts;
 import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.PileModel;
+import heapwright.advice.winter.PileNow;
 import heapwright.advice.winter.Unmodelled;
 import heapwright.knowledge.Knowledge;
-import heapwright.knowledge.Limit;
 import heapwright.pile.Gathered;
 import heapwright.pile.Pile;
 import heapwright.process.mixture.Materials;
-import java.util.List;
 import java.util.Optional;
 
 /** Looks ahead; it needs no rules. It keeps no state between calls and may be shared between threads. */
@@ -31,7 +27,22 @@ public final class Forecaster {
      * @return empty where {@link #lacking} says why
      */
     public Optional<Ahead> ahead(Pile pile) {
-        return modelled(pile).map(Ahead::of);
+        return now(pile).map(Ahead::of);
+    }
+
+    /**
+     * A pile as the model has it on its day.
+     *
+     * @return empty where {@link #lacking} says why
+     */
+    public Optional<PileNow> now(Pile pile) {
+        Pile gathered = Gathered.of(pile);
+        return model(gathered, PileFacts.of(gathered, knowledge)).map(PileNow::of);
+    }
+
+    /** The one way from what is known of a pile to its model; empty where {@link #lacking} says why. */
+    static Optional<PileModel> model(Pile pile, PileFacts known) {
+        return PileModel.of(pile, known.materials(), known.readings(), Answers.seen(known.signs()));
     }
 
     /** Why nothing can be said of a pile by its recipe; empty where something can. */
@@ -47,15 +58,5 @@ public final class Forecaster {
     public Optional<Ahead> aheadOfTypical(Pile pile) {
         return PileModel.typical(Gathered.of(pile), Materials.of(knowledge.materials(), pile.materials()))
                 .map(Ahead::of);
-    }
-
-    private Optional<PileModel> modelled(Pile told) {
-        Pile pile = Gathered.of(told);
-        Materials materials = Materials.of(knowledge.materials(), pile.materials());
-        Quantities quantities = new Quantities(pile, knowledge, Optional.empty());
-        List<Object> signs = new Answers(pile, knowledge.signs(), (int) quantities.limit(Limit.ANSWER_FRESH))
-                .signs(new Inputs(pile, materials).facts());
-        List<Reads> readings = new Squeeze(knowledge).applied(List.of(), signs);
-        return PileModel.of(pile, materials, readings, Answers.seen(signs));
     }
 }

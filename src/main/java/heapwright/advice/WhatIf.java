@@ -40,6 +40,8 @@ public record WhatIf(List<Choice> choices, List<Remedy> together, List<Left> lef
 
     /** Why a chosen step is not reckoned. */
     public enum Reason {
+        /** The model is not one of this pile. */
+        MISFIT,
         /** The model knows nothing of what it does. */
         UNKNOWN_TO_MODEL,
         /** Another way of the same step is reckoned already, and one is enough. */
@@ -64,7 +66,7 @@ public record WhatIf(List<Choice> choices, List<Remedy> together, List<Left> lef
     }
 
     private static WhatIf of(Advice advice, Collection<Remedy> chosen, Knowledge knowledge, Story story) {
-        StepTrials trials = new StepTrials(story);
+        StepTrials trials = new StepTrials(story.now());
         List<Choice> choices = new ArrayList<>();
         Map<Remedy, List<DoseAmount>> steps = new LinkedHashMap<>();
         List<Left> left = new ArrayList<>();
@@ -84,7 +86,9 @@ public record WhatIf(List<Choice> choices, List<Remedy> together, List<Left> lef
                 Optional<Remedy> undone = steps.keySet().stream()
                         .filter(s -> knowledge.remedies().get(s).undoes().contains(remedy))
                         .findFirst();
-                if (!canTry) {
+                if (!trials.fits()) {
+                    left.add(new Left(remedy, Reason.MISFIT, Optional.empty()));
+                } else if (!canTry) {
                     left.add(new Left(remedy, Reason.UNKNOWN_TO_MODEL, Optional.empty()));
                 } else if (taken.isPresent()) {
                     left.add(new Left(remedy, Reason.ONE_IS_ENOUGH, taken));

@@ -16,9 +16,11 @@ import java.util.Set;
  * @param verdict the answer
  * @param factor what held it back most
  * @param cause the finding it rests on; empty where it rests on the model alone
+ * @param temperatures what the temperatures alone would say, where that is another answer
  * @param colder whether the core was measured below the band of a healthy pile, so that the temperatures bear it out
  */
-public record WhyAnswer(Verdict verdict, Factor factor, Optional<Cause> cause, boolean colder) {
+public record WhyAnswer(
+        Verdict verdict, Factor factor, Optional<Cause> cause, Optional<Verdict> temperatures, boolean colder) {
 
     /** What is wrong with the stuff itself: where such a finding leads, winter alone is no answer. */
     private static final Set<Cause> OF_THE_MIX =
@@ -34,7 +36,8 @@ public record WhyAnswer(Verdict verdict, Factor factor, Optional<Cause> cause, b
             boolean leads = !OF_THE_MIX.contains(findings.get(0).cause());
             return Optional.of(of(top.get().cause(), story, leads));
         }
-        return story.map(s -> new WhyAnswer(s.verdict(), s.factor(), Optional.empty(), s.shortfallC() > 0));
+        return story.map(
+                s -> new WhyAnswer(s.verdict(), s.factor(), Optional.empty(), Optional.empty(), s.shortfallC() > 0));
     }
 
     private static WhyAnswer of(Cause cause, Optional<Story> story, boolean leads) {
@@ -57,6 +60,7 @@ public record WhyAnswer(Verdict verdict, Factor factor, Optional<Cause> cause, b
                 verdict,
                 factor,
                 Optional.of(cause),
+                story.map(Story::verdict).filter(said -> said != verdict && said != Verdict.TOO_EARLY),
                 story.filter(s -> s.shortfallC() > 0).isPresent());
     }
 }

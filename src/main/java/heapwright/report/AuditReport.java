@@ -175,7 +175,7 @@ public final class AuditReport {
         page.paragraph(
                 0,
                 0,
-                told + " "
+                told + " " + words.text("audit.two-dates") + " "
                         + words.text(
                                 "audit.nutrients",
                                 mass(proposal.becomes().nitrogenKg()),

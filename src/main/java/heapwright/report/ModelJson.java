@@ -73,10 +73,7 @@ public final class ModelJson {
             node.put("plan", plan.plan().id());
             node.put("text", model.plan(plan, first));
             node.put("day", plan.day());
-            range(node.putObject("readySoonerDays"), plan.readySooner());
-            range(node.putObject("moreDaysAbove40"), plan.moreWarmDays());
-            range(node.putObject("warmerC"), plan.warmerC());
-            node.put("freezesThrough", fine(plan.freezesThrough()));
+            gain(node.putObject("gain"), plan.gain(), first);
         }
         return JsonText.write(root);
     }
@@ -123,6 +120,7 @@ public final class ModelJson {
             answer.cause().ifPresent(c -> why.put("cause", c.id()));
             why.put("text", model.answer(answer));
         });
+        model.ofAllSteps(advice).forEach(root.putArray("modelOfSteps")::add);
         advice.story().ifPresent(s -> story(root.putObject("story"), s, whole, hindsights));
     }
 
@@ -169,7 +167,8 @@ public final class ModelJson {
 
     /** What a step wins. */
     void gain(ObjectNode node, Gain gain, LocalDate today) {
-        node.put("text", model.gain(gain, today));
+        model.gain(gain, today).ifPresent(told -> node.put("text", told));
+        node.put("tells", gain.tells());
         node.put("asleep", gain.asleep());
         range(node.putObject("daysWon"), gain.daysWon());
         range(node.putObject("warmerC"), gain.warmerC());
@@ -178,6 +177,8 @@ public final class ModelJson {
         range(node.putObject("backAbove40Days"), gain.with().days());
         node.put("withoutChance", fine(gain.without().chance()));
         range(node.putObject("withoutDays"), gain.without().days());
+        node.put("freezesThrough", fine(gain.frost().with()));
+        node.put("withoutFreezesThrough", fine(gain.frost().without()));
     }
 
     private void premises(ObjectNode node, PileModel of) {

@@ -1,5 +1,6 @@
 package heapwright.report;
 
+import heapwright.advice.Advice;
 import heapwright.advice.WhyAnswer;
 import heapwright.advice.fact.ModelSays;
 import heapwright.advice.winter.Ahead;
@@ -8,6 +9,7 @@ import heapwright.advice.winter.Factor;
 import heapwright.advice.winter.Gain;
 import heapwright.advice.winter.Hindsight;
 import heapwright.advice.winter.PileModel;
+import heapwright.advice.winter.PileNow;
 import heapwright.advice.winter.Plan;
 import heapwright.advice.winter.Story;
 import heapwright.advice.winter.Verdict;
@@ -48,11 +50,23 @@ public final class ModelWords {
     /** The answer in a sentence or two. */
     public String answer(WhyAnswer answer) {
         boolean besides = answer.verdict() == Verdict.SOMETHING_WRONG && !answer.colder();
-        String key = "why.verdict." + answer.verdict().id() + (besides ? ".besides" : "");
+        boolean colder = answer.verdict() == Verdict.JUST_WINTER && answer.colder();
+        String key = "why.verdict." + answer.verdict().id() + (besides ? ".besides" : colder ? ".colder" : "");
         return answer.cause()
-                .map(c -> words.text(key) + " " + words.text("why.rests-on", words.cause(c)))
+                .map(c -> words.text(key) + " " + words.text("why.rests-on", words.cause(c)) + otherwise(answer))
                 .orElseGet(() ->
                         words.text(key) + " " + words.text("why.by-model", words.word("factor", answer.factor())));
+    }
+
+    /** That the temperatures alone would say another thing, and which to trust. */
+    private String otherwise(WhyAnswer answer) {
+        return answer.temperatures()
+                .map(said -> " "
+                        + words.text(
+                                "why.temperatures-say",
+                                words.text("why.temperatures." + said.id()),
+                                words.text("why.trust")))
+                .orElse("");
     }
 
     /** The letter that stands for a factor in a strip. */
@@ -101,8 +115,16 @@ public final class ModelWords {
                 .orElse("");
     }
 
-    /** When it stalled; empty when it is warm. */
-    public List<String> stall(Story story) {
+    /** When it stalled; nothing of a pile that is warm, works or has finished. */
+    public List<String> stall(Advice advice) {
+        Optional<Story> told = advice.story()
+                .filter(s -> advice.why()
+                        .filter(w -> w.verdict() == Verdict.WORKING || w.verdict() == Verdict.FINISHED)
+                        .isEmpty());
+        return told.map(this::stalled).orElse(List.of());
+    }
+
+    private List<String> stalled(Story story) {
         return story.stalledOn().isEmpty()
                 ? List.of()
                 : List.of(
@@ -151,45 +173,102 @@ public final class ModelWords {
                 words.figures().temperatureDifference(h.warmerC().likely()));
     }
 
-    /** What a step buys: when the core is back at 40 °C with and without it, and the days won. */
-    String gain(Gain gain, LocalDate today) {
-        String forty = words.figures().temperature(40);
-        if (gain.asleep()) {
-            String until = date(today.plusDays(gain.days()));
-            return gain.with().likely()
-                    ? words.text("gain.back", forty, days(gain.with().days())) + "; "
-                            + words.text("gain.without-asleep", until)
-                    : words.text("gain.asleep", forty, until);
+    /**
+     * What a step buys: when the core is back at 40 °C with and without it, and the days won. Empty where the model cannot
+     * tell; what it cannot tell of any step is said once, see {@link #ofAllSteps}.
+     */
+    Optional<String> gain(Gain gain, LocalDate today) {
+        if (!gain.tells()) {
+            return Optional.empty();
         }
-        if (gain.daysWon().low() <= 0) {
-            return words.text("gain.unclear", days(gain.daysWon()));
+        String forty = words.figures().temperature(Outlook.WARM_C);
+        if (gain.uncounted()) {
+            return Optional.of(words.text("gain.back", forty, days(gain.with().days())) + "; "
+                    + (gain.asleep()
+                            ? words.text("gain.without-asleep", date(today.plusDays(gain.days())))
+                            : words.text("gain.without-never") + "."));
         }
         String won = words.text("gain.won", days(gain.daysWon()), gain.days());
-        if (gain.with().already()) {
-            return won;
-        }
-        if (!gain.with().likely()) {
-            return won;
-        }
+        return Optional.of(
+                gain.with().already() || !gain.with().likely() ? won : back(gain, forty, today) + ". " + won);
+    }
+
+    private String back(Gain gain, String forty, LocalDate today) {
         String with = words.text("gain.back", forty, days(gain.with().days()));
         String without = gain.without().likely()
                 ? words.text(
                         "gain.without",
                         date(today.plusDays(Math.round(gain.without().days().likely()))))
                 : words.text("gain.without-never");
-        return with + "; " + without + ". " + won;
+        return with + "; " + without;
     }
 
-    /** Once for all steps: that none of those tried is likely to bring the core back to 40 °C; empty where one is. */
-    Optional<String> noneWarms(List<Gain> gains, LocalDate today) {
-        boolean none = !gains.isEmpty()
-                && gains.stream().noneMatch(g -> g.with().likely() || g.with().already());
-        return none
-                ? Optional.of(words.text(
-                        "gain.none-warms",
-                        words.figures().temperature(40),
-                        date(today.plusDays(gains.get(0).days()))))
-                : Optional.empty();
+    /**
+     * Once for all steps of an advice: that the model does not fit this pile, that it freezes through whatever is done, or
+     * that none of those tried is likely to bring the core back to 40 °C.
+     */
+    public List<String> ofAllSteps(Advice advice) {
+        Optional<PileNow> now = advice.story().map(Story::now);
+        if (now.isEmpty() || advice.alarm().isPresent()) {
+            return List.of();
+        }
+        if (!now.get().fits()) {
+            return List.of(misfit(now.get().missK()));
+        }
+        List<Gain> gains =
+                advice.steps().stream().flatMap(s -> s.main().gain().stream()).toList();
+        return none(gains, advice.pile().asOf()).stream().toList();
+    }
+
+    /** That none of some steps or ways can win anything; empty where one can, and where none was tried. */
+    Optional<String> none(List<Gain> gains, LocalDate from) {
+        if (gains.isEmpty()
+                || gains.stream().anyMatch(g -> g.with().likely() || g.with().already())) {
+            return Optional.empty();
+        }
+        String until = date(from.plusDays(gains.get(0).days()));
+        return Optional.of(
+                gains.stream().allMatch(Gain::iced)
+                        ? words.text("gain.iced", until)
+                        : words.text("gain.none-warms", words.figures().temperature(Outlook.WARM_C), until));
+    }
+
+    /** That the model is not one of a pile. */
+    String misfit(double missK) {
+        return words.text("model.misfit", words.figures().temperatureDifference(Math.abs(missK)));
+    }
+
+    /** More of something as "5 (3 to 9) more", less of it as fewer: a loss never reads as a gain. */
+    String more(Range days) {
+        return either(days, "model.more", "model.fewer", "model.as-many");
+    }
+
+    /** Days won as "5 (3 to 9) days sooner", days lost as later. */
+    String sooner(Range days) {
+        return either(days, "model.sooner", "model.later", "model.as-soon");
+    }
+
+    private String either(Range r, String above, String below, String same) {
+        long low = Math.round(r.low());
+        long likely = Math.round(r.likely());
+        long high = Math.round(r.high());
+        if (low >= 0 && high > 0) {
+            return words.text(above, days(r));
+        }
+        if (high <= 0 && low < 0) {
+            return words.text(below, days(new Range(-r.high(), -r.likely(), -r.low())));
+        }
+        if (low == 0 && high == 0) {
+            return words.text(same);
+        }
+        String span = words.text("model.between", one(low, above, below, same), one(high, above, below, same));
+        return one(likely, above, below, same) + " " + span;
+    }
+
+    private String one(long figure, String above, String below, String same) {
+        return figure == 0
+                ? words.text(same)
+                : words.text(figure > 0 ? above : below, words.figures().number(Math.abs(figure), 0));
     }
 
     /** A range of days as "5 (3–9)". */

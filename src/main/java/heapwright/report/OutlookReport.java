@@ -2,6 +2,7 @@ package heapwright.report;
 
 import heapwright.advice.danger.Alarm;
 import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.Gain;
 import heapwright.advice.winter.Wish;
 import heapwright.pile.Pile;
 import heapwright.process.heat.Bands;
@@ -10,6 +11,7 @@ import heapwright.process.heat.Range;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Tells what lies ahead of a pile, and what other ways would buy. */
 public final class OutlookReport {
@@ -66,7 +68,7 @@ public final class OutlookReport {
     /** What lies ahead, in two or three sentences. */
     public String headline(Ahead ahead) {
         if (!ahead.fits()) {
-            return misfit(ahead);
+            return model.misfit(ahead.now().missK());
         }
         Outlook f = ahead.figures();
         String warm = words.text(
@@ -85,10 +87,6 @@ public final class OutlookReport {
                 model.date(wish.day()),
                 words.figures().number(100 * wish.chance(), 0),
                 model.date(ahead.firstDay().plusDays(ahead.lookedDays())));
-    }
-
-    private String misfit(Ahead ahead) {
-        return words.text("outlook.misfit", words.figures().temperatureDifference(Math.abs(ahead.missK())));
     }
 
     private String ready(Ahead ahead, LocalDate first) {
@@ -201,12 +199,12 @@ public final class OutlookReport {
      * What another way would buy, in words.
      *
      * @param name the way
-     * @param warmDays more days with the core above 40 °C
+     * @param warmDays how many more or fewer days with the core above 40 °C
      * @param warmer how much warmer the core is on average
-     * @param sooner days by which it is ready sooner
+     * @param sooner how many days sooner or later it gets as far; empty where no days can be counted
      * @param freezes chance that it freezes through so, in 100
      */
-    public record PlanLine(String name, String warmDays, String warmer, String sooner, String freezes) {}
+    public record PlanLine(String name, String warmDays, String warmer, Optional<String> sooner, String freezes) {}
 
     /** What other ways would buy. */
     public List<PlanLine> plans(Ahead ahead) {
@@ -214,11 +212,26 @@ public final class OutlookReport {
         return ahead.plans().stream()
                 .map(plan -> new PlanLine(
                         model.plan(plan, first),
-                        model.days(plan.moreWarmDays()),
-                        signed(plan.warmerC().likely()),
-                        model.days(plan.readySooner()),
-                        words.figures().number(100 * plan.freezesThrough(), 0)))
+                        model.more(plan.gain().moreWarmDays()),
+                        signed(plan.gain().warmerC().likely()),
+                        plan.gain().uncounted()
+                                ? Optional.empty()
+                                : Optional.of(model.sooner(plan.gain().daysWon())),
+                        words.figures().number(100 * plan.gain().frost().with(), 0)))
                 .toList();
+    }
+
+    /** What is to be said once of all the other ways. */
+    public List<String> ofAllPlans(Ahead ahead) {
+        if (ahead.plans().isEmpty()) {
+            return List.of();
+        }
+        List<Gain> gains = ahead.plans().stream().map(Ahead.PlanOutcome::gain).toList();
+        List<String> all = new ArrayList<>();
+        model.none(gains, ahead.firstDay()).ifPresent(all::add);
+        all.add(words.text(
+                "outlook.plans-note", model.date(ahead.now().date(ahead.now().window()))));
+        return all;
     }
 
     /** The day to which the figures count, in words. */
@@ -246,15 +259,15 @@ public final class OutlookReport {
                     2,
                     "- "
                             + words.text(
-                                    "outlook.plan",
+                                    plan.sooner().isPresent() ? "outlook.plan" : "outlook.plan-uncounted",
                                     plan.name(),
                                     plan.warmDays(),
-                                    words.figures().temperature(40),
+                                    words.figures().temperature(Outlook.WARM_C),
                                     plan.warmer(),
-                                    plan.sooner(),
+                                    plan.sooner().orElse(""),
                                     plan.freezes()));
         }
-        page.paragraph(0, 0, words.text("outlook.plans-note"));
+        ofAllPlans(ahead).forEach(l -> page.paragraph(0, 0, l));
     }
 
     private String signed(double kelvin) {

@@ -13,7 +13,6 @@ import heapwright.advice.fact.Grade;
 import heapwright.advice.fact.LimitIs;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Seen;
-import heapwright.advice.winter.Gain;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.CauseInfo.Kind;
 import heapwright.knowledge.Caution;
@@ -176,10 +175,9 @@ public final class TextReport {
                                 + words.way(step.main().remedy(), advice.pile()).name() + amounts(step, advice.pile()));
             }
         }
-        List<Gain> gains = steps.stream().flatMap(s -> s.main().gain().stream()).toList();
-        new ModelWords(words).noneWarms(gains, advice.pile().asOf()).ifPresent(none -> {
+        new ModelWords(words).ofAllSteps(advice).forEach(said -> {
             page.blank();
-            page.paragraph(0, 0, none);
+            page.paragraph(0, 0, said);
         });
     }
 
@@ -197,9 +195,8 @@ public final class TextReport {
         page.paragraph(INDENT, 0, words.text("step.when", words.word("urgency", step.urgency())));
         page.paragraph(INDENT, 0, info.how());
         main.gain()
-                .filter(Gain::tells)
-                .ifPresent(g -> page.paragraph(
-                        INDENT, 0, words.text("gain.heading") + " " + new ModelWords(words).gain(g, today)));
+                .flatMap(g -> new ModelWords(words).gain(g, today))
+                .ifPresent(says -> page.paragraph(INDENT, 0, words.text("gain.heading") + " " + says));
         doses.remarks(main, pile).forEach(line -> page.paragraph(INDENT, 0, line));
         page.paragraph(INDENT, 0, words.text("step.why", why(main)));
         step.alternatives()

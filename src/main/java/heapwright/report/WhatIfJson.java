@@ -33,6 +33,7 @@ public final class WhatIfJson {
         root.put("version", version);
         root.put("pile", pile.name());
         root.put("asOf", pile.asOf().toString());
+        root.put("fits", trial.fits());
         ArrayNode choices = root.putArray("choices");
         for (WhatIf.Choice choice : whatIf.choices()) {
             ObjectNode one = choices.addObject();

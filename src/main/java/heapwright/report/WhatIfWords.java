@@ -26,14 +26,16 @@ public final class WhatIfWords {
     public List<String> told(WhatIf whatIf) {
         List<String> all = new ArrayList<>();
         Trial trial = whatIf.trial();
-        if (trial.with().isEmpty()) {
+        if (!trial.fits()) {
+            all.add(model.misfit(trial.missK()));
+        } else if (trial.with().isEmpty()) {
             all.add(words.text("whatif.none"));
         } else {
             Trial.With with = trial.with().get();
             int steps = whatIf.together().size();
             all.add(answer(trial, with.gain(), steps));
             all.add(warmth(trial, with.gain().warmerC().likely()));
-            all.add(pace(with.gain()));
+            all.add(pace(trial, with.gain(), steps));
             all.add(words.text("whatif.done", steps));
             if (with.openedOnce()) {
                 all.add(words.text("whatif.one-opening"));
@@ -47,7 +49,7 @@ public final class WhatIfWords {
     private String answer(Trial trial, Gain gain, int steps) {
         String forty = words.figures().temperature(WARM_C);
         if (gain.with().already()) {
-            return words.text("whatif.already", forty, steps, model.days(gain.moreWarmDays()), model.date(end(trial)));
+            return words.text("whatif.already", forty, steps, model.more(gain.moreWarmDays()), model.date(end(trial)));
         }
         if (!gain.with().likely() && !gain.without().likely()) {
             return words.text("whatif.neither", steps, forty, model.date(end(trial)));
@@ -68,10 +70,17 @@ public final class WhatIfWords {
         return words.text(key, words.figures().temperatureDifference(Math.abs(kelvin)), model.date(end(trial)));
     }
 
-    private String pace(Gain gain) {
-        return gain.useless() || gain.daysWon().low() <= 0
-                ? words.text("gain.unclear", model.days(gain.daysWon()))
-                : words.text("whatif.sooner", model.days(gain.daysWon()), gain.days());
+    private String pace(Trial trial, Gain gain, int steps) {
+        String until = model.date(end(trial));
+        if (gain.iced()) {
+            return words.text("whatif.iced", until, steps);
+        }
+        if (gain.asleep()) {
+            return words.text("gain.asleep", until);
+        }
+        return gain.tells() || gain.useless()
+                ? words.text("whatif.pace", model.sooner(gain.daysWon()), gain.days())
+                : words.text("gain.unclear");
     }
 
     private static LocalDate end(Trial trial) {

@@ -2,7 +2,6 @@ package heapwright.report;
 
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
-import heapwright.advice.winter.Gain;
 import heapwright.advice.winter.Hindsight;
 import heapwright.advice.winter.Story;
 import heapwright.knowledge.CauseInfo;
@@ -54,7 +53,7 @@ public final class WhyReport {
             page.paragraph(0, 0, model.answer(answer));
         });
         course(page, advice.pile());
-        advice.story().ifPresent(s -> story(page, s, hindsights));
+        advice.story().ifPresent(s -> story(page, advice, s, hindsights));
         findings(page, advice);
         if (!advice.steps().isEmpty()) {
             page.heading(words.text("why.next"));
@@ -66,19 +65,19 @@ public final class WhyReport {
                                 + words.way(s.main().remedy(), advice.pile()).name());
                 s.main()
                         .gain()
-                        .filter(Gain::tells)
-                        .ifPresent(g ->
-                                page.paragraph(3, 0, model.gain(g, advice.pile().asOf())));
+                        .flatMap(g -> model.gain(g, advice.pile().asOf()))
+                        .ifPresent(told -> page.paragraph(3, 0, told));
             });
+            model.ofAllSteps(advice).forEach(said -> page.paragraph(0, 0, said));
             page.paragraph(0, 0, words.text("why.checkup"));
         }
         return page.toString();
     }
 
-    private void story(Layout page, Story story, List<Hindsight> hindsights) {
+    private void story(Layout page, Advice advice, Story story, List<Hindsight> hindsights) {
         page.heading(words.text("why.temperatures"));
         page.paragraph(0, 0, model.temperatures(story));
-        model.stall(story).forEach(l -> page.paragraph(0, 0, l));
+        model.stall(advice).forEach(l -> page.paragraph(0, 0, l));
         page.blank();
         new CourseSketch(words).lines(CourseView.of(story)).forEach(l -> page.line(0, l));
         List<String> stretches = model.stretches(story);

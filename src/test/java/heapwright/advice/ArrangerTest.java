@@ -172,7 +172,15 @@ class ArrangerTest {
     private static Gain gain(double low, double likely, double high) {
         Range none = new Range(0, 0, 0);
         Gain.Back never = new Gain.Back(false, 0, none);
-        return new Gain(100, new Range(low, likely, high), none, none, never, never, new Range(0.2, 0.3, 0.4));
+        return new Gain(
+                100,
+                new Range(low, likely, high),
+                none,
+                none,
+                never,
+                never,
+                new Gain.Frost(0, 0),
+                new Range(0.2, 0.3, 0.4));
     }
 
     @Test

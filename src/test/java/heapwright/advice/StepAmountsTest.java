@@ -150,7 +150,8 @@ class StepAmountsTest {
     private static Gain half() {
         Gain.Back back = new Gain.Back(true, 1, new Range(0, 0, 0));
         Range none = new Range(0, 0, 0);
-        return new Gain(100, new Range(40, 50, 60), none, none, back, back, new Range(0.5, 0.5, 0.5));
+        return new Gain(
+                100, new Range(40, 50, 60), none, none, back, back, new Gain.Frost(0, 0), new Range(0.5, 0.5, 0.5));
     }
 
     /** Half the time won stands for the middle of 5 to 45 days. */

@@ -21,7 +21,7 @@ class WhyAnswerTest {
     private static final Optional<Story> NO_STORY = Optional.empty();
 
     private static Optional<Story> story(Verdict verdict, Factor factor, double shortfall) {
-        return Optional.of(new Story(null, null, null, verdict, factor, factor, null, shortfall, null));
+        return Optional.of(new Story(null, null, verdict, factor, factor, null, shortfall, null));
     }
 
     private static WhyAnswer of(Optional<Story> story, Finding... findings) {
@@ -45,10 +45,10 @@ class WhyAnswerTest {
     @DisplayName("is what the temperatures say where no finding is likely")
     void modelAlone() {
         assertEquals(
-                new WhyAnswer(Verdict.JUST_WINTER, Factor.COLD, Optional.empty(), false),
+                new WhyAnswer(Verdict.JUST_WINTER, Factor.COLD, Optional.empty(), Optional.empty(), false),
                 of(story(Verdict.JUST_WINTER, Factor.COLD, 0), HandRun.finding(Cause.TOO_WET, 0.5)));
         assertEquals(
-                new WhyAnswer(Verdict.SOMETHING_WRONG, Factor.AIR, Optional.empty(), true),
+                new WhyAnswer(Verdict.SOMETHING_WRONG, Factor.AIR, Optional.empty(), Optional.empty(), true),
                 of(story(Verdict.SOMETHING_WRONG, Factor.AIR, 0.1)));
     }
 
@@ -69,14 +69,20 @@ class WhyAnswerTest {
     })
     @DisplayName("is the likeliest finding that can hold a pile back, likely at 60 in 100")
     void byFinding(Cause cause, Verdict verdict, Factor factor) {
-        WhyAnswer expected = new WhyAnswer(verdict, factor, Optional.of(cause), false);
+        WhyAnswer expected = new WhyAnswer(verdict, factor, Optional.of(cause), Optional.empty(), false);
         assertEquals(expected, of(NO_STORY, HandRun.finding(cause, 0.60)));
         assertEquals(expected, of(NO_STORY, likely(Cause.PATHOGEN_RISK), likely(cause), likely(Cause.COARSE_WOOD)));
         assertEquals(
-                new WhyAnswer(verdict, factor, Optional.of(cause), true),
-                of(story(Verdict.WORKING, Factor.NONE, 3), likely(cause)),
+                new WhyAnswer(verdict, factor, Optional.of(cause), Optional.empty(), true),
+                of(story(verdict, Factor.NONE, 3), likely(cause)),
                 "the temperatures bear it out");
-        assertEquals(expected, of(story(Verdict.WORKING, Factor.NONE, 0), likely(cause)));
+        assertEquals(expected, of(story(verdict, Factor.NONE, 0), likely(cause)));
+        assertEquals(expected, of(story(Verdict.TOO_EARLY, Factor.NONE, 0), likely(cause)), "nothing is said yet");
+        Verdict other = verdict == Verdict.WORKING ? Verdict.FINISHED : Verdict.WORKING;
+        assertEquals(
+                Optional.of(other),
+                of(story(other, Factor.NONE, 0), likely(cause)).temperatures(),
+                "the temperatures say another thing");
     }
 
     @ParameterizedTest

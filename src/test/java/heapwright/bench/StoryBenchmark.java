@@ -70,7 +70,7 @@ public class StoryBenchmark {
     /** Six steps tried. */
     @Benchmark
     public Effects steps() {
-        Effects effects = new StepTrials(story);
+        Effects effects = new StepTrials(story.now());
         STEPS.forEach(r -> effects.of(r, List.of()));
         return effects;
     }

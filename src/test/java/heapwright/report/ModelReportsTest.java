@@ -133,13 +133,14 @@ class ModelReportsTest {
         Gain.Back back = new Gain.Back(false, 0.9, new Range(20, 30, 60));
         LocalDate today = LocalDate.of(2027, 1, 10);
         ModelWords words = new ModelWords(WORDS);
-        String sleeps = words.gain(new Gain(90, won, none, none, never, never, little), today);
-        assertTrue(sleeps.contains("10 Apr 2027") && sleeps.contains("with this or without"), sleeps);
-        String wakes = words.gain(new Gain(90, won, none, none, back, never, little), today);
+        assertTrue(
+                words.gain(new Gain(90, won, none, none, never, never, new Gain.Frost(0, 0), little), today)
+                        .isEmpty(),
+                "nothing, under each step");
+        String wakes = words.gain(new Gain(90, won, none, none, back, never, new Gain.Frost(0, 0), little), today)
+                .orElseThrow();
         assertTrue(wakes.contains("30 (20 to 60) days") && wakes.contains("sleeps until 10 Apr 2027"), wakes);
-        for (String text : List.of(sleeps, wakes)) {
-            assertFalse(text.contains("80"), text);
-        }
+        assertFalse(wakes.contains("80"), wakes);
     }
 
     @Test
@@ -149,15 +150,20 @@ class ModelReportsTest {
         Range half = new Range(0.4, 0.5, 0.6);
         Gain.Back never = new Gain.Back(false, 0, new Range(90, 90, 90));
         Gain.Back back = new Gain.Back(false, 0.9, new Range(20, 30, 60));
-        Gain cool = new Gain(90, won, won, won, never, never, half);
-        Gain warms = new Gain(90, won, won, won, back, never, half);
+        Gain cool = new Gain(90, won, won, won, never, never, new Gain.Frost(0.5, 1), half);
+        Gain warms = new Gain(90, won, won, won, back, never, new Gain.Frost(0.5, 1), half);
         LocalDate today = LocalDate.of(2027, 1, 10);
         ModelWords words = new ModelWords(WORDS);
-        String none = words.noneWarms(List.of(cool, cool), today).orElseThrow();
+        String none = words.none(List.of(cool, cool), today).orElseThrow();
         assertTrue(none.contains("none of these steps") && none.contains("10 Apr 2027"), none);
-        assertTrue(words.noneWarms(List.of(cool, warms), today).isEmpty());
-        assertTrue(words.noneWarms(List.of(), today).isEmpty(), "where no step was tried nothing is said");
-        assertFalse(words.gain(cool, today).contains("40"), words.gain(cool, today));
+        assertTrue(words.none(List.of(cool, warms), today).isEmpty());
+        assertTrue(words.none(List.of(), today).isEmpty(), "where no step was tried nothing is said");
+        String told = words.gain(cool, today).orElseThrow();
+        assertFalse(told.contains("40"), told);
+        Gain iced = new Gain(90, won, won, won, never, never, new Gain.Frost(1, 1), half);
+        assertTrue(words.gain(iced, today).isEmpty(), "no days for a pile that freezes through whatever is done");
+        String all = words.none(List.of(iced, iced), today).orElseThrow();
+        assertTrue(all.contains("freezes through before 10 Apr 2027"), all);
     }
 
     /** Invented: leaves alone, bone dry, under the rain of a winter. */

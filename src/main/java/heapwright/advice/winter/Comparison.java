@@ -71,6 +71,11 @@ final class Comparison {
                         Ensemble.run(from, otherWeather, events, days, Constants.standard(), spread, first, samples));
     }
 
+    /** The same over its first days only. */
+    Comparison cut(int first) {
+        return first >= days ? this : new Comparison(start, weather, anyway, first, spread, alone.cut(first));
+    }
+
     /** Time looked at. */
     int days() {
         return days;
@@ -100,13 +105,19 @@ final class Comparison {
 
     /** What the other course wins over leaving it alone. */
     Gain gain(Ensemble other) {
+        return gain(other, 0);
+    }
+
+    /** The same of a course that began so many days earlier. */
+    Gain gain(Ensemble other, int earlier) {
         return new Gain(
                 days,
-                pairs(other, this::daysWon),
+                pairs(other, (a, b) -> daysWon(a, b) + earlier),
                 pairs(other, Comparison::warmer),
                 pairs(other, Comparison::moreWarmDays),
                 back(other),
                 back(alone),
+                new Gain.Frost(freezes(other), freezes(alone)),
                 alone.range(c -> 1 - Math.exp(-far(c, days - 1))));
     }
 
@@ -125,6 +136,10 @@ final class Comparison {
         return IntStream.range(0, samples())
                 .anyMatch(i ->
                         figure.apply(alone.courses().get(i), other.courses().get(i)) >= amount);
+    }
+
+    private static double freezes(Ensemble ensemble) {
+        return ensemble.share(c -> c.firstFrozenThrough().isPresent());
     }
 
     static double warmer(Course a, Course b) {

@@ -12,10 +12,18 @@ import heapwright.process.heat.Range;
  * @param moreWarmDays more days with the core at 40 °C or above
  * @param with when the core would be back at 40 °C with the step
  * @param without when it would be back without it
+ * @param frost chance that it freezes through
  * @param workedAlone part of its food that the pile works through in the time looked at when left alone, 0–1
  */
 public record Gain(
-        int days, Range daysWon, Range warmerC, Range moreWarmDays, Back with, Back without, Range workedAlone) {
+        int days,
+        Range daysWon,
+        Range warmerC,
+        Range moreWarmDays,
+        Back with,
+        Back without,
+        Frost frost,
+        Range workedAlone) {
 
     /** Below this part of the food there is no pace to measure days against (judgement). */
     private static final double ASLEEP = 0.05;
@@ -35,6 +43,24 @@ public record Gain(
     }
 
     /**
+     * Chance that half of the core's water freezes within the time looked at, 0-1.
+     *
+     * @param with with the step
+     * @param without without it
+     */
+    public record Frost(double with, double without) {}
+
+    /** Whether it freezes through for certain, with the step and without: days are no help to it then. */
+    public boolean iced() {
+        return frost.with() >= 1 && frost.without() >= 1;
+    }
+
+    /** Whether it counts what the step wakes and not the days: the pile sleeps, or freezes through whatever is done. */
+    public boolean uncounted() {
+        return asleep() || iced();
+    }
+
+    /**
      * Whether the pile, left alone, as good as sleeps all the time looked at. Days won say nothing then: the least
      * stir gets further than standing still. What counts is whether and when the step wakes it.
      */
@@ -48,9 +74,9 @@ public record Gain(
         return Math.max(0, Math.min(1, won / days));
     }
 
-    /** Whether it speaks for the step: that the whole band is won, or that the step wakes a pile that sleeps. */
+    /** Whether it speaks for the step: that the whole band is won, or that the step wakes a pile that else would not be. */
     public boolean tells() {
-        return asleep() ? with.likely() : daysWon.low() > 0;
+        return uncounted() ? with.likely() && !without.likely() : daysWon.low() > 0;
     }
 
     /** Whether the whole band lies at or below nothing won. */

@@ -158,15 +158,16 @@ final class Happenings {
 
     /**
      * What is known of water and acid. It counts from the day after the pile was last measured hot, or from the start
-     * if it never was: what is wrong now was not yet wrong while it was hot.
+     * if it never was: what is wrong now was not yet wrong while it was hot. On its own day it stands as measured, whatever
+     * the model made of it since.
      */
     List<StateMark> marks(Collection<Reads> readings, Collection<Sign> seen) {
         TreeMap<Integer, Double> water = new TreeMap<>();
         TreeMap<Integer, Double> acid = new TreeMap<>();
         for (Entry entry : entries) {
             int day = day(entry.date());
-            entry.measured().moisturePct().ifPresent(m -> water.put(since(day, water), m / 100));
-            entry.measured().ph().ifPresent(p -> acid.put(since(day, acid), (NEUTRAL_PH - p) / PH_SPAN));
+            entry.measured().moisturePct().ifPresent(m -> from(day, m / 100, water));
+            entry.measured().ph().ifPresent(p -> from(day, (NEUTRAL_PH - p) / PH_SPAN, acid));
         }
         if (water.isEmpty()) {
             felt(readings, seen).ifPresent(m -> water.put(sinceFelt(water, seen), m));
@@ -213,6 +214,11 @@ final class Happenings {
     private int sinceFelt(TreeMap<Integer, Double> earlier, Collection<Sign> seen) {
         int from = since(age, earlier);
         return from == 0 && seen.contains(Sign.HEATED_THEN_COOLED) ? age / 2 : from;
+    }
+
+    private void from(int day, double figure, TreeMap<Integer, Double> marks) {
+        marks.put(since(day, marks), figure);
+        marks.put(day, figure);
     }
 
     private int since(int day, TreeMap<Integer, Double> earlier) {

@@ -250,11 +250,6 @@ public record PileModel(
         return day.isBefore(pile.asOf().plusDays(LEAST_AHEAD)) ? day.plusYears(1) : day;
     }
 
-    /** The weather from the day of advice on. */
-    Weather weatherAhead() {
-        return climate.weather().from(age);
-    }
-
     /** The date of a day of the run. */
     public LocalDate date(int day) {
         return pile.built().plusDays(day);

@@ -5,8 +5,6 @@ import heapwright.process.dose.DoseAmount;
 import heapwright.process.heat.Bands;
 import heapwright.process.heat.Day;
 import heapwright.process.heat.Ensemble;
-import heapwright.process.heat.PileState;
-import heapwright.process.heat.Spread;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -15,32 +13,23 @@ import java.util.Optional;
 /** Tries steps in the model on the pile as it is now. One is for one advice and one thread. */
 public final class StepTrials implements Effects {
 
-    private static final int SAMPLES = 8;
-    private static final int MOST_DAYS = 120;
-    private static final int LEAST_DAYS = 60;
-
-    private final PileModel model;
+    private final PileNow now;
     private final Treatment treatment;
-    /** A model that does not fit the pile has no days to tell of it. */
-    private final boolean fits;
 
     private final Map<Remedy, Optional<Gain>> tried = new EnumMap<>(Remedy.class);
     private final Comparison comparison;
 
-    /** Steps on the pile of a story. */
-    public StepTrials(Story story) {
-        this.model = story.model();
-        PileState now = story.past().now();
-        this.fits = now.stage().fits();
-        this.treatment = new Treatment(now, model.weatherAhead().airC(0));
-        int days = Math.max(LEAST_DAYS, Math.min(MOST_DAYS, model.ahead()));
-        this.comparison = new Comparison(now, model.weatherAhead(), List.of(), days, Spread.usual(), SAMPLES);
+    /** Steps on a pile. */
+    public StepTrials(PileNow now) {
+        this.now = now;
+        this.comparison = now.alone(now.window(), PileNow.SAMPLES_A_WAY);
+        this.treatment = new Treatment(now.state(), now.sky().airC(0));
     }
 
     @Override
     public Optional<Gain> of(Remedy remedy, List<DoseAmount> doses) {
         return tried.computeIfAbsent(
-                remedy, r -> fits && canTry(r, doses) ? Optional.of(gain(Map.of(r, doses))) : Optional.empty());
+                remedy, r -> canTry(r, doses) ? Optional.of(gain(Map.of(r, doses))) : Optional.empty());
     }
 
     private Gain gain(Map<Remedy, List<DoseAmount>> steps) {
@@ -52,9 +41,14 @@ public final class StepTrials implements Effects {
         return comparison.with(treated.start(), treated.events());
     }
 
+    /** Whether the model is one of this pile: else it can try nothing on it. */
+    public boolean fits() {
+        return now.fits();
+    }
+
     /** Whether the model can try a step with these amounts. */
     public boolean canTry(Remedy remedy, List<DoseAmount> doses) {
-        return treatment.canTry(remedy, doses);
+        return fits() && treatment.canTry(remedy, doses);
     }
 
     /**
@@ -71,6 +65,6 @@ public final class StepTrials implements Effects {
             with = Optional.of(new Trial.With(other.core(), comparison.gain(other), treatment.opensTwice(steps)));
         }
         Bands outdoor = alone.bands(Day::outdoorC);
-        return new Trial(model, alone.core(), outdoor, with);
+        return new Trial(now.model(), now.fits(), now.missK(), alone.core(), outdoor, with);
     }
 }

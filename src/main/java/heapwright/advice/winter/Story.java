@@ -14,8 +14,7 @@ import java.util.concurrent.ForkJoinTask;
  * What the past course of a pile says, by its core temperatures: the way it took, beside what the same pile made healthy
  * would have done in the same weather.
  *
- * @param model the pile
- * @param past the way it took, corrected by what was measured
+ * @param now the pile and the way it took, corrected by what was measured
  * @param healthy core of the healthy pile day by day, 10th to 90th percentile
  * @param verdict what the temperatures say
  * @param factor what held it back most since it stalled
@@ -25,8 +24,7 @@ import java.util.concurrent.ForkJoinTask;
  * @param telling of the readings since the pile was last hot, the one furthest below the healthy band, else the last
  */
 public record Story(
-        PileModel model,
-        Retrace past,
+        PileNow now,
         Bands healthy,
         Verdict verdict,
         Factor factor,
@@ -47,9 +45,10 @@ public record Story(
      */
     public static Story of(PileModel model) {
         // Beside each other: the one goes its way step by step, the other is many ways.
-        ForkJoinTask<Retrace> way = ForkJoinTask.adapt(() -> past(model)).fork();
+        ForkJoinTask<PileNow> way = ForkJoinTask.adapt(() -> PileNow.of(model)).fork();
         Bands healthy = healthy(model);
-        Retrace past = way.join();
+        PileNow now = way.join();
+        Retrace past = now.past();
         CoreReading last = model.cores().get(model.cores().size() - 1);
         CoreReading telling = telling(model.cores(), healthy);
         double shortfall = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
@@ -57,18 +56,17 @@ public record Story(
         Leaning leaning = Leaning.of(model, past, healthy, ifWrong.mendable());
         Verdict verdict = leaning.verdict(model.age());
         Factor factor = factor(model, past, last, verdict);
-        return new Story(model, past, healthy, verdict, factor, ifWrong, leaning, shortfall, telling);
+        return new Story(now, healthy, verdict, factor, ifWrong, leaning, shortfall, telling);
     }
 
-    private static Retrace past(PileModel model) {
-        return Retrace.of(
-                model.start(),
-                model.climate().weather(),
-                model.events(),
-                model.cores(),
-                model.marks(),
-                model.age() + 1,
-                Constants.standard());
+    /** The pile file as the model takes it. */
+    public PileModel model() {
+        return now.model();
+    }
+
+    /** The way it took, corrected by what was measured. */
+    public Retrace past() {
+        return now.past();
     }
 
     private static Bands healthy(PileModel model) {
@@ -111,6 +109,6 @@ public record Story(
 
     /** The first day since when the core has not been at 30 °C again; empty when it is now. */
     public OptionalInt stalledOn() {
-        return past.stalledOn();
+        return past().stalledOn();
     }
 }

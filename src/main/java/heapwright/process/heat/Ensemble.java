@@ -81,6 +81,13 @@ public record Ensemble(List<Course> courses) {
         return new Ensemble(courses.subList(0, samples));
     }
 
+    /** The same over its first days only. */
+    public Ensemble cut(int days) {
+        return new Ensemble(courses.stream()
+                .map(c -> new Course(c.days().subList(0, Math.min(days, c.days().size())), c.ledger()))
+                .toList());
+    }
+
     private static Course sample(
             PileState start,
             Weather weather,

@@ -84,8 +84,9 @@ final class WhyPage {
         advice.why().ifPresent(answer -> told.add(model.answer(answer)));
         advice.story().ifPresent(story -> {
             told.add(model.temperatures(story));
-            told.addAll(model.stall(story));
+            told.addAll(model.stall(advice));
         });
+        told.addAll(model.ofAllSteps(advice));
         WhyView view = new WhyView(
                 address,
                 new AdviceViews(words).view(advice),

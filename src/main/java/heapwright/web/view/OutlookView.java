@@ -10,8 +10,15 @@ import java.util.List;
  * @param until the day to which the figures count
  * @param figures the figures, a sentence each
  * @param plans what other ways would buy
+ * @param ofAll what is to be said of all of them
  * @param warm the temperature above which a day counts as warm
  * @param weather where the weather comes from, and what the model is good for
  */
 public record OutlookView(
-        String headline, String until, List<String> figures, List<PlanLine> plans, String warm, String weather) {}
+        String headline,
+        String until,
+        List<String> figures,
+        List<PlanLine> plans,
+        List<String> ofAll,
+        String warm,
+        String weather) {}

@@ -35,6 +35,7 @@ public final class OutlookViews {
                 report.end(ahead),
                 report.figures(ahead),
                 report.plans(ahead),
+                report.ofAllPlans(ahead),
                 words.figures().temperature(WARM_C),
                 words.text("web.outlook.weather." + known) + " " + words.text("model.aid"));
     }

@@ -200,11 +200,13 @@ class AheadTest {
     void straw() {
         Ahead bare = of("2026-10-10", "2026-10-10", COLD, "");
         Ahead.PlanOutcome straw = plan(bare, Plan.INSULATED);
-        assertTrue(straw.warmerC().low() > 0.5 && straw.warmerC().high() < 20, straw.toString());
-        assertTrue(straw.moreWarmDays().likely() > 5, straw.toString());
-        assertTrue(straw.moreWarmDays().high() <= 203, straw.toString());
-        assertTrue(straw.freezesThrough() <= bare.figures().freezesThrough(), straw.toString());
-        assertTrue(straw.readySooner().likely() >= 0, straw.toString());
+        Gain gain = straw.gain();
+        assertTrue(gain.warmerC().low() > 0.5 && gain.warmerC().high() < 20, straw.toString());
+        assertTrue(gain.moreWarmDays().likely() > 5, straw.toString());
+        assertTrue(gain.moreWarmDays().high() <= gain.days(), straw.toString());
+        assertTrue(gain.frost().with() <= gain.frost().without(), straw.toString());
+        assertTrue(gain.daysWon().likely() >= 0, straw.toString());
+        assertEquals(120, gain.days(), "as a step is looked at");
     }
 
     @Test
@@ -216,15 +218,15 @@ class AheadTest {
                 "2026-10-10",
                 "[-25,-25,-20,-12,-8,-4,-2,-4,-8,-12,-18,-24]",
                 ", 'log': [{'date': '2026-10-10', 'seen': ['snow-mixed-in']}]");
-        Range none = new Range(0, 0, 0);
         for (Ahead.PlanOutcome outcome : frozen.plans()) {
-            boolean earlier = outcome.plan() == Plan.BUILT_EARLIER;
-            assertEquals(earlier ? new Range(28, 28, 28) : none, outcome.readySooner(), outcome.toString());
+            assertTrue(outcome.gain().uncounted() && !outcome.gain().tells(), outcome.toString());
         }
+        Range earlier = plan(frozen, Plan.BUILT_EARLIER).gain().daysWon();
+        assertEquals(new Range(28, 28, 28), earlier);
         assertEquals(28, plan(frozen, Plan.BUILT_EARLIER).day());
-        assertEquals(1, plan(frozen, Plan.TURNED_IN_TWO_WEEKS).freezesThrough());
+        assertEquals(1, plan(frozen, Plan.TURNED_IN_TWO_WEEKS).gain().frost().with());
         Ahead mild = of("2026-10-10", "2026-10-10", MILD, "");
-        assertEquals(0, plan(mild, Plan.INSULATED).freezesThrough());
+        assertEquals(0, plan(mild, Plan.INSULATED).gain().frost().with());
     }
 
     private static String core(String date, double celsius) {
@@ -280,7 +282,7 @@ class AheadTest {
                         + "}, 'recipe': [{'material': 'leaves-mixed', 'amount': 30, 'unit': 'L'}], 'log': ["
                         + core("2027-01-10", 65) + "], 'aim': {'readyBy': '2027-06-01'}"))
                 .orElseThrow();
-        assertTrue(!ahead.fits(), "missed by " + ahead.missK());
+        assertTrue(!ahead.fits(), "missed by " + ahead.now().missK());
         assertTrue(ahead.plans().isEmpty() && ahead.wish().isEmpty());
         Words words = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);
         String headline = new OutlookReport(words, false).headline(ahead);

@@ -22,7 +22,11 @@ class GainTest {
     }
 
     private static Gain gain(Range won, Gain.Back with, Gain.Back without, double worked) {
-        return new Gain(90, won, NONE, NONE, with, without, new Range(worked, worked, worked));
+        return gain(won, with, without, worked, new Gain.Frost(0, 0));
+    }
+
+    private static Gain gain(Range won, Gain.Back with, Gain.Back without, double worked, Gain.Frost frost) {
+        return new Gain(90, won, NONE, NONE, with, without, frost, new Range(worked, worked, worked));
     }
 
     /** Frozen through in January, looked at until the middle of March. */
@@ -72,10 +76,24 @@ class GainTest {
     }
 
     @Test
+    @DisplayName("is no days on a pile that freezes through for certain, but what brings it back to 40 °C still tells")
+    void iced() {
+        Range won = new Range(10, 20, 30);
+        Gain.Frost certain = new Gain.Frost(1, 1);
+        Gain.Back back = new Gain.Back(false, 0.9, new Range(20, 30, 60));
+        assertTrue(gain(won, never(), never(), 0.5).tells());
+        assertFalse(gain(won, never(), never(), 0.5, certain).tells());
+        assertTrue(gain(won, never(), never(), 0.5, new Gain.Frost(0.9, 1)).tells(), "not for certain");
+        assertTrue(gain(won, back, never(), 0.5, certain).tells());
+        assertFalse(gain(won, back, back, 0.5, certain).tells(), "it would be back without the step too");
+    }
+
+    @Test
     @DisplayName("is known to sleep where the pile is frozen until after the time looked at")
     void frozenPile() {
         Story story = Story.of(WinterPiles.model(frozen()));
-        Gain turned = new StepTrials(story).of(Remedy.TURN_FULLY, List.of()).orElseThrow();
+        Gain turned =
+                new StepTrials(story.now()).of(Remedy.TURN_FULLY, List.of()).orElseThrow();
         assertTrue(turned.asleep(), turned.toString());
         assertEquals(0, turned.share());
         assertTrue(turned.workedAlone().high() < 0.2 && turned.workedAlone().low() >= 0, turned.toString());

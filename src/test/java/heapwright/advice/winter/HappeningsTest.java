@@ -142,20 +142,25 @@ class HappeningsTest {
     }
 
     @Test
-    @DisplayName("of water counts from the start, or from the day after the pile was last hot")
+    @DisplayName(
+            "of water counts from the start, or from the day after the pile was last hot, and stands on its own day")
     void water() {
         assertEquals(
-                List.of(new StateMark(0, OptionalDouble.of(0.7), NONE)),
+                List.of(wetOn(0, 0.7), wetOn(20, 0.7)),
                 of(wet("2026-10-30", 70)).marks(List.of(), Set.of()));
         assertEquals(
-                List.of(new StateMark(6, OptionalDouble.of(0.7), NONE)),
+                List.of(wetOn(6, 0.7), wetOn(20, 0.7)),
                 of(core("2026-10-15", 40) + "," + wet("2026-10-30", 70)).marks(List.of(), Set.of()));
         assertEquals(
-                List.of(new StateMark(0, OptionalDouble.of(0.7), NONE)),
+                List.of(wetOn(0, 0.7), wetOn(20, 0.7)),
                 of(core("2026-10-15", 39) + "," + wet("2026-10-30", 70)).marks(List.of(), Set.of()));
         assertEquals(
-                List.of(new StateMark(0, OptionalDouble.of(0.7), NONE), new StateMark(1, OptionalDouble.of(0.6), NONE)),
+                List.of(wetOn(0, 0.7), wetOn(10, 0.7), wetOn(11, 0.6), wetOn(20, 0.6)),
                 of(wet("2026-10-20", 70) + "," + wet("2026-10-30", 60)).marks(List.of(), Set.of()));
+    }
+
+    private static StateMark wetOn(int day, double share) {
+        return new StateMark(day, OptionalDouble.of(share), NONE);
     }
 
     /** pH 7.4 is no acid and 4.4 all of it; a sour smell is pH 5.7 at least. */

@@ -25,7 +25,7 @@ class StepTrialsTest {
     }
 
     private static StepTrials trials(PileModel model) {
-        return new StepTrials(Story.of(model));
+        return new StepTrials(PileNow.of(model));
     }
 
     private static Trial trial(StepTrials trials, Remedy... steps) {
@@ -63,13 +63,13 @@ class StepTrialsTest {
     @DisplayName("none leave the pile alone, from where it stands on the day of advice")
     void none() {
         PileModel model = autumn();
-        Story story = Story.of(model);
-        Trial trial = trial(new StepTrials(story));
+        PileNow pile = PileNow.of(model);
+        Trial trial = trial(new StepTrials(pile));
         assertTrue(trial.with().isEmpty());
         assertEquals(120, trial.days());
         assertEquals(LocalDate.of(2026, 11, 5), trial.date(0));
         assertEquals(model.climate().weather().airC(26), trial.outdoor().likely()[0], 3, "it is 5 November");
-        double now = story.past().now().coreC();
+        double now = pile.state().coreC();
         assertTrue(
                 trial.without().low()[0] <= now + 2 && trial.without().high()[0] >= now - 2,
                 now + " to " + trial.without().likely()[0]);

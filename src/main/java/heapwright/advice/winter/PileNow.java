@@ -1,0 +1,99 @@
+package heapwright.advice.winter;
+
+import heapwright.process.heat.Constants;
+import heapwright.process.heat.PileState;
+import heapwright.process.heat.Retrace;
+import heapwright.process.heat.Spread;
+import heapwright.process.heat.Stage;
+import heapwright.process.heat.Weather;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A pile as the model has it on the day of advice. Checkup, why, outlook and what-if all speak of this one, so that size,
+ * warmth, fit and what a step wins are the same in each.
+ *
+ * @param model the pile file as the model takes it
+ * @param past the way it took up to now, corrected by what was measured
+ */
+public record PileNow(PileModel model, Retrace past) {
+
+    /** Samples behind what a step or another way wins. */
+    static final int SAMPLES_A_WAY = 8;
+
+    /** No look ahead is longer, days. */
+    static final int MOST_LOOK = 420;
+
+    private static final int FRESH_DAYS = 3;
+    private static final int MOST_DAYS = 120;
+    private static final int LEAST_DAYS = 60;
+
+    /** Of a pile whose recipe is not told. */
+    private static final Spread WIDE = new Spread(0.12, 0.35, 0.6, 0.45, 0.7, 0.8, 6, 0.4, 5, 4.0, 4.5);
+
+    /** Follows a pile up to the day of advice. */
+    public static PileNow of(PileModel model) {
+        return new PileNow(
+                model,
+                Retrace.of(
+                        model.start(),
+                        model.climate().weather(),
+                        model.events(),
+                        model.cores(),
+                        model.marks(),
+                        model.age() + 1,
+                        Constants.standard()));
+    }
+
+    /** Whether it is only planned or just built, so that it can still be built otherwise; what lies ahead counts from then. */
+    public boolean fresh() {
+        return model.age() <= FRESH_DAYS && model.cores().isEmpty();
+    }
+
+    /** From here what lies ahead starts. */
+    public PileState state() {
+        return fresh() ? model.start() : past.now();
+    }
+
+    /** The day of the model on which what lies ahead starts. */
+    int first() {
+        return fresh() ? 0 : model.age();
+    }
+
+    /** Kelvin by which a reading of late missed the fitted model. */
+    public double missK() {
+        return state().stage().missK();
+    }
+
+    /** Whether the model is one of this pile: else its dates are worth nothing, and none are given. */
+    public boolean fits() {
+        return Math.abs(missK()) <= Stage.MISFIT_K;
+    }
+
+    /** Whether the core was measured on the day of advice. */
+    boolean measuredToday() {
+        return model.cores().stream().anyMatch(c -> c.day() == model.age());
+    }
+
+    /** The date of a day ahead. */
+    public LocalDate date(int day) {
+        return model.date(first() + day);
+    }
+
+    /** Days over which doing something is held against leaving the pile alone. */
+    public int window() {
+        return Math.max(LEAST_DAYS, Math.min(MOST_DAYS, model.ahead()));
+    }
+
+    /** The weather ahead, as far as anything is looked at, so that whatever is compared has the same. */
+    Weather sky() {
+        return Climate.smooth(model.pile(), date(0), MOST_LOOK)
+                .startingAs(model.climate().weather().from(first()));
+    }
+
+    /** The pile left alone for so many days, against which other ways are held. */
+    Comparison alone(int days, int samples) {
+        Spread spread = model.typical() ? WIDE : Spread.usual();
+        return new Comparison(state(), sky(), List.of(), days, spread, samples);
+    }
+}
