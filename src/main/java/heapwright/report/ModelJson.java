@@ -27,11 +27,13 @@ public final class ModelJson {
 
     private final Words words;
     private final ModelWords model;
+    private final GainWords gains;
     private final String version;
 
     public ModelJson(Words words, String version) {
         this.words = words;
         this.model = new ModelWords(words);
+        this.gains = new GainWords(words);
         this.version = version;
     }
 
@@ -120,7 +122,7 @@ public final class ModelJson {
             answer.cause().ifPresent(c -> why.put("cause", c.id()));
             why.put("text", model.answer(answer));
         });
-        model.ofAllSteps(advice).forEach(root.putArray("modelOfSteps")::add);
+        gains.ofAllSteps(advice).forEach(root.putArray("modelOfSteps")::add);
         advice.story().ifPresent(s -> story(root.putObject("story"), s, whole, hindsights));
     }
 
@@ -167,7 +169,7 @@ public final class ModelJson {
 
     /** What a step wins. */
     void gain(ObjectNode node, Gain gain, LocalDate today) {
-        model.gain(gain, today).ifPresent(told -> node.put("text", told));
+        gains.gain(gain, today).ifPresent(told -> node.put("text", told));
         node.put("tells", gain.tells());
         node.put("asleep", gain.asleep());
         range(node.putObject("daysWon"), gain.daysWon());

@@ -26,11 +26,13 @@ public final class OutlookReport {
 
     private final Words words;
     private final ModelWords model;
+    private final GainWords gains;
     private final boolean marked;
 
     public OutlookReport(Words words, boolean marked) {
         this.words = words;
         this.model = new ModelWords(words);
+        this.gains = new GainWords(words);
         this.marked = marked;
     }
 
@@ -68,12 +70,12 @@ public final class OutlookReport {
     /** What lies ahead, in two or three sentences. */
     public String headline(Ahead ahead) {
         if (!ahead.fits()) {
-            return model.misfit(ahead.now().missK());
+            return gains.misfit(ahead.now().missK());
         }
         Outlook f = ahead.figures();
         String warm = words.text(
                 "outlook.headline",
-                model.days(f.daysAbove40()),
+                gains.days(f.daysAbove40()),
                 words.figures().temperature(40),
                 words.figures().number(100 * f.freezesThrough(), 0));
         return warm + ahead.wish().map(wish -> " " + wish(wish, ahead)).orElse("") + " "
@@ -179,8 +181,8 @@ public final class OutlookReport {
         Outlook f = ahead.figures();
         return List.of(
                 words.text("outlook.peak", temperatures(f.peakC())),
-                words.text("outlook.above", words.figures().temperature(40), model.days(f.daysAbove40())),
-                words.text("outlook.above", words.figures().temperature(55), model.days(f.daysAbove55())),
+                words.text("outlook.above", words.figures().temperature(40), gains.days(f.daysAbove40())),
+                words.text("outlook.above", words.figures().temperature(55), gains.days(f.daysAbove55())),
                 words.text("outlook.freezes", words.figures().number(100 * f.freezesThrough(), 0)),
                 mass(f.massLeft()),
                 words.text("outlook.volume", percents(f.volumeLeft())),
@@ -212,11 +214,11 @@ public final class OutlookReport {
         return ahead.plans().stream()
                 .map(plan -> new PlanLine(
                         model.plan(plan, first),
-                        model.more(plan.gain().moreWarmDays()),
+                        gains.more(plan.gain().moreWarmDays()),
                         signed(plan.gain().warmerC().likely()),
                         plan.gain().uncounted()
                                 ? Optional.empty()
-                                : Optional.of(model.sooner(plan.gain().daysWon())),
+                                : Optional.of(gains.sooner(plan.gain().daysWon())),
                         words.figures().number(100 * plan.gain().frost().with(), 0)))
                 .toList();
     }
@@ -226,9 +228,9 @@ public final class OutlookReport {
         if (ahead.plans().isEmpty()) {
             return List.of();
         }
-        List<Gain> gains = ahead.plans().stream().map(Ahead.PlanOutcome::gain).toList();
+        List<Gain> won = ahead.plans().stream().map(Ahead.PlanOutcome::gain).toList();
         List<String> all = new ArrayList<>();
-        model.none(gains, ahead.firstDay()).ifPresent(all::add);
+        gains.none(won, ahead.firstDay()).ifPresent(all::add);
         all.add(words.text(
                 "outlook.plans-note", model.date(ahead.now().date(ahead.now().window()))));
         return all;
@@ -245,7 +247,7 @@ public final class OutlookReport {
     }
 
     private String percents(Range r) {
-        return model.days(new Range(100 * r.low(), 100 * r.likely(), 100 * r.high())) + " %";
+        return gains.days(new Range(100 * r.low(), 100 * r.likely(), 100 * r.high())) + " %";
     }
 
     private void plans(Layout page, Ahead ahead) {

@@ -175,7 +175,7 @@ public final class TextReport {
                                 + words.way(step.main().remedy(), advice.pile()).name() + amounts(step, advice.pile()));
             }
         }
-        new ModelWords(words).ofAllSteps(advice).forEach(said -> {
+        new GainWords(words).ofAllSteps(advice).forEach(said -> {
             page.blank();
             page.paragraph(0, 0, said);
         });
@@ -195,7 +195,7 @@ public final class TextReport {
         page.paragraph(INDENT, 0, words.text("step.when", words.word("urgency", step.urgency())));
         page.paragraph(INDENT, 0, info.how());
         main.gain()
-                .flatMap(g -> new ModelWords(words).gain(g, today))
+                .flatMap(g -> new GainWords(words).gain(g, today))
                 .ifPresent(says -> page.paragraph(INDENT, 0, words.text("gain.heading") + " " + says));
         doses.remarks(main, pile).forEach(line -> page.paragraph(INDENT, 0, line));
         page.paragraph(INDENT, 0, words.text("step.why", why(main)));

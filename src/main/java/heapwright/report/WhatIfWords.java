@@ -16,10 +16,12 @@ public final class WhatIfWords {
 
     private final Words words;
     private final ModelWords model;
+    private final GainWords gains;
 
     public WhatIfWords(Words words) {
         this.words = words;
         this.model = new ModelWords(words);
+        this.gains = new GainWords(words);
     }
 
     /** What the chosen steps would do, the answer first; where none is reckoned, what lies ahead without. */
@@ -27,7 +29,7 @@ public final class WhatIfWords {
         List<String> all = new ArrayList<>();
         Trial trial = whatIf.trial();
         if (!trial.fits()) {
-            all.add(model.misfit(trial.missK()));
+            all.add(gains.misfit(trial.missK()));
         } else if (trial.with().isEmpty()) {
             all.add(words.text("whatif.none"));
         } else {
@@ -49,7 +51,7 @@ public final class WhatIfWords {
     private String answer(Trial trial, Gain gain, int steps) {
         String forty = words.figures().temperature(WARM_C);
         if (gain.with().already()) {
-            return words.text("whatif.already", forty, steps, model.more(gain.moreWarmDays()), model.date(end(trial)));
+            return words.text("whatif.already", forty, steps, gains.more(gain.moreWarmDays()), model.date(end(trial)));
         }
         if (!gain.with().likely() && !gain.without().likely()) {
             return words.text("whatif.neither", steps, forty, model.date(end(trial)));
@@ -79,7 +81,7 @@ public final class WhatIfWords {
             return words.text("gain.asleep", until);
         }
         return gain.tells() || gain.useless()
-                ? words.text("whatif.pace", model.sooner(gain.daysWon()), gain.days())
+                ? words.text("whatif.pace", gains.sooner(gain.daysWon()), gain.days())
                 : words.text("gain.unclear");
     }
 

@@ -23,11 +23,13 @@ public final class WhyReport {
     private final Words words;
     private final boolean marked;
     private final ModelWords model;
+    private final GainWords gains;
 
     public WhyReport(Words words, boolean marked) {
         this.words = words;
         this.marked = marked;
         this.model = new ModelWords(words);
+        this.gains = new GainWords(words);
     }
 
     /**
@@ -65,10 +67,10 @@ public final class WhyReport {
                                 + words.way(s.main().remedy(), advice.pile()).name());
                 s.main()
                         .gain()
-                        .flatMap(g -> model.gain(g, advice.pile().asOf()))
+                        .flatMap(g -> gains.gain(g, advice.pile().asOf()))
                         .ifPresent(told -> page.paragraph(3, 0, told));
             });
-            model.ofAllSteps(advice).forEach(said -> page.paragraph(0, 0, said));
+            gains.ofAllSteps(advice).forEach(said -> page.paragraph(0, 0, said));
             page.paragraph(0, 0, words.text("why.checkup"));
         }
         return page.toString();

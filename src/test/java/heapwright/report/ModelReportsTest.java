@@ -132,7 +132,7 @@ class ModelReportsTest {
         Gain.Back never = new Gain.Back(false, 0, none);
         Gain.Back back = new Gain.Back(false, 0.9, new Range(20, 30, 60));
         LocalDate today = LocalDate.of(2027, 1, 10);
-        ModelWords words = new ModelWords(WORDS);
+        GainWords words = new GainWords(WORDS);
         assertTrue(
                 words.gain(new Gain(90, won, none, none, never, never, new Gain.Frost(0, 0), little), today)
                         .isEmpty(),
@@ -153,7 +153,7 @@ class ModelReportsTest {
         Gain cool = new Gain(90, won, won, won, never, never, new Gain.Frost(0.5, 1), half);
         Gain warms = new Gain(90, won, won, won, back, never, new Gain.Frost(0.5, 1), half);
         LocalDate today = LocalDate.of(2027, 1, 10);
-        ModelWords words = new ModelWords(WORDS);
+        GainWords words = new GainWords(WORDS);
         String none = words.none(List.of(cool, cool), today).orElseThrow();
         assertTrue(none.contains("none of these steps") && none.contains("10 Apr 2027"), none);
         assertTrue(words.none(List.of(cool, warms), today).isEmpty());

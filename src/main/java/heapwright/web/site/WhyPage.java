@@ -6,6 +6,7 @@ import heapwright.journal.Noting;
 import heapwright.journal.Stored;
 import heapwright.knowledge.Remedy;
 import heapwright.pile.Pile;
+import heapwright.report.GainWords;
 import heapwright.report.ModelWords;
 import heapwright.report.Words;
 import heapwright.web.guard.Refusal;
@@ -86,7 +87,7 @@ final class WhyPage {
             told.add(model.temperatures(story));
             told.addAll(model.stall(advice));
         });
-        told.addAll(model.ofAllSteps(advice));
+        told.addAll(new GainWords(words).ofAllSteps(advice));
         WhyView view = new WhyView(
                 address,
                 new AdviceViews(words).view(advice),
