@@ -92,7 +92,7 @@ public enum Condition implements Id {
     NO_REHEAT_AFTER_HEAT(true),
     NEVER_HEATED_IN_COLD_SEASON(true),
     UNTURNED_SINCE_HEAT(true),
-    COLD_AFTER_RECENT_WORK(true),
+    NOT_HOT_YET_AFTER_RECENT_WORK(true),
     // cold
     OPENED_AGAIN_AND_AGAIN(true),
     OPENED_OFTEN_IN_FROST(true),

@@ -21,6 +21,8 @@ public enum Trait implements Id {
     STARTER,
     SOIL,
     COARSE,
+    CHIPPED,
+    LONG,
     MATTING,
     WET,
     // handle with care
