@@ -4,38 +4,20 @@ import heapwright.advice.Advice;
 import heapwright.advice.Finding;
 import heapwright.advice.Headline;
 import heapwright.advice.HomeRemedy;
-import heapwright.advice.Option;
 import heapwright.advice.Question;
-import heapwright.advice.Step;
-import heapwright.advice.engine.Piece;
 import heapwright.advice.fact.Contradicts;
-import heapwright.advice.fact.Grade;
-import heapwright.advice.fact.LimitIs;
 import heapwright.advice.fact.Reads;
-import heapwright.advice.fact.Seen;
-import heapwright.knowledge.CauseInfo;
-import heapwright.knowledge.CauseInfo.Kind;
-import heapwright.knowledge.Caution;
-import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.Reading;
-import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.SignInfo;
 import heapwright.knowledge.UsualDoseInfo;
-import heapwright.pile.Pile;
-import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Writes advice as plain text: the next step first, then why. */
 public final class TextReport {
-
-    /** Steps told in full; more would not be done on one cold afternoon. */
-    private static final int STEPS_IN_FULL = 4;
 
     /** The figures that a grower can use; the rest stand in the JSON and the trace. */
     private static final Set<Reading> TOLD = EnumSet.of(
@@ -51,18 +33,12 @@ public final class TextReport {
             Reading.AGE,
             Reading.DAYS_SINCE_TURN);
 
-    private static final int PIECES = 4;
-
-    /** Evidence that counts for less than this part of its weight is not worth a line; judgement. */
-    private static final double WORTH_TELLING = 0.1;
-
     private static final int QUESTIONS = 2;
     private static final int INDENT = 3;
 
     private final Words words;
     private final DoseWords doses;
     private final boolean marked;
-    private final DateTimeFormatter shortDay;
     private final DateTimeFormatter longDay;
 
     /**
@@ -75,7 +51,6 @@ public final class TextReport {
         this.words = words;
         this.doses = new DoseWords(words);
         this.marked = marked;
-        this.shortDay = DateTimeFormatter.ofPattern("d MMM", words.catalogue().locale());
         this.longDay =
                 DateTimeFormatter.ofPattern("d MMMM yyyy", words.catalogue().locale());
     }
@@ -94,9 +69,9 @@ public final class TextReport {
         words.toCheck(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
         words.assumed(advice.pile()).ifPresent(told -> page.paragraph(0, 0, told));
         contradictions(page, advice);
-        steps(page, advice);
-        careful(page, advice);
-        findings(page, advice);
+        new StepText(words).write(page, advice);
+        new CautionText(words).write(page, advice);
+        new FindingText(words).write(page, advice);
         withheld(page, advice);
         aside(page, advice);
         homeRemedies(page, advice);
@@ -110,9 +85,9 @@ public final class TextReport {
     /** While a danger stands: its steps, its cautions, what to find out from outside, and what waits. */
     private void alarmed(Layout page, Advice advice) {
         AlarmText text = new AlarmText(words);
-        steps(page, advice);
+        new StepText(words).write(page, advice);
         text.because(page, advice.alarm().orElseThrow());
-        careful(page, advice);
+        new CautionText(words).write(page, advice);
         text.questions(page, advice.alarm().orElseThrow());
         text.whenSafe(page, advice);
         page.blank();
@@ -138,10 +113,6 @@ public final class TextReport {
                 .collect(Collectors.joining("; "));
     }
 
-    private CauseInfo info(Finding finding) {
-        return words.knowledge().causes().get(finding.cause());
-    }
-
     private void contradictions(Layout page, Advice advice) {
         if (advice.contradictions().isEmpty()) {
             return;
@@ -154,144 +125,6 @@ public final class TextReport {
         }
     }
 
-    private void steps(Layout page, Advice advice) {
-        List<Step> steps = advice.steps();
-        Set<Caution> told = EnumSet.noneOf(Caution.class);
-        for (Step step : steps.subList(0, Math.min(STEPS_IN_FULL, steps.size()))) {
-            if (step.rank() <= 2) {
-                page.heading(words.text(step.rank() == 1 ? "section.first" : "section.then"));
-            } else {
-                page.blank();
-            }
-            step(page, step, advice.pile(), told);
-        }
-        if (steps.size() > STEPS_IN_FULL) {
-            page.heading(words.text("section.more"));
-            for (Step step : steps.subList(STEPS_IN_FULL, steps.size())) {
-                page.paragraph(
-                        0,
-                        INDENT,
-                        step.rank() + ". "
-                                + words.way(step.main().remedy(), advice.pile()).name() + amounts(step, advice.pile()));
-            }
-        }
-        new GainWords(words).ofAllSteps(advice).forEach(said -> {
-            page.blank();
-            page.paragraph(0, 0, said);
-        });
-    }
-
-    private String amounts(Step step, Pile pile) {
-        List<String> lines = doses.lines(step.main(), pile);
-        return lines.isEmpty() ? "" : ": " + lines.get(0);
-    }
-
-    private void step(Layout page, Step step, Pile pile, Set<Caution> told) {
-        LocalDate today = pile.asOf();
-        Option main = step.main();
-        RemedyInfo info = words.way(main.remedy(), pile);
-        page.paragraph(0, INDENT, page.strong(step.rank() + ". " + info.name()));
-        doses.lines(main, pile).forEach(line -> page.paragraph(INDENT, 0, page.strong(line)));
-        page.paragraph(INDENT, 0, words.text("step.when", words.word("urgency", step.urgency())));
-        page.paragraph(INDENT, 0, info.how());
-        main.gain()
-                .flatMap(g -> new GainWords(words).gain(g, today))
-                .ifPresent(says -> page.paragraph(INDENT, 0, words.text("gain.heading") + " " + says));
-        doses.remarks(main, pile).forEach(line -> page.paragraph(INDENT, 0, line));
-        page.paragraph(INDENT, 0, words.text("step.why", why(main)));
-        step.alternatives()
-                .forEach(other -> page.paragraph(INDENT, 0, words.text("step.or", alternative(other, pile))));
-        page.paragraph(INDENT, 0, look(step, info) + " " + words.text("step.otherwise", info.otherwise()));
-        List<Caution> fresh = main.cautions().stream().filter(told::add).toList();
-        if (!fresh.isEmpty()) {
-            page.paragraph(
-                    INDENT,
-                    0,
-                    words.text(
-                            fresh.size() == main.cautions().size() ? "step.careful" : "step.careful-also",
-                            fresh.stream()
-                                    .map(words::caution)
-                                    .map(Words::withoutStop)
-                                    .collect(Collectors.joining("; "))));
-        }
-    }
-
-    private String look(Step step, RemedyInfo info) {
-        return step.lookFrom().equals(step.lookTo())
-                ? words.text("step.look-day", day(step.lookFrom()), "", info.expect())
-                : words.text("step.look", day(step.lookFrom()), day(step.lookTo()), info.expect());
-    }
-
-    private String day(LocalDate day) {
-        return day.format(shortDay);
-    }
-
-    private String alternative(Option other, Pile pile) {
-        List<String> lines = doses.lines(other, pile);
-        String name = words.way(other.remedy(), pile).name();
-        return lines.isEmpty() ? name : name + ": " + String.join(" ", lines);
-    }
-
-    /** The findings a step is for, each once, with how firmly they stand, and why it helps. */
-    private String why(Option option) {
-        String causes = words.grounds(option);
-        return (causes.isEmpty() ? "" : causes + ". ")
-                + words.rationale(option.grounds().get(0).rule());
-    }
-
-    private void findings(Layout page, Advice advice) {
-        if (advice.findings().isEmpty()) {
-            return;
-        }
-        boolean wrong = advice.findings().stream().anyMatch(f -> info(f).kind() != Kind.WELL);
-        page.heading(words.text(wrong ? "section.wrong" : "section.well"));
-        for (Finding finding : advice.findings()) {
-            CauseInfo info = info(finding);
-            page.paragraph(
-                    0,
-                    INDENT,
-                    page.strong(words.text(
-                            "finding.line",
-                            info.name(),
-                            words.word("grade", finding.grade()),
-                            words.inHundred(finding.likelihood()))));
-            page.paragraph(INDENT, 0, info.summary());
-            pieces(page, words.text("finding.for"), finding.weighed().supports());
-            pieces(page, words.text("finding.against"), finding.weighed().opposes());
-            if (!finding.grade().atLeast(Grade.VERY_LIKELY)) {
-                page.paragraph(INDENT, 0, words.text("finding.tell-apart", info.tellApart()));
-            }
-        }
-    }
-
-    private void pieces(Layout page, String side, List<Piece> pieces) {
-        pieces.stream()
-                .filter(p -> p.counted() && p.degree() >= WORTH_TELLING)
-                .limit(PIECES)
-                .forEach(p -> page.paragraph(
-                        INDENT,
-                        2,
-                        words.word("strength", p.rule().strength()) + " " + side + ": " + because(p) + partly(p)
-                                + " → "
-                                + words.rationale(p.rule())));
-    }
-
-    private String partly(Piece piece) {
-        boolean outlived = piece.because().stream().anyMatch(f -> f instanceof Seen s && s.outlived());
-        return piece.degree() < 1 && !outlived ? " " + words.text("finding.partly") : "";
-    }
-
-    /** The facts on which a piece of evidence rests, in words. */
-    public String because(Piece piece) {
-        List<String> facts = new ArrayList<>();
-        for (Object fact : piece.because()) {
-            if (!(fact instanceof LimitIs)) {
-                words.fact(fact).ifPresent(facts::add);
-            }
-        }
-        return facts.isEmpty() ? piece.rule().name() : String.join("; ", facts);
-    }
-
     private void withheld(Layout page, Advice advice) {
         if (advice.withheld().isEmpty()) {
             return;
@@ -300,32 +133,6 @@ public final class TextReport {
         new HeldText(words)
                 .of(advice.withheld())
                 .forEach(t -> page.paragraph(0, INDENT, "- " + t.steps() + ": " + t.reason()));
-    }
-
-    private void careful(Layout page, Advice advice) {
-        Set<Caution> all = new LinkedHashSet<>(advice.cautions());
-        advice.steps().stream()
-                .limit(STEPS_IN_FULL)
-                .forEach(s -> all.addAll(s.main().cautions()));
-        if (all.isEmpty()) {
-            return;
-        }
-        page.heading(words.text("section.careful"));
-        words.knowledge().cautions().values().stream()
-                .filter(c -> all.contains(c.id()))
-                .sorted((a, b) -> a.severity().compareTo(b.severity()))
-                .forEach(c -> caution(page, c));
-    }
-
-    private void caution(Layout page, CautionInfo caution) {
-        String rules = caution.localRules()
-                .map(r -> " " + words.text("local.rules", r))
-                .orElse("");
-        page.paragraph(
-                0,
-                INDENT,
-                "- " + words.word("severity", caution.severity()) + ": " + Words.withoutStop(caution.title()) + ". "
-                        + caution.text() + rules);
     }
 
     private void aside(Layout page, Advice advice) {

@@ -15,6 +15,7 @@ import heapwright.knowledge.SignInfo;
 import heapwright.pile.Pile;
 import heapwright.report.AlarmText;
 import heapwright.report.DoseWords;
+import heapwright.report.FindingText;
 import heapwright.report.HeldText;
 import heapwright.report.TextReport;
 import heapwright.report.Words;
@@ -44,6 +45,7 @@ public final class AdviceViews {
     private final Words words;
     private final DoseWords doses;
     private final TextReport report;
+    private final FindingText findingText;
     private final AlarmText alarm;
     private final DateTimeFormatter longDay;
     private final DateTimeFormatter shortDay;
@@ -53,6 +55,7 @@ public final class AdviceViews {
         this.doses = new DoseWords(words);
         this.alarm = new AlarmText(words);
         this.report = new TextReport(words, false);
+        this.findingText = new FindingText(words);
         this.longDay =
                 DateTimeFormatter.ofPattern("d MMMM yyyy", words.catalogue().locale());
         this.shortDay =
@@ -206,7 +209,7 @@ public final class AdviceViews {
                 .sorted(Comparator.comparing(p -> !p.counted()))
                 .map(p -> new EvidenceView(
                         words.word("strength", p.rule().strength()),
-                        report.because(p),
+                        findingText.because(p),
                         p.rule().rationale(),
                         p.rule().id(),
                         p.rule().source(),
