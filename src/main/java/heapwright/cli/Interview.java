@@ -82,7 +82,7 @@ final class Interview {
             }
             say("");
             say(new TextReport(words, false).headline(advice));
-            if (!ask(open.get(0))) {
+            if (!ask(open.get(0), advice.pile().container().kind())) {
                 break;
             }
         }
@@ -217,10 +217,10 @@ final class Interview {
     }
 
     /** Asks one question; false when the person wants to stop. */
-    private boolean ask(Question question) {
+    private boolean ask(Question question, Container.Kind kind) {
         SignInfo sign = words.knowledge().signs().get(question.sign());
         say(sign.ask());
-        say("  " + sign.how());
+        say("  " + sign.how(kind));
         say("  " + new TextReport(words, false).helps(question));
         while (true) {
             Optional<String> told = prompt(words.text("ask.choice"));

@@ -1,8 +1,11 @@
 package heapwright.knowledge;
 
 import heapwright.pile.Action;
+import heapwright.pile.Container;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
@@ -20,6 +23,7 @@ import java.util.function.UnaryOperator;
  * @param say the statement when the answer is yes
  * @param deny the statement when the answer is no
  * @param how how to check it, in one line
+ * @param howInABox how to check it in a drum or a box of worms, where a fork has no place; empty where it is the same
  * @param shortName two to four words
  * @param aliases what people also say
  * @param moisturePct the moisture it stands for when the hand says it, percent of wet mass
@@ -37,9 +41,18 @@ public record SignInfo(
         String say,
         String deny,
         String how,
+        Optional<String> howInABox,
         String shortName,
         List<String> aliases,
         Optional<Figure> moisturePct) {
+    private static final Set<Container.Kind> BOXES =
+            EnumSet.of(Container.Kind.TUMBLER, Container.Kind.WORM_BIN, Container.Kind.BOKASHI);
+
+    /** How to check it where the pile is of this kind, in one line. */
+    public String how(Container.Kind kind) {
+        return BOXES.contains(kind) ? howInABox.orElse(how) : how;
+    }
+
     /** The same with its sentences put another way; ids, names and figures stay. */
     SignInfo reworded(UnaryOperator<String> wording) {
         return new SignInfo(
@@ -55,6 +68,7 @@ public record SignInfo(
                 wording.apply(say),
                 wording.apply(deny),
                 wording.apply(how),
+                howInABox.map(wording),
                 shortName,
                 aliases,
                 moisturePct);

@@ -53,6 +53,7 @@ final class Tables {
                 row.text("say"),
                 row.text("deny"),
                 row.text("how"),
+                row.textIfAny("howInABox"),
                 row.text("short"),
                 row.texts("aliases"),
                 row.rowIfAny("moisturePct", this::figure));

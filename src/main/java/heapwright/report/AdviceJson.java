@@ -19,6 +19,7 @@ import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.Id;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.SignInfo;
+import heapwright.pile.Container;
 import heapwright.pile.Pile;
 import heapwright.process.dose.DoseAmount;
 import heapwright.process.dose.Term;
@@ -85,11 +86,15 @@ public final class AdviceJson {
         advice.withheld().forEach(h -> held(withheld.addObject(), h));
         cautions(root.putArray("cautions"), advice);
         ArrayNode questions = root.putArray("questions");
-        advice.questions().forEach(q -> question(questions.addObject(), q));
+        advice.questions()
+                .forEach(q -> question(
+                        questions.addObject(), q, advice.pile().container().kind()));
         ArrayNode readings = root.putArray("readings");
         advice.readings().forEach(r -> reading(readings.addObject(), r));
         ArrayNode contradictions = root.putArray("contradictions");
-        advice.contradictions().forEach(c -> contradiction(contradictions.addObject(), c));
+        advice.contradictions()
+                .forEach(c -> contradiction(
+                        contradictions.addObject(), c, advice.pile().container().kind()));
         ArrayNode home = root.putArray("homeRemedies");
         advice.homeRemedies().forEach(h -> {
             ObjectNode node = home.addObject();
@@ -228,11 +233,11 @@ public final class AdviceJson {
         }
     }
 
-    private void question(ObjectNode node, Question question) {
+    private void question(ObjectNode node, Question question, Container.Kind kind) {
         SignInfo sign = words.knowledge().signs().get(question.sign());
         node.put("sign", sign.id().id());
         node.put("ask", sign.ask());
-        node.put("how", sign.how());
+        node.put("how", sign.how(kind));
         node.put("change", fine(question.change()));
         node.put("helps", new TextReport(words, false).helps(question));
     }
@@ -246,10 +251,10 @@ public final class AdviceJson {
         words.fact(reading).ifPresent(t -> node.put("text", t));
     }
 
-    private void contradiction(ObjectNode node, Contradicts pair) {
+    private void contradiction(ObjectNode node, Contradicts pair, Container.Kind kind) {
         node.put("one", pair.one().id());
         node.put("other", pair.other().id());
-        node.put("askAgain", words.knowledge().signs().get(pair.one()).how());
+        node.put("askAgain", words.knowledge().signs().get(pair.one()).how(kind));
     }
 
     private void firing(ObjectNode node, Firing firing) {

@@ -27,6 +27,10 @@ public final class ModelWords {
 
     private static final int TOLD = 8;
     private static final double SLOWED = 0.6;
+
+    /** Differences are told in whole degrees, K; less than half of one is none. */
+    private static final double LEAST_TOLD = 0.5;
+
     /** Twice the error that reviewed models made at the maximum (MASON06, abstract published). */
     private static final double CLEARLY_WARMER_K = 10;
 
@@ -95,7 +99,7 @@ public final class ModelWords {
                 "why.beside-healthy", date(s.model().date(day)), words.figures().temperature(core), band);
         return said + " "
                 + words.text(
-                        s.shortfallC() > 0 ? "why.short" : "why.within",
+                        s.shortfallC() >= LEAST_TOLD ? "why.short" : "why.within",
                         words.figures().temperatureDifference(s.shortfallC()))
                 + tooCold(s);
     }

@@ -10,6 +10,7 @@ import heapwright.advice.fact.Reads;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.SignInfo;
 import heapwright.knowledge.UsualDoseInfo;
+import heapwright.pile.Container;
 import java.time.format.DateTimeFormatter;
 import java.util.EnumSet;
 import java.util.List;
@@ -121,7 +122,10 @@ public final class TextReport {
         for (Contradicts c : advice.contradictions()) {
             SignInfo one = words.knowledge().signs().get(c.one());
             page.paragraph(
-                    INDENT, 0, words.text("contradiction.line", words.says(c.one()), words.says(c.other()), one.how()));
+                    INDENT,
+                    0,
+                    words.text(
+                            "contradiction.line", words.says(c.one()), words.says(c.other()), one.how(kind(advice))));
         }
     }
 
@@ -173,8 +177,12 @@ public final class TextReport {
         for (Question question : advice.questions()
                 .subList(0, Math.min(QUESTIONS, advice.questions().size()))) {
             SignInfo sign = words.knowledge().signs().get(question.sign());
-            page.paragraph(0, INDENT, "- " + sign.ask() + " " + sign.how() + " " + helps(question));
+            page.paragraph(0, INDENT, "- " + sign.ask() + " " + sign.how(kind(advice)) + " " + helps(question));
         }
+    }
+
+    private static Container.Kind kind(Advice advice) {
+        return advice.pile().container().kind();
     }
 
     /** What a yes would show. */

@@ -50,7 +50,10 @@ final class CheckupViews {
         Optional<Advice> advice = consulted.advice();
         Optional<AdviceView> view = said.nothing() ? Optional.empty() : advice.map(advices::view);
         return new LiveView(
-                consulted.next().map(advices::question),
+                consulted
+                        .next()
+                        .flatMap(q -> advice.map(
+                                a -> advices.question(q, a.pile().container().kind()))),
                 view.map(AdviceView::headline),
                 view.map(AdviceView::danger).orElse(false),
                 view.flatMap(AdviceView::first).map(AdviceView.StepView::name),

@@ -12,6 +12,7 @@ import heapwright.knowledge.Caution;
 import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.SignInfo;
+import heapwright.pile.Container;
 import heapwright.pile.Pile;
 import heapwright.report.AlarmText;
 import heapwright.report.DoseWords;
@@ -92,7 +93,9 @@ public final class AdviceViews {
                                 words.cause(f.cause()),
                                 f.setAside().orElseThrow().rule().rationale()))
                         .toList(),
-                advice.questions().stream().map(this::question).toList(),
+                advice.questions().stream()
+                        .map(q -> question(q, advice.pile().container().kind()))
+                        .toList(),
                 advice.readings().stream().flatMap(r -> words.fact(r).stream()).toList(),
                 clashes(advice),
                 advice.alarm().map(alarm::reasons).orElse(List.of()),
@@ -105,10 +108,14 @@ public final class AdviceViews {
         return lines;
     }
 
-    /** A question with the reason it helps. */
-    public QuestionView question(Question question) {
+    /**
+     * A question with the reason it helps.
+     *
+     * @param kind what holds the pile
+     */
+    public QuestionView question(Question question, Container.Kind kind) {
         SignInfo sign = words.knowledge().signs().get(question.sign());
-        return new QuestionView(sign.id().id(), sign.ask(), sign.how(), report.helps(question));
+        return new QuestionView(sign.id().id(), sign.ask(), sign.how(kind), report.helps(question));
     }
 
     private CauseInfo info(Finding finding) {
@@ -226,7 +233,10 @@ public final class AdviceViews {
                         "contradiction.line",
                         words.says(c.one()),
                         words.says(c.other()),
-                        words.knowledge().signs().get(c.one()).how())));
+                        words.knowledge()
+                                .signs()
+                                .get(c.one())
+                                .how(advice.pile().container().kind()))));
         return all;
     }
 }
