@@ -29,7 +29,7 @@ public record PileNow(PileModel model, Retrace past) {
     private static final int LEAST_DAYS = 60;
 
     /** Of a pile whose recipe is not told. */
-    private static final Spread WIDE = new Spread(0.12, 0.35, 0.6, 0.45, 0.7, 0.8, 6, 0.4, 5, 4.0, 4.5);
+    private static final Spread WIDE = new Spread(0.12, 0.35, 0.6, 0.45, 0.7, 1.1, 8, 0.5, 6, 4.0, 4.5);
 
     /** Follows a pile up to the day of advice. */
     public static PileNow of(PileModel model) {

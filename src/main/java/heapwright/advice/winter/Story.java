@@ -4,6 +4,7 @@ import heapwright.process.heat.Bands;
 import heapwright.process.heat.Constants;
 import heapwright.process.heat.CoreReading;
 import heapwright.process.heat.Ensemble;
+import heapwright.process.heat.PileState;
 import heapwright.process.heat.Retrace;
 import heapwright.process.heat.Spread;
 import java.util.List;
@@ -46,9 +47,11 @@ public record Story(
     public static Story of(PileModel model) {
         // Beside each other: the one goes its way step by step, the other is many ways.
         ForkJoinTask<PileNow> way = ForkJoinTask.adapt(() -> PileNow.of(model)).fork();
-        Bands healthy = healthy(model);
+        Bands asTold = healthy(model, Retrace.healthy(model.start()));
         PileNow now = way.join();
         Retrace past = now.past();
+        PileState sound = past.healthyAs(model.start());
+        Bands healthy = sound.stage().loss() < 1 ? healthy(model, sound) : asTold;
         CoreReading last = model.cores().get(model.cores().size() - 1);
         CoreReading telling = telling(model.cores(), healthy);
         double shortfall = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
@@ -69,9 +72,9 @@ public record Story(
         return now.past();
     }
 
-    private static Bands healthy(PileModel model) {
+    private static Bands healthy(PileModel model, PileState sound) {
         return Ensemble.run(
-                        Retrace.healthy(model.start()),
+                        sound,
                         model.climate().weather(),
                         Retrace.harmless(model.events()),
                         model.age() + 1,

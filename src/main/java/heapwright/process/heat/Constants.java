@@ -5,12 +5,14 @@ package heapwright.process.heat;
  * status of each. Rates are per day at 20 °C with water, air, nitrogen and piece size ideal.
  *
  * @param kinetics decay and heat
+ * @param reach how much of the food organisms can get at
  * @param transport conduction, air and vapour
  * @param nitrogen nitrogen released, bound and lost
  * @param acid the acid start
  * @param settling loss of volume
  */
-public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitrogen, Acid acid, Settling settling) {
+public record Constants(
+        Kinetics kinetics, Reach reach, Transport transport, Nitrogen nitrogen, Acid acid, Settling settling) {
 
     /**
      * Decay and heat.
@@ -24,6 +26,7 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
      * @param waterPerKg kg of water formed per kg of organic matter turned to gas
      * @param shiftC moves the temperature curve, K; 0 is the calibrated curve
      * @param halfSizeCm piece size at which the surface starts to rule the rate, cm
+     * @param hotOnSlow how fast the organisms of the hot range work on slow and lignin-rich matter, against quick, 0–1
      * @param mesophiles organisms of the cool and the warm range
      * @param thermophiles organisms of the hot range
      */
@@ -37,6 +40,7 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
             double waterPerKg,
             double shiftC,
             double halfSizeCm,
+            double hotOnSlow,
             Guild mesophiles,
             Guild thermophiles) {
         /** Scales the rates of the quick and the slow pools and sets the shift of the temperature curve, K. */
@@ -51,6 +55,7 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
                     waterPerKg,
                     newShiftC,
                     halfSizeCm,
+                    hotOnSlow,
                     mesophiles,
                     thermophiles);
         }
@@ -63,8 +68,19 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
      * @param growthPerDay growth of that vigour where their temperature factor is 1, 1/day
      * @param deathPerDayK2 loss of that vigour per square kelvin above {@code deathFromC}, 1/day·K²
      * @param deathFromC temperature above which they begin to die, °C
+     * @param least their vigour that outlives any heat, as spores and in cooler pockets, above 0 to 1
      */
-    public record Guild(double seed, double growthPerDay, double deathPerDayK2, double deathFromC) {}
+    public record Guild(double seed, double growthPerDay, double deathPerDayK2, double deathFromC, double least) {}
+
+    /**
+     * How much of the food lies within reach. The rest is inside clumps and matted layers, in pockets without air or
+     * water: it comes within reach little by little, and by turning.
+     *
+     * @param fresh share within reach in a pile just mixed, above 0 to 1
+     * @param perDay share of the rest that comes within reach a day
+     * @param turned share of the rest that one turn brings within reach, 0–1
+     */
+    public record Reach(double fresh, double perDay, double turned) {}
 
     /**
      * Conduction, air and vapour.
@@ -130,18 +146,20 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
     public static Constants standard() {
         return new Constants(
                 new Kinetics(
-                        0.057,
-                        0.0056,
-                        0.0003,
+                        0.061,
+                        0.0125,
+                        0.00016,
                         0.30,
                         1.30,
                         14.0e6,
                         0.55,
                         0.0,
                         5.0,
-                        new Guild(0.3, 2.5, 0.03, 43.5),
-                        new Guild(0.5, 2.0, 0.2, 55.5)),
-                new Transport(0.05, 0.75, 0.75, 0.15, 1.25e-9, 0.5, 0.05, 1.0),
+                        0.22,
+                        new Guild(0.53, 0.81, 0.019, 44.5, 0.1),
+                        new Guild(0.8, 1.5, 0.29, 55.5, 0.003)),
+                new Reach(0.65, 0.011, 0.5),
+                new Transport(0.03, 0.75, 0.75, 0.15, 5.6e-10, 0.5, 0.05, 1.0),
                 new Nitrogen(28.0, 10.0, 0.02),
                 new Acid(0.15, 8.0),
                 new Settling(1.6, 8.0));
@@ -149,11 +167,11 @@ public record Constants(Kinetics kinetics, Transport transport, Nitrogen nitroge
 
     /** This set with other kinetics. */
     public Constants with(Kinetics other) {
-        return new Constants(other, transport, nitrogen, acid, settling);
+        return new Constants(other, reach, transport, nitrogen, acid, settling);
     }
 
     /** This set with other transport constants. */
     public Constants with(Transport other) {
-        return new Constants(kinetics, other, nitrogen, acid, settling);
+        return new Constants(kinetics, reach, other, nitrogen, acid, settling);
     }
 }

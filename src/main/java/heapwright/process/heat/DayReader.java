@@ -5,7 +5,6 @@ final class DayReader {
     /** A test for stability warms a damp, airy sample to this, °C (judgement: usual for respiration tests). */
     private static final double TEST_C = 37;
 
-    private static final double TEST_RATE = Factors.temperature(TEST_C);
     /** mg of carbon as CO2 per mg of oxygen (CH2O + O2 gives CO2 + H2O). */
     private static final double CARBON_PER_OXYGEN = 12.0 / 32;
     /** A factor must cut the rate at least to this to be named. */
@@ -62,8 +61,10 @@ final class DayReader {
 
     private static double respiration(Shells s, Constants c, double organic) {
         Constants.Kinetics k = c.kinetics();
-        double perDay = vigour(Shells.sum(s.quick), Shells.sum(s.slow), Shells.sum(s.lignin), c);
-        double oxygen = perDay * TEST_RATE * (1 - k.humusYield()) * k.oxygenPerKg();
+        double slow = k.slowPerDay() * Shells.sum(s.slow) + k.ligninPerDay() * Shells.sum(s.lignin);
+        double perDay = Factors.mesophiles(TEST_C) * (k.quickPerDay() * Shells.sum(s.quick) + slow)
+                + Factors.thermophiles(TEST_C) * (k.quickPerDay() * Shells.sum(s.quick) + k.hotOnSlow() * slow);
+        double oxygen = perDay * (1 - k.humusYield()) * k.oxygenPerKg();
         return 1000 * oxygen * CARBON_PER_OXYGEN / Math.max(1e-9, organic);
     }
 
@@ -91,7 +92,7 @@ final class DayReader {
                 s.volume[0], s.water[0] * (1 - s.ice[0]), s.water[0] * s.ice[0], s.organic(0), s.ash[0]);
         double oxygen = Factors.oxygen(s.oxygen[0], Factors.oxygenHalf(moisture)) / Factors.oxygen(20.9, 2);
         double ratio = s.organic(0) * Matter.CARBON_SHARE / Math.max(1e-9, s.nitrogen(0));
-        Limitation worst = new Limitation(LimitingFactor.WATER, Factors.moisture(moisture));
+        Limitation worst = new Limitation(LimitingFactor.WATER, Factors.moistureAround(moisture));
         worst = lower(worst, LimitingFactor.AIR, Factors.airSpace(space) * oxygen);
         worst = lower(worst, LimitingFactor.NITROGEN, Factors.nitrogen(ratio));
         worst = lower(worst, LimitingFactor.ACID, Factors.acid(Factors.ph(s.acid[0], s.ammonium[0] / dry), warm));

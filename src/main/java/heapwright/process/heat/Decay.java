@@ -4,12 +4,11 @@ package heapwright.process.heat;
 final class Decay {
     private static final double DAY_S = 86400;
 
-    /** Great heat leaves this share of a grown population alive, as spores (judgement). */
-    private static final double LEAST_VIGOUR = 0.01;
-
     private final int n;
-    /** kg/s decaying in a shell at a temperature factor of 1 and full oxygen. */
-    final double[] potential;
+    /** kg/s that grown organisms of each range would take in a shell at a factor of 1 and full oxygen. */
+    private final double[] cool;
+
+    private final double[] hot;
     /** kg/s of oxygen asked for at the shell's temperature and full oxygen. */
     final double[] demand;
 
@@ -30,7 +29,8 @@ final class Decay {
 
     Decay(int n) {
         this.n = n;
-        potential = new double[n];
+        cool = new double[n];
+        hot = new double[n];
         demand = new double[n];
         mesophiles = new double[n];
         thermophiles = new double[n];
@@ -48,17 +48,21 @@ final class Decay {
             double warm = s.temperature[i];
             mesophiles[i] = Curves.mesophiles(warm - k.shiftC());
             thermophiles[i] = Curves.thermophiles(warm - k.shiftC());
-            double f = s.mesophiles[i] * mesophiles[i] + s.thermophiles[i] * thermophiles[i];
+            double warmth = s.mesophiles[i] * mesophiles[i];
+            double heat = s.thermophiles[i] * thermophiles[i];
+            double onQuick = warmth + heat;
+            double onSlow = warmth + k.hotOnSlow() * heat;
             mildness[i] = Factors.acid(set.ph[i], warm);
             double here = (1 - s.ice[i]) * mildness[i];
-            double quick = drawn(set.quickRate[i] * here, f * dt) * s.quick[i];
-            double slow = drawn(set.slowRate[i] * here, f * dt) * s.slow[i];
-            double lignin = drawn(set.ligninRate[i] * here, f * dt) * s.lignin[i];
-            double all = quick + slow + lignin;
-            potential[i] = all;
-            quickPart[i] = all > 0 ? quick / all : 0;
-            slowPart[i] = all > 0 ? slow / all : 0;
-            demand[i] = all * f * perKg;
+            double quick = drawn(set.quickRate[i] * here, onQuick * dt) * s.quick[i] * s.reach[i];
+            double slow = drawn(set.slowRate[i] * here, onSlow * dt) * s.slow[i] * s.reach[i];
+            double lignin = drawn(set.ligninRate[i] * here, onSlow * dt) * s.lignin[i] * s.reach[i];
+            cool[i] = (quick + slow + lignin) * s.mesophiles[i];
+            hot[i] = (quick + k.hotOnSlow() * (slow + lignin)) * s.thermophiles[i];
+            double all = quick * onQuick + (slow + lignin) * onSlow;
+            quickPart[i] = all > 0 ? quick * onQuick / all : 0;
+            slowPart[i] = all > 0 ? slow * onSlow / all : 0;
+            demand[i] = all * perKg;
         }
     }
 
@@ -68,13 +72,14 @@ final class Decay {
         return rate / (1 + x / 2 + x * x / 12);
     }
 
-    /** Heat sources at a temperature factor of 1, W, once oxygen is known. */
-    void kindle(Shells s, SlowTerms set, Constants c, double[] source) {
+    /** Heat sources of each range at a temperature factor of 1, W, once oxygen is known. */
+    void kindle(Shells s, SlowTerms set, Constants c, double[] coolW, double[] hotW) {
         Constants.Kinetics k = c.kinetics();
         double perKg = (1 - k.humusYield()) * k.oxygenPerKg() * k.heatPerKgOxygen();
         for (int i = 0; i < n; i++) {
             oxygenFactor[i] = Factors.oxygen(s.oxygen[i], set.oxygenHalf[i]);
-            source[i] = potential[i] * oxygenFactor[i] * perKg;
+            coolW[i] = cool[i] * oxygenFactor[i] * perKg;
+            hotW[i] = hot[i] * oxygenFactor[i] * perKg;
         }
     }
 
@@ -114,6 +119,9 @@ final class Decay {
         double mild = oxygenFactor[i] * (1 - s.ice[i]) * mildness[i];
         d[11] = growth(k.mesophiles(), s.mesophiles[i], mesophiles[i] * mild, s.temperature[i] - k.shiftC(), dt);
         d[12] = growth(k.thermophiles(), s.thermophiles[i], thermophiles[i] * mild, s.temperature[i] - k.shiftC(), dt);
+        // Of two parts, within reach and not, the first is eaten and the second comes within reach: the share of the first.
+        double opened = c.reach().perDay() / DAY_S * (1 - s.ice[i]);
+        d[13] = (1 - s.reach[i]) * (opened - (food > 0 ? (quick + slow) / food : 0));
         lostDry += gas;
         formedWater += d[1];
         lostNitrogen += gone;
@@ -128,14 +136,14 @@ final class Decay {
         double over = Math.max(0, warm - guild.deathFromC());
         double die = guild.deathPerDayK2() / DAY_S * over * over;
         if (dt == 0) {
-            return v * (grow * (1 - v) - die) + die * LEAST_VIGOUR;
+            return v * (grow * (1 - v) - die) + die * guild.least();
         }
         // The logistic solution over dt, its exponential by the Padé form ((x + 3)² + 3) / ((x − 3)² + 3).
         double x = (grow - die) * dt;
         double under = (x - 3) * (x - 3) + 3;
         double grown = ((x + 3) * (x + 3) + 3) / under;
         double crowded = grow * v * 12 * dt / under;
-        return (v * grown / (1 + crowded) - v) / dt + die * LEAST_VIGOUR / (1 + die * dt);
+        return (v * grown / (1 + crowded) - v) / dt + die * guild.least() / (1 + die * dt);
     }
 
     private double acidRate(Shells s, SlowTerms set, Constants c, int i, double quickShare) {

@@ -6,17 +6,17 @@ package heapwright.process.heat;
  */
 public final class Factors {
     /** Where the activity of organisms of the cool and warm range would end by the square-root form, °C (calibrated). */
-    private static final double MESOPHILES_LEAST_C = -16.5;
+    private static final double MESOPHILES_LEAST_C = -15.6;
     /** Temperature at which heat has halved it, and the width of that fall, °C and K (calibrated; SOLE07: 44 °C). */
-    private static final double MESOPHILES_HALF_C = 43;
+    private static final double MESOPHILES_HALF_C = 44.8;
 
-    private static final double MESOPHILES_FALL_K = 1.8;
+    private static final double MESOPHILES_FALL_K = 1.7;
     /** The range of the organisms of the hot range, °C, and their best against mesophiles at 20 °C (calibrated). */
-    private static final double THERMOPHILES_LEAST_C = 30;
+    private static final double THERMOPHILES_LEAST_C = 30.0;
 
-    private static final double THERMOPHILES_BEST_C = 58;
+    private static final double THERMOPHILES_BEST_C = 58.0;
     private static final double THERMOPHILES_MOST_C = 71;
-    private static final double THERMOPHILES_TIMES = 7.5;
+    private static final double THERMOPHILES_TIMES = 8.1;
     /** Temperature at which {@link #temperature} stands at 1, °C. */
     private static final double REFERENCE_C = 20;
 
@@ -24,6 +24,13 @@ public final class Factors {
     public static final double BEST_C = best();
     /** Highest value of {@link #temperature}. */
     public static final double PEAK = temperature(BEST_C);
+
+    /** Half the width over which water is spread unevenly in a shell, as a share of wet mass (judgement). */
+    private static final double UNEVEN = 0.125;
+    /** Haug's moisture form: steepness and the constant that sets where it is one half. */
+    private static final double MOISTURE_STEEP = 17.684;
+
+    private static final double MOISTURE_SET = 7.0622;
 
     private Factors() {}
 
@@ -74,7 +81,14 @@ public final class Factors {
 
     /** Moisture factor (HAUG93): half at 40 %, 0.15 at 30 %. Moisture as a share of wet mass. */
     public static double moisture(double share) {
-        return 1 / (Math.exp(-17.684 * share + 7.0622) + 1);
+        return 1 / (Math.exp(MOISTURE_SET - MOISTURE_STEEP * share) + 1);
+    }
+
+    /** Moisture factor of matter in which the moisture lies evenly within {@link #UNEVEN} of its mean (derived). */
+    public static double moistureAround(double mean) {
+        double high = Math.log1p(Math.exp(MOISTURE_STEEP * (mean + UNEVEN) - MOISTURE_SET));
+        double low = Math.log1p(Math.exp(MOISTURE_STEEP * (mean - UNEVEN) - MOISTURE_SET));
+        return (high - low) / (2 * UNEVEN * MOISTURE_STEEP);
     }
 
     /** Air space factor (HAUG93): half at 0.15, 0.97 at 0.30. Air space as a share of volume. */

@@ -12,6 +12,8 @@ final class Handling {
     private static final double FLUFF = 0.12;
 
     private static final double LOOSEN_FLUFF = 0.05;
+    /** Loosening brings this much of what a turn would within reach (judgement). */
+    private static final double LOOSEN_OPENS = 0.3;
 
     private static final double MOST_LOOSE = 0.15;
     /** Fresh water soaks in up to this much per kg of dry matter; more runs off (judgement, 77 % moisture). */
@@ -23,11 +25,25 @@ final class Handling {
 
     private Handling() {}
 
-    static void apply(Event event, Shells s, Tally tally, Outdoors out, Constants.Kinetics k) {
+    /** Whether a deed changes the warmth of the core at once. */
+    static boolean reachesCore(Event event) {
+        return event instanceof Event.Turn
+                || event instanceof Event.Water
+                || event instanceof Event.Feed
+                || event instanceof Event.SnowIn
+                || event instanceof Event.Add add && add.mixed();
+    }
+
+    /** Whether a deed makes a pile larger or looser. */
+    static boolean changesSize(Event event) {
+        return event instanceof Event.Add || event instanceof Event.Turn || event instanceof Event.Loosen;
+    }
+
+    static void apply(Event event, Shells s, Tally tally, Outdoors out, Constants c) {
         if (event instanceof Event.Turn) {
-            mix(s, tally, 0, TURN_LOSS, FLUFF, out);
+            mix(s, tally, 0, TURN_LOSS, FLUFF, c.reach().turned(), out);
         } else if (event instanceof Event.Loosen) {
-            mix(s, tally, s.n / 2, LOOSEN_LOSS, LOOSEN_FLUFF, out);
+            mix(s, tally, s.n / 2, LOOSEN_LOSS, LOOSEN_FLUFF, LOOSEN_OPENS * c.reach().turned(), out);
         } else if (event instanceof Event.Water water) {
             pour(s, tally, 0, water.kg(), Shells.WATER_J_K * water.temperatureC());
         } else if (event instanceof Event.Feed feed) {
@@ -39,13 +55,13 @@ final class Handling {
         } else if (event instanceof Event.Cover cover) {
             s.envelope = cover.envelope();
         } else if (event instanceof Event.Add add) {
-            lay(add, s, tally, out, k);
+            lay(add, s, tally, out, c);
         }
         s.derive();
     }
 
     /** Mixes the shells from one outward: everything per volume becomes the same, air comes in, heat is lost. */
-    private static void mix(Shells s, Tally tally, int from, double loss, double fluff, Outdoors out) {
+    private static void mix(Shells s, Tally tally, int from, double loss, double fluff, double opens, Outdoors out) {
         double loose = Math.max(s.loose, Math.min(MOST_LOOSE, s.loose + fluff));
         double whole = 0;
         for (int i = from; i < s.n; i++) {
@@ -74,16 +90,18 @@ final class Handling {
             }
             s.volume[i] *= (1 + loose) / (1 + s.loose);
             s.oxygen[i] = Air.OUTSIDE_OXYGEN;
+            s.reach[i] += opens * (1 - s.reach[i]);
         }
         s.loose = from == 0 ? loose : (s.loose + loose) / 2;
     }
 
     private static boolean perVolume(double[] q, Shells s) {
-        return q == s.acid || q == s.mesophiles || q == s.thermophiles;
+        return q == s.acid || q == s.mesophiles || q == s.thermophiles || q == s.reach;
     }
 
-    private static void lay(Event.Add add, Shells s, Tally tally, Outdoors out, Constants.Kinetics k) {
+    private static void lay(Event.Add add, Shells s, Tally tally, Outdoors out, Constants c) {
         Matter m = add.matter();
+        Vigour fresh = Vigour.fresh(c);
         int from = add.mixed() ? 0 : s.n / 2;
         double whole = 0;
         double dry = 0;
@@ -101,8 +119,10 @@ final class Handling {
             s.add(i, m, share);
             s.acid[i] = (s.acid[i] * own + m.acidIndex() * m.dryKg() * share) / (own + m.dryKg() * share);
             double all = own + m.dryKg() * share;
-            s.mesophiles[i] = (s.mesophiles[i] * own + k.mesophiles().seed() * m.dryKg() * share) / all;
-            s.thermophiles[i] = (s.thermophiles[i] * own + k.thermophiles().seed() * m.dryKg() * share) / all;
+            double more = m.dryKg() * share;
+            s.mesophiles[i] = (s.mesophiles[i] * own + fresh.mesophiles() * more) / all;
+            s.thermophiles[i] = (s.thermophiles[i] * own + fresh.thermophiles() * more) / all;
+            s.reach[i] = (s.reach[i] * own + fresh.reach() * more) / all;
             s.heat[i] += heat * share;
         }
         tally.heatBrought += heat;
@@ -112,7 +132,7 @@ final class Handling {
         tally.foodBrought += m.dryKg() * (m.quickShare() + m.slowShare());
         s.derive();
         if (add.mixed()) {
-            mix(s, tally, 0, TURN_LOSS, 0, out);
+            mix(s, tally, 0, TURN_LOSS, 0, c.reach().turned(), out);
         }
     }
 

@@ -17,12 +17,10 @@ final class Heat {
     private static final double SHORT_S = 100;
 
     private final int n;
-    /** W at a rate factor of 1. */
-    final double[] source;
-    /** How far the organisms of the two ranges have grown, as at the start of the step. */
-    private double[] mesophiles;
+    /** W from the organisms of the cool and warm range and of the hot range, as they have grown, at a factor of 1. */
+    final double[] cool;
 
-    private double[] thermophiles;
+    final double[] hot;
     /** W released, as the last step had it. */
     final double[] released;
     /** kg/s of water gained as vapour, as the last step had it. */
@@ -41,7 +39,7 @@ final class Heat {
     private final double[] frozen;
     private final double[] melt;
     private final double[] before;
-    private final double[] firstRate;
+    private final double[] first;
     private final double[] lower;
     private final double[] diagonal;
     private final double[] upper;
@@ -57,7 +55,8 @@ final class Heat {
 
     Heat(int n) {
         this.n = n;
-        source = new double[n];
+        cool = new double[n];
+        hot = new double[n];
         released = new double[n];
         vapour = new double[n];
         t = new double[n];
@@ -71,7 +70,7 @@ final class Heat {
         frozen = new double[n];
         melt = new double[n];
         before = new double[n];
-        firstRate = new double[n];
+        first = new double[n];
         lower = new double[n];
         diagonal = new double[n];
         upper = new double[n];
@@ -85,8 +84,6 @@ final class Heat {
      */
     boolean step(Shells s, SlowTerms set, Air draught, Constants c, Outdoors out, double dt) {
         double shift = c.kinetics().shiftC();
-        mesophiles = s.mesophiles;
-        thermophiles = s.thermophiles;
         for (int i = 0; i < n; i++) {
             double dry = s.dry(i);
             liquid[i] = Shells.liquidCapacity(dry, s.water[i]);
@@ -94,7 +91,7 @@ final class Heat {
             melt[i] = Shells.MELT_J * s.water[i];
             before[i] = s.heat[i];
             next[i] = s.heat[i];
-            firstRate[i] = rate(i, s.temperature[i] - shift);
+            first[i] = power(i, s.temperature[i] - shift);
         }
         drying = set.drying * (1 - s.ice[n - 1]);
         boolean moving = true;
@@ -117,25 +114,23 @@ final class Heat {
     /** The balance at the present temperatures, W a shell into {@code dHeat}: the right-hand side itself. */
     void rates(Shells s, SlowTerms set, Air draught, Constants c, Outdoors out, double[] dHeat) {
         double shift = c.kinetics().shiftC();
-        mesophiles = s.mesophiles;
-        thermophiles = s.thermophiles;
         drying = set.drying * (1 - s.ice[n - 1]);
         for (int i = 0; i < n; i++) {
             t[i] = s.temperature[i];
             air[i] = Curves.AIR_J_K * t[i] + set.humidity[i] * Curves.vapourHeat(t[i]);
-            released[i] = source[i] * rate(i, t[i] - shift);
+            released[i] = power(i, t[i] - shift);
         }
         fluxes(set, draught, c, out);
         account(set, draught, c, out);
         System.arraycopy(flux, 0, dHeat, 0, n);
     }
 
-    private double rate(int i, double c) {
-        return mesophiles[i] * Curves.mesophiles(c) + thermophiles[i] * Curves.thermophiles(c);
+    private double power(int i, double c) {
+        return cool[i] * Curves.mesophiles(c) + hot[i] * Curves.thermophiles(c);
     }
 
-    private double rateSlope(int i, double c) {
-        return mesophiles[i] * Curves.mesophilesSlope(c) + thermophiles[i] * Curves.thermophilesSlope(c);
+    private double powerSlope(int i, double c) {
+        return cool[i] * Curves.mesophilesSlope(c) + hot[i] * Curves.thermophilesSlope(c);
     }
 
     private void linearise(SlowTerms set, double shift) {
@@ -144,7 +139,7 @@ final class Heat {
             slope[i] = Shells.slopeOf(next[i], liquid[i], melt[i], frozen[i]);
             air[i] = Curves.AIR_J_K * t[i] + set.humidity[i] * Curves.vapourHeat(t[i]);
             airSlope[i] = Curves.AIR_J_K + set.humidity[i] * Curves.vapourHeatSlope(t[i]);
-            released[i] = source[i] * 0.5 * (firstRate[i] + rate(i, t[i] - shift));
+            released[i] = 0.5 * (first[i] + power(i, t[i] - shift));
         }
     }
 
@@ -158,7 +153,7 @@ final class Heat {
             double inward = i == 0 ? 0 : set.conductance[i];
             double back = i == 0 ? 0 : recovery * q[i];
             double dried = i == n - 1 ? drying * set.humidity[i] * Curves.vapourHeatSlope(t[i]) : 0;
-            double feed = source[i] * 0.5 * rateSlope(i, t[i] - shift);
+            double feed = 0.5 * powerSlope(i, t[i] - shift);
             diagonal[i] = 1 - dt * slope[i] * (feed - outward - inward - (q[i + 1] + back) * airSlope[i] - dried);
             lower[i] = i == 0 ? 0 : -dt * slope[i - 1] * (inward + back * airSlope[i - 1]);
             upper[i] = i == n - 1 ? 0 : -dt * slope[i + 1] * (outward + q[i + 1] * airSlope[i + 1]);
@@ -202,11 +197,11 @@ final class Heat {
         for (int i = 0; i < n; i++) {
             double change = right[i];
             next[i] += change;
-            double steeper = rateSlope(i, t[i] - shift);
+            double steeper = powerSlope(i, t[i] - shift);
             double warmer = slope[i] * change;
             t[i] += warmer;
             air[i] += airSlope[i] * warmer;
-            released[i] += source[i] * 0.5 * steeper * warmer;
+            released[i] += 0.5 * steeper * warmer;
             double exact = Shells.temperatureOf(next[i], liquid[i], melt[i], frozen[i]);
             moved |= Math.abs(warmer) > 1 || Math.abs(exact - t[i]) > CLOSE_K;
         }

@@ -41,6 +41,12 @@ public record PileState(
         return new PileState(lengthM, widthM, other, coreC, skinC, envelope, stage);
     }
 
+    /** This pile, losing so many times the heat that its size and covers would have it lose. */
+    public PileState losing(double times) {
+        Stage other = new Stage(stage.loose(), stage.vigour(), stage.rate(), times, stage.missK());
+        return new PileState(lengthM, widthM, matter, coreC, skinC, envelope, other);
+    }
+
     /** This pile in another envelope. */
     public PileState with(Envelope other) {
         return new PileState(lengthM, widthM, matter, coreC, skinC, other, stage);

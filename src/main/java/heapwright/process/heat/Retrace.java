@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * The way of a pile up to now, corrected by what was measured: between two core temperatures the rate of decay is set so
- * that the reckoned core comes near the later one, and what still misses is added; water and acid are set on the days of
- * the marks. Without measurements it is what the recipe alone makes of it.
+ * The way of a pile up to now, corrected by what was measured: between two core temperatures the rate of decay, and where
+ * that is not enough the loss of heat, is set so that the reckoned core comes near the later one, and what still misses
+ * is added; water and acid are set on the days of the marks. Without measurements it is what the recipe alone makes of it.
  *
  * @param course the course
  * @param stretches what held it back, when; the gap is to the same pile made healthy
@@ -27,6 +27,12 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
     private static final double FORGETS_DAYS = 21;
     /** A reading so long ago no longer says whether the model fits; judgement. */
     private static final int LATELY_DAYS = 21;
+
+    /** Losses of heat tried from the first day, times that of size and covers; judgement. */
+    private static final double[] SNUG = {0.7, 0.5, 0.35};
+
+    /** With more readings than these no reading leaves much to explain, and each way takes long. */
+    private static final int MOST_READINGS = 100;
 
     /** A rate that differs by more than this from that of a stretch, as a logarithm, begins another; judgement. */
     private static final double ANOTHER = 0.8;
@@ -50,9 +56,10 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
             List<StateMark> marks,
             int days,
             Constants constants) {
-        Way way = way(start, weather, events, cores, marks, days, constants);
+        Way way = nearest(start, weather, events, cores, marks, days, constants);
         Course course = new Course(way.lived, way.run.tally.close(way.run.s));
-        Course healthy = HeatModel.run(healthy(start), weather, Variants.harmless(events), days, constants);
+        PileState sound = healthy(start).losing(snug(way.run.lossTimes));
+        Course healthy = HeatModel.run(sound, weather, Variants.harmless(events), days, constants);
         return new Retrace(course, stretches(course, healthy, way.biases), stalled(course), now(way));
     }
 
@@ -65,7 +72,32 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
             List<StateMark> marks,
             int days,
             Constants constants) {
-        return now(way(start, weather, events, cores, marks, days, constants));
+        return now(nearest(start, weather, events, cores, marks, days, constants));
+    }
+
+    /**
+     * The way that comes nearest to the readings. Reading by reading the fit looks back no further than to the one before;
+     * a pile that still kept far more heat than it can has kept it better from the first, and so is tried snugger.
+     */
+    private static Way nearest(
+            PileState start,
+            Weather weather,
+            List<Event> events,
+            List<CoreReading> cores,
+            List<StateMark> marks,
+            int days,
+            Constants constants) {
+        Way best = way(start, weather, events, cores, marks, days, constants);
+        if (missed(best) <= Stage.MISFIT_K || cores.size() > MOST_READINGS) {
+            return best;
+        }
+        for (double loss : SNUG) {
+            Way other = way(start.losing(loss), weather, events, cores, marks, days, constants);
+            if (Math.abs(missed(other)) < Math.abs(missed(best))) {
+                best = other;
+            }
+        }
+        return best;
     }
 
     /** A run at its end, what it lived through and the bias of each day. */
@@ -86,6 +118,7 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
         List<CoreReading> sorted = cores.stream()
                 .filter(c -> c.day() < days)
                 .sorted(Comparator.comparingInt(CoreReading::day))
+                .map(c -> beforeDeeds(c, events))
                 .toList();
         Run run = new Run(start, weather, events, constants, Run.SHELLS);
         List<Day> lived = new ArrayList<>(days);
@@ -93,33 +126,52 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
         List<Miss> misses = new ArrayList<>();
         Fit fit = new Fit(run);
         for (CoreReading reading : sorted) {
-            int from = run.day;
-            for (StateMark mark : between(marks, from, reading.day())) {
-                live(run, mark.day(), lived, biases);
-                mark.apply(run.s, run.tally);
-            }
             if (reading.day() >= run.day) {
-                run.rateTimes = fit.bias(run, reading);
-                live(run, reading.day() + 1, lived, biases);
+                List<StateMark> known = between(marks, run.day, reading.day());
+                run.standsM3 = standsLater(marks, events, run.day);
+                Fit.Match match = fit.match(run, reading, known);
+                run.rateTimes = match.rate();
+                run.lossTimes = match.loss();
+                live(run, reading.day() + 1, known, lived, biases);
             }
             misses.add(new Miss(reading.day(), reading.celsius() - run.s.temperature[0]));
             Fit.nudge(run, reading.celsius());
             lived.set(lived.size() - 1, run.read());
         }
-        for (StateMark mark : between(marks, run.day, days - 1)) {
-            live(run, mark.day(), lived, biases);
-            mark.apply(run.s, run.tally);
-        }
-        live(run, days, lived, biases);
+        run.standsM3 = standsLater(marks, events, run.day);
+        live(run, days, between(marks, run.day, days - 1), lived, biases);
         return new Way(run, lived, biases, misses);
     }
 
-    private static void live(Run run, int until, List<Day> lived, List<Double> biases) {
-        while (run.day < until) {
-            run.live();
-            lived.add(run.read());
-            biases.add(run.rateTimes);
-        }
+    /**
+     * A pile to which nothing is added and that nobody loosens only settles: it has never been smaller than it was found
+     * later. The size of the next mark, m³; 0 where there is none or something was done before it.
+     */
+    private static double standsLater(List<StateMark> marks, List<Event> events, int from) {
+        StateMark next = marks.stream()
+                .filter(m -> m.day() > from && m.volumeM3().isPresent())
+                .min(Comparator.comparingInt(StateMark::day))
+                .orElse(null);
+        boolean grew = next != null
+                && events.stream()
+                        .anyMatch(e -> e.day() >= from && e.day() <= next.day() && Handling.changesSize(e));
+        return next == null || grew ? 0 : next.volumeM3().getAsDouble();
+    }
+
+    /**
+     * People measure, then turn or water: what was measured on a day on which something was done to the inside is the
+     * core of the evening before (judgement).
+     */
+    private static CoreReading beforeDeeds(CoreReading reading, List<Event> events) {
+        boolean done = events.stream().anyMatch(e -> e.day() == reading.day() && Handling.reachesCore(e));
+        return done && reading.day() > 0 ? new CoreReading(reading.day() - 1, reading.celsius()) : reading;
+    }
+
+    private static void live(Run run, int until, List<StateMark> marks, List<Day> lived, List<Double> biases) {
+        run.liveOn(until, marks, one -> {
+            lived.add(one.read());
+            biases.add(one.rateTimes);
+        });
     }
 
     private static List<Stretch> stretches(Course course, Course healthy, List<Double> biases) {
@@ -173,6 +225,19 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
         return start.with(Variants.healthy(start.matter()));
     }
 
+    /**
+     * Of what was learned of the loss of heat, what is so of the pile made healthy too: that it stands snugger than told.
+     * That it loses more may be its very trouble.
+     */
+    private static double snug(double loss) {
+        return Math.min(1, loss);
+    }
+
+    /** The same pile made healthy, standing as snug as the readings say. */
+    public PileState healthyAs(PileState start) {
+        return healthy(start).losing(snug(now.stage().loss()));
+    }
+
     /** What would be done to a healthy pile too: material and covers, but no turning, water or snow. */
     public static List<Event> harmless(List<Event> events) {
         return Variants.harmless(events);
@@ -215,11 +280,13 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
         double acid = 0;
         double mesophiles = 0;
         double thermophiles = 0;
+        double reach = 0;
         double volume = Shells.sum(s.volume);
         for (int i = 0; i < s.n; i++) {
             acid += s.acid[i] * s.volume[i] / volume;
             mesophiles += s.mesophiles[i] * s.volume[i] / volume;
             thermophiles += s.thermophiles[i] * s.volume[i] / volume;
+            reach += s.reach[i] * s.volume[i] / volume;
         }
         double nitrogen = Tally.nitrogen(s);
         Matter matter = new Matter(
@@ -242,8 +309,9 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
                 s.envelope,
                 new Stage(
                         Math.min(2, s.loose),
-                        Optional.of(new Vigour(Factors.ramp(mesophiles), Factors.ramp(thermophiles))),
+                        Optional.of(new Vigour(Factors.ramp(mesophiles), Factors.ramp(thermophiles), Factors.ramp(reach))),
                         learned(way),
+                        way.run.lossTimes,
                         missed(way)));
     }
 

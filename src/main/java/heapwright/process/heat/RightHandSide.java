@@ -30,7 +30,7 @@ public final class RightHandSide {
      * @param count number of shells
      */
     public RightHandSide(PileState start, double airC, double groundC, double windMs, Constants constants, int count) {
-        shells = new Shells(start, count, constants.kinetics());
+        shells = new Shells(start, count, constants);
         set = new SlowTerms(count);
         air = new Air(count);
         heat = new Heat(count);
@@ -56,11 +56,11 @@ public final class RightHandSide {
     /** Rates of change a second, of a state, into {@code dy}. */
     public void rates(double[] y, double[] dy) {
         shells.copyFrom(y);
-        set.update(shells, constants, windMs, 1);
+        set.update(shells, constants, windMs, 1, 1);
         decay.assess(shells, set, constants, 0);
         air.draw(shells, set, outdoors.airC());
         air.breathe(shells, set, decay.demand, 60);
-        decay.kindle(shells, set, constants, heat.source);
+        decay.kindle(shells, set, constants, heat.cool, heat.hot);
         heat.rates(shells, set, air, constants, outdoors, dHeat);
         double brisk = air.briskness(set.skinCrossSection);
         for (int i = 0; i < shells.n; i++) {

@@ -2,6 +2,7 @@ package heapwright.process.heat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /** One run of the model, a day at a time. Mutable, for one thread; {@link #Run(Run)} forks it. */
@@ -31,6 +32,11 @@ final class Run {
     int day;
     /** Multiplies every decay rate: the bias a measured course teaches. */
     double rateTimes = 1;
+    /** Multiplies the loss of heat through skin and ground and with the draught: taught likewise. */
+    double lossTimes = 1;
+
+    /** It is known to stand higher still later on, so it does not settle below this, m³; 0 where nothing is known. */
+    double standsM3;
 
     private double pace = 900;
     private double heatW;
@@ -38,12 +44,13 @@ final class Run {
 
     Run(PileState start, Weather weather, List<Event> events, Constants c, int shells) {
         this(
-                new Shells(start, shells, c.kinetics()),
+                new Shells(start, shells, c),
                 null,
                 weather,
                 events.stream().collect(Collectors.groupingBy(Event::day)),
                 c);
         rateTimes = start.stage().rate();
+        lossTimes = start.stage().loss();
     }
 
     /** A fork that goes on from the same state on its own. */
@@ -57,6 +64,8 @@ final class Run {
         s.copy(other.s);
         day = other.day;
         rateTimes = other.rateTimes;
+        lossTimes = other.lossTimes;
+        standsM3 = other.standsM3;
         pace = other.pace;
         heatW = other.heatW;
     }
@@ -88,7 +97,7 @@ final class Run {
         }
         handle(day, out);
         Handling.sky(s, tally, out, weather.precipitationMm(day));
-        set.update(s, c, weather.windMs(day), rateTimes);
+        set.update(s, c, weather.windMs(day), rateTimes, lossTimes);
         pace = Math.min(pace, DAY_S / 12);
         double left = DAY_S;
         while (left > 0) {
@@ -98,13 +107,36 @@ final class Run {
             }
             left -= step(out, dt);
         }
+        if (standsM3 > 0) {
+            StateMark.keepUp(s, standsM3);
+        }
         Handling.drain(s, tally);
         day++;
     }
 
+    /**
+     * Lives on until a day.
+     *
+     * @param until the first day that is not lived
+     * @param marks what becomes known on the way, by day, none before today
+     * @param lived told of each day
+     */
+    void liveOn(int until, List<StateMark> marks, Consumer<Run> lived) {
+        int next = 0;
+        while (day < until) {
+            while (next < marks.size() && marks.get(next).day() == day) {
+                StateMark mark = marks.get(next++);
+                mark.apply(s, tally);
+                standsM3 = mark.volumeM3().isPresent() ? 0 : standsM3;
+            }
+            live();
+            lived.accept(this);
+        }
+    }
+
     private void handle(int of, Outdoors out) {
         for (Event event : events.getOrDefault(of, List.of())) {
-            Handling.apply(event, s, tally, out, c.kinetics());
+            Handling.apply(event, s, tally, out, c);
         }
     }
 
@@ -113,7 +145,7 @@ final class Run {
         decay.assess(s, set, c, dt);
         air.draw(s, set, out.airC());
         air.breathe(s, set, decay.demand, 2);
-        decay.kindle(s, set, c, heat.source);
+        decay.kindle(s, set, c, heat.cool, heat.hot);
         System.arraycopy(s.temperature, 0, was, 0, s.n);
         if (!heat.step(s, set, air, c, out, dt)) {
             return step(out, dt / 4);
@@ -162,6 +194,7 @@ final class Run {
         s.volume[i] += dt * d[10];
         s.mesophiles[i] = Factors.ramp(s.mesophiles[i] + dt * d[11]);
         s.thermophiles[i] = Factors.ramp(s.thermophiles[i] + dt * d[12]);
+        s.reach[i] = Factors.ramp(s.reach[i] + dt * d[13]);
     }
 
     /** Today's readings, after {@link #live}. */

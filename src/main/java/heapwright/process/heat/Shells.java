@@ -14,7 +14,7 @@ final class Shells {
     /** Nitrogen of a kg of lignin-rich matter, against that of a kg of food: wood is poor in it (judgement). */
     private static final double LIGNIN_NITROGEN = 0.3;
     /** Number of quantities a shell, for {@link #copyTo}. */
-    static final int QUANTITIES = 13;
+    static final int QUANTITIES = 14;
 
     final int n;
     /** Heat, J, above all water liquid at 0 °C. */
@@ -38,6 +38,9 @@ final class Shells {
     /** How far those of the hot range have grown, 0–1. */
     final double[] thermophiles;
 
+    /** Share of the food that organisms can get at, 0–1. */
+    final double[] reach;
+
     /** Percent of oxygen: quasi-steady, kept as the next first guess. */
     final double[] oxygen;
 
@@ -55,7 +58,7 @@ final class Shells {
 
     Envelope envelope;
 
-    Shells(PileState start, int n, Constants.Kinetics k) {
+    Shells(PileState start, int n, Constants c) {
         this.n = n;
         heat = new double[n];
         water = new double[n];
@@ -70,6 +73,7 @@ final class Shells {
         volume = new double[n];
         mesophiles = new double[n];
         thermophiles = new double[n];
+        reach = new double[n];
         oxygen = new double[n];
         temperature = new double[n];
         ice = new double[n];
@@ -81,7 +85,7 @@ final class Shells {
         loose = start.stage().loose();
         Vigour grown = start.stage()
                 .vigour()
-                .orElse(new Vigour(k.mesophiles().seed(), k.thermophiles().seed()));
+                .orElse(Vigour.fresh(c));
         for (int i = 0; i < n; i++) {
             double inner = (double) i / n;
             double outer = (i + 1.0) / n;
@@ -90,6 +94,7 @@ final class Shells {
             acid[i] = m.acidIndex();
             mesophiles[i] = grown.mesophiles();
             thermophiles[i] = grown.thermophiles();
+            reach[i] = grown.reach();
             oxygen[i] = 18;
             heat[i] = heatAt(start.coreC() + (start.skinC() - start.coreC()) * way(i, n), dry(i), water[i]);
         }
@@ -123,6 +128,7 @@ final class Shells {
         volume = new double[n];
         mesophiles = new double[n];
         thermophiles = new double[n];
+        reach = new double[n];
         oxygen = new double[n];
         temperature = new double[n];
         ice = new double[n];
@@ -146,6 +152,7 @@ final class Shells {
         System.arraycopy(other.volume, 0, volume, 0, n);
         System.arraycopy(other.mesophiles, 0, mesophiles, 0, n);
         System.arraycopy(other.thermophiles, 0, thermophiles, 0, n);
+        System.arraycopy(other.reach, 0, reach, 0, n);
         System.arraycopy(other.oxygen, 0, oxygen, 0, n);
         System.arraycopy(other.temperature, 0, temperature, 0, n);
         System.arraycopy(other.ice, 0, ice, 0, n);
@@ -255,7 +262,8 @@ final class Shells {
             acid,
             volume,
             mesophiles,
-            thermophiles
+            thermophiles,
+            reach
         };
     }
 

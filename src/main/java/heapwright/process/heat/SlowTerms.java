@@ -84,11 +84,18 @@ final class SlowTerms {
         dryMass = new double[n];
     }
 
-    void update(Shells s, Constants c, double windMs, double rateTimes) {
+    /**
+     * Brings all up to date.
+     *
+     * @param windMs wind, m/s
+     * @param rateTimes multiplies every decay rate
+     * @param lossTimes multiplies what leaves through skin and ground and with the draught
+     */
+    void update(Shells s, Constants c, double windMs, double rateTimes, double lossTimes) {
         matter(s, c, rateTimes);
         geometry(s);
-        passages(s, c);
-        skin(s, c, windMs);
+        passages(s, c, lossTimes);
+        skin(s, c, windMs, lossTimes);
     }
 
     private void matter(Shells s, Constants c, double rateTimes) {
@@ -109,7 +116,7 @@ final class SlowTerms {
                     + (t.conductivityWater() + t.conductivityIce() * s.ice[i]) * water / (1000 * v)
                     + t.conductivityDry() * dry / (1000 * v);
             double ratio = organic * Matter.CARBON_SHARE / Math.max(1e-9, s.nitrogen(i));
-            double rate = Factors.moisture(moisture[i])
+            double rate = Factors.moistureAround(moisture[i])
                     * Factors.airSpace(airSpace[i])
                     * Factors.nitrogen(ratio)
                     * rateTimes
@@ -157,7 +164,7 @@ final class SlowTerms {
         return volume / (4.0 / 3 * Math.PI * r * r * r);
     }
 
-    private void passages(Shells s, Constants c) {
+    private void passages(Shells s, Constants c, double lossTimes) {
         double times = times();
         double full = 4 * Math.PI * times;
         double resistance = 0;
@@ -169,7 +176,7 @@ final class SlowTerms {
             resistance += (edge[i + 1] - edge[i]) / permeability;
         }
         double permeability = edge[n] / resistance;
-        double flux = permeability * GRAVITY_BY_VISCOSITY * s.envelope.draught() * AIR_KG_M3;
+        double flux = permeability * GRAVITY_BY_VISCOSITY * s.envelope.draught() * AIR_KG_M3 * lossTimes;
         for (int j = 1; j < n; j++) {
             double in = 1 / node[j - 1] - 1 / edge[j];
             double out = 1 / edge[j] - 1 / node[j];
@@ -183,7 +190,7 @@ final class SlowTerms {
         skinCrossSection = Math.PI * edge[n] * edge[n] * times;
     }
 
-    private void skin(Shells s, Constants c, double windMs) {
+    private void skin(Shells s, Constants c, double windMs, double lossTimes) {
         Envelope e = s.envelope;
         Constants.Transport t = c.transport();
         double times = times();
@@ -198,9 +205,10 @@ final class SlowTerms {
         double snow = s.snow / (1000 * SNOW_DENSITY) / Layer.snowConductivity(SNOW_DENSITY);
         double soil = Math.sqrt(face) / (GROUND_SHAPE * t.soilConductivity());
         double halfArea = area / half;
-        toAir = area * top / (halfArea + film + e.topResistance() + snow)
-                + area * (1 - 2 * top) / (halfArea + film + e.sideResistance());
-        toGround = area * top / (halfArea + e.groundResistance() + soil);
+        toAir = lossTimes
+                * (area * top / (halfArea + film + e.topResistance() + snow)
+                        + area * (1 - 2 * top) / (halfArea + film + e.sideResistance()));
+        toGround = lossTimes * area * top / (halfArea + e.groundResistance() + soil);
         double open = e.skinOpen();
         double outerDiffusion = 4 * Math.PI * times * DIFFUSIVITY * square(airSpace[n - 1]) / (1 / node[n - 1] - 1 / r);
         diffusion[n] = outerDiffusion * OXYGEN_KG_M3 * open;

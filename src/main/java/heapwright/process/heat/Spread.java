@@ -30,7 +30,7 @@ public record Spread(
         double unrestC) {
     /** For a recipe from tables and a forecast from monthly means. */
     public static Spread usual() {
-        return new Spread(0.07, 0.20, 0.40, 0.25, 0.4, 0.6, 5, 0.30, 4, 3.0, 4.0);
+        return new Spread(0.08, 0.25, 0.50, 0.30, 0.5, 0.9, 7, 0.40, 5, 3.0, 4.5);
     }
 
     /** For a pile measured by its keeper and a course of weather already known. */

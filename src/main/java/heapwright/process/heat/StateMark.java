@@ -56,6 +56,13 @@ public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidInd
         volumeM3.ifPresent(v -> settle(s, v));
     }
 
+    /** Puts back what has settled below a size. */
+    static void keepUp(Shells s, double leastM3) {
+        if (Shells.sum(s.volume) < leastM3) {
+            settle(s, leastM3);
+        }
+    }
+
     /** Sets the size; what had still to settle is the less by what has settled already. */
     private static void settle(Shells s, double wanted) {
         double before = Shells.sum(s.volume);

@@ -23,8 +23,10 @@ class AnalyticTest {
                         0,
                         0,
                         5,
-                        new Constants.Guild(1, 0, 0, 90),
-                        new Constants.Guild(1, 0, 0, 90)),
+                        1,
+                        new Constants.Guild(1, 0, 0, 90, 1),
+                        new Constants.Guild(1, 0, 0, 90, 1)),
+                new Constants.Reach(1, 0, 0),
                 new Constants.Transport(conductivity, 0, 0, 0, 1e-20, 0, 1e9, 1),
                 c.nitrogen(),
                 new Constants.Acid(0, 0),
@@ -42,7 +44,7 @@ class AnalyticTest {
                 PileState.cube(Matter.of(1, 500, 0.6, 0.25, 0.4, 0.25, 30, 2.5), 20, closed()), n, Fixtures.seeded(1));
         Constants c = plain(0, 0.4);
         SlowTerms set = new SlowTerms(n);
-        set.update(s, c, 2, 1);
+        set.update(s, c, 2, 1, 1);
         set.toAir = 1e4;
         set.toGround = 0;
         Heat heat = new Heat(n);
@@ -72,7 +74,7 @@ class AnalyticTest {
         Shells s = new Shells(start, 8, Fixtures.seeded(1));
         Constants c = plain(0, 1e5);
         SlowTerms set = new SlowTerms(8);
-        set.update(s, c, 2, 1);
+        set.update(s, c, 2, 1, 1);
         double conductance = set.toAir + set.toGround;
         double capacity = Shells.liquidCapacity(m.dryKg(), m.waterKg());
         Heat heat = new Heat(8);
@@ -157,7 +159,7 @@ class AnalyticTest {
         double last = course.days().get(4).foodLeftShare();
         // Over four days drying and loss change the factors little.
         assertEquals(
-                4 * perDay * Factors.moisture(course.days().get(2).moistureMean()),
+                4 * perDay * Factors.moistureAround(course.days().get(2).moistureMean()),
                 Math.log(first / last),
                 0.01 * 4 * perDay);
     }

@@ -91,8 +91,10 @@ class DayReaderTest {
     /** Per kg of organic matter: what its three parts breathe at 37 °C, 12 of 32 parts of the oxygen as carbon. */
     @Test
     void theSampleBreathesWhatItsPartsBreathe() {
-        double perDay = (0.25 * K.quickPerDay() + 0.40 * K.slowPerDay() + 0.25 * K.ligninPerDay()) / 0.9;
-        double oxygen = perDay * Factors.temperature(37) * (1 - K.humusYield()) * K.oxygenPerKg();
+        double quick = 0.25 * K.quickPerDay() / 0.9;
+        double slow = (0.40 * K.slowPerDay() + 0.25 * K.ligninPerDay()) / 0.9;
+        double perDay = Factors.mesophiles(37) * (quick + slow) + Factors.thermophiles(37) * (quick + K.hotOnSlow() * slow);
+        double oxygen = perDay * (1 - K.humusYield()) * K.oxygenPerKg();
         assertEquals(1000 * oxygen * 12 / 32, run(matter(), 5).read().respiration(), 1e-9);
     }
 
@@ -149,7 +151,7 @@ class DayReaderTest {
     void whatCouldBeMendedIsNamedByTheFactorThatIsLowest() {
         Limitation dry = held(50, s -> moisten(s, 0.25));
         assertEquals(LimitingFactor.WATER, dry.factor());
-        assertEquals(Factors.moisture(0.25), dry.value(), 1e-9);
+        assertEquals(Factors.moistureAround(0.25), dry.value(), 1e-9);
         Limitation air = held(50, s -> s.oxygen[0] = 0.2);
         assertEquals(LimitingFactor.AIR, air.factor());
         Limitation sour = held(50, s -> s.acid[0] = 1);

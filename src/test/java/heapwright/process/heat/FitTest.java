@@ -39,7 +39,7 @@ class FitTest {
         while (run.day <= reading.day()) {
             run.live();
         }
-        return Math.pow(run.s.temperature[0] - reading.celsius(), 2) + Math.pow(1.5 * Math.log(rate), 2);
+        return Math.pow(run.s.temperature[0] - reading.celsius(), 2) + Math.pow(4 * Math.log(rate), 2);
     }
 
     /** The search ends early where nothing can be nearer; it must find what a search through all rates finds. */

@@ -11,10 +11,10 @@ final class Fixtures {
 
     private Fixtures() {}
 
-    /** The standard kinetics with both guilds at a vigour. */
-    static Constants.Kinetics seeded(double vigour) {
+    /** The standard constants with both guilds at a vigour. */
+    static Constants seeded(double vigour) {
         Constants.Kinetics k = STANDARD.kinetics();
-        return new Constants.Kinetics(
+        return STANDARD.with(new Constants.Kinetics(
                 k.quickPerDay(),
                 k.slowPerDay(),
                 k.ligninPerDay(),
@@ -24,12 +24,13 @@ final class Fixtures {
                 k.waterPerKg(),
                 k.shiftC(),
                 k.halfSizeCm(),
+                k.hotOnSlow(),
                 seeded(k.mesophiles(), vigour),
-                seeded(k.thermophiles(), vigour));
+                seeded(k.thermophiles(), vigour)));
     }
 
     private static Constants.Guild seeded(Constants.Guild g, double vigour) {
-        return new Constants.Guild(vigour, g.growthPerDay(), g.deathPerDayK2(), g.deathFromC());
+        return new Constants.Guild(vigour, g.growthPerDay(), g.deathPerDayK2(), g.deathFromC(), g.least());
     }
 
     /** A well-built garden mix of a volume, m³: 58 % water, 500 kg/m³, C:N 30, pieces of 4 cm. */

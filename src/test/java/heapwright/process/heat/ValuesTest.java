@@ -141,8 +141,8 @@ class ValuesTest {
         add(spans, "mark's day", 0, 3650, x -> new StateMark((int) Math.floor(x), NONE, NONE));
         add(spans, "mark's moisture", 0.01, 0.95, x -> new StateMark(0, OptionalDouble.of(x), NONE));
         add(spans, "loose", 0, 2, Stage::fresh);
-        add(spans, "mesophiles", 0, 1, x -> new Vigour(x, 0));
-        add(spans, "thermophiles", 0, 1, x -> new Vigour(0, x));
+        add(spans, "mesophiles", 0, 1, x -> new Vigour(x, 0, 1));
+        add(spans, "thermophiles", 0, 1, x -> new Vigour(0, x, 1));
         add(spans, "mark's acid", 0, 1, x -> new StateMark(0, NONE, OptionalDouble.of(x)));
         add(spans, "air", -70, 60, x -> Weather.daily(x));
         add(spans, "rain a day", 0, 500, x -> Weather.constant(1, 3).withPrecipitation(x));
