@@ -1,8 +1,8 @@
 package heapwright.process.heat;
 
 /**
- * Temperature curves as tables, so that the inner loop needs no exponentials: the rate factor, and the water and heat
- * that saturated air carries per kg of dry air.
+ * Curves as tables, so that a run needs few exponentials: the rate factors of temperature and moisture, and the water and
+ * heat that saturated air carries per kg of dry air.
  */
 final class Curves {
     /** Heat of vapour at 0 °C above liquid at 0 °C, J/kg, and its rise per kelvin (physics). */
@@ -20,6 +20,8 @@ final class Curves {
     private static final double[] THERMOPHILES = new double[SIZE];
     private static final double[] WATER = new double[SIZE];
     private static final double[] HEAT = new double[SIZE];
+    private static final int MOISTURES = 401;
+    private static final double[] MOISTURE = new double[MOISTURES];
 
     static {
         for (int i = 0; i < SIZE; i++) {
@@ -29,6 +31,9 @@ final class Curves {
             double pressure = 610.94 * Math.exp(17.625 * c / (c + 243.04));
             WATER[i] = 0.622 * pressure / Math.max(2.0e4, 101325 - pressure);
             HEAT[i] = WATER[i] * (VAPOUR_J + VAPOUR_J_K * c);
+        }
+        for (int i = 0; i < MOISTURES; i++) {
+            MOISTURE[i] = Factors.moistureAround(i / (MOISTURES - 1.0));
         }
     }
 
@@ -71,6 +76,13 @@ final class Curves {
 
     static double vapourHeatSlope(double c) {
         return slope(HEAT, c);
+    }
+
+    /** Moisture factor of unevenly wet matter, {@link Factors#moistureAround}, of water as a share of wet mass. */
+    static double moisture(double share) {
+        double at = share * (MOISTURES - 1);
+        int i = Math.max(0, Math.min(MOISTURES - 2, (int) at));
+        return MOISTURE[i] + (at - i) * (MOISTURE[i + 1] - MOISTURE[i]);
     }
 
     private static double value(double[] table, double c) {

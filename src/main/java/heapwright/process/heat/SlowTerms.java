@@ -116,7 +116,7 @@ final class SlowTerms {
                     + (t.conductivityWater() + t.conductivityIce() * s.ice[i]) * water / (1000 * v)
                     + t.conductivityDry() * dry / (1000 * v);
             double ratio = organic * Matter.CARBON_SHARE / Math.max(1e-9, s.nitrogen(i));
-            double rate = Factors.moistureAround(moisture[i])
+            double rate = Curves.moisture(moisture[i])
                     * Factors.airSpace(airSpace[i])
                     * Factors.nitrogen(ratio)
                     * rateTimes
