@@ -119,7 +119,8 @@ final class Decay {
         double mild = oxygenFactor[i] * (1 - s.ice[i]) * mildness[i];
         d[11] = growth(k.mesophiles(), s.mesophiles[i], mesophiles[i] * mild, s.temperature[i] - k.shiftC(), dt);
         d[12] = growth(k.thermophiles(), s.thermophiles[i], thermophiles[i] * mild, s.temperature[i] - k.shiftC(), dt);
-        // Of two parts, within reach and not, the first is eaten and the second comes within reach: the share of the first.
+        // Of two parts, within reach and not, the first is eaten and the second comes within reach: the share of the
+        // first.
         double opened = c.reach().perDay() / DAY_S * (1 - s.ice[i]);
         d[13] = (1 - s.reach[i]) * (opened - (food > 0 ? (quick + slow) / food : 0));
         lostDry += gas;

@@ -80,9 +80,8 @@ final class Fit {
         for (double times : left < 0 ? SNUGGER : OPENER) {
             loss = Math.max(LEAST_LOSS, Math.min(MOST_LOSS, from.lossTimes * times));
             for (double other : new double[] {rate, 0.6, 1, 1.6}) {
-                double cost = square(miss(from, other, reading))
-                        + square(pull(other))
-                        + square(PULL_LOSS_K * Math.log(loss));
+                double cost =
+                        square(miss(from, other, reading)) + square(pull(other)) + square(PULL_LOSS_K * Math.log(loss));
                 if (cost < most) {
                     most = cost;
                     match = new Match(other, loss);

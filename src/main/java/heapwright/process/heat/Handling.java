@@ -43,7 +43,14 @@ final class Handling {
         if (event instanceof Event.Turn) {
             mix(s, tally, 0, TURN_LOSS, FLUFF, c.reach().turned(), out);
         } else if (event instanceof Event.Loosen) {
-            mix(s, tally, s.n / 2, LOOSEN_LOSS, LOOSEN_FLUFF, LOOSEN_OPENS * c.reach().turned(), out);
+            mix(
+                    s,
+                    tally,
+                    s.n / 2,
+                    LOOSEN_LOSS,
+                    LOOSEN_FLUFF,
+                    LOOSEN_OPENS * c.reach().turned(),
+                    out);
         } else if (event instanceof Event.Water water) {
             pour(s, tally, 0, water.kg(), Shells.WATER_J_K * water.temperatureC());
         } else if (event instanceof Event.Feed feed) {

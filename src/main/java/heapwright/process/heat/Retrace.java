@@ -153,8 +153,7 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
                 .min(Comparator.comparingInt(StateMark::day))
                 .orElse(null);
         boolean grew = next != null
-                && events.stream()
-                        .anyMatch(e -> e.day() >= from && e.day() <= next.day() && Handling.changesSize(e));
+                && events.stream().anyMatch(e -> e.day() >= from && e.day() <= next.day() && Handling.changesSize(e));
         return next == null || grew ? 0 : next.volumeM3().getAsDouble();
     }
 
@@ -309,7 +308,8 @@ public record Retrace(Course course, List<Stretch> stretches, OptionalInt stalle
                 s.envelope,
                 new Stage(
                         Math.min(2, s.loose),
-                        Optional.of(new Vigour(Factors.ramp(mesophiles), Factors.ramp(thermophiles), Factors.ramp(reach))),
+                        Optional.of(
+                                new Vigour(Factors.ramp(mesophiles), Factors.ramp(thermophiles), Factors.ramp(reach))),
                         learned(way),
                         way.run.lossTimes,
                         missed(way)));

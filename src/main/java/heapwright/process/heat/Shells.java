@@ -83,9 +83,7 @@ final class Shells {
         Matter m = start.matter();
         pieceCm = m.pieceCm();
         loose = start.stage().loose();
-        Vigour grown = start.stage()
-                .vigour()
-                .orElse(Vigour.fresh(c));
+        Vigour grown = start.stage().vigour().orElse(Vigour.fresh(c));
         for (int i = 0; i < n; i++) {
             double inner = (double) i / n;
             double outer = (i + 1.0) / n;

@@ -17,6 +17,7 @@ public record Vigour(double mesophiles, double thermophiles, double reach) {
     /** That of stuff just mixed. */
     static Vigour fresh(Constants c) {
         Constants.Kinetics k = c.kinetics();
-        return new Vigour(k.mesophiles().seed(), k.thermophiles().seed(), c.reach().fresh());
+        return new Vigour(
+                k.mesophiles().seed(), k.thermophiles().seed(), c.reach().fresh());
     }
 }

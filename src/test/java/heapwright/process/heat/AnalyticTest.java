@@ -11,6 +11,10 @@ class AnalyticTest {
 
     /** Constants under which only what a test is about happens. */
     static Constants plain(double quickPerDay, double conductivity) {
+        return plain(quickPerDay, conductivity, new Constants.Reach(1, 0, 0));
+    }
+
+    private static Constants plain(double quickPerDay, double conductivity, Constants.Reach reach) {
         Constants c = Constants.standard();
         return new Constants(
                 new Constants.Kinetics(
@@ -26,7 +30,7 @@ class AnalyticTest {
                         1,
                         new Constants.Guild(1, 0, 0, 90, 1),
                         new Constants.Guild(1, 0, 0, 90, 1)),
-                new Constants.Reach(1, 0, 0),
+                reach,
                 new Constants.Transport(conductivity, 0, 0, 0, 1e-20, 0, 1e9, 1),
                 c.nitrogen(),
                 new Constants.Acid(0, 0),
@@ -127,6 +131,35 @@ class AnalyticTest {
             frozen += s.ice[i] * cell;
         }
         assertEquals(neumann(k, 10, seconds), frozen, 0.01 * frozen);
+    }
+
+    /** Two parts: R' = e U − k R, U' = −e U, whose sum is known in closed form. */
+    @Test
+    void foodOutOfReachComesWithinItAsTwoPartsOfOnePool() {
+        Matter m = Matter.of(0.001, 500, 0.6, 0.5, 0, 0.3, 20, 2.5).withAcid(0);
+        PileState start = PileState.cube(m, 30, new Envelope(0, 0, 0, 1, 1, 1, 0, 0));
+        double fresh = 0.6;
+        double opened = 0.05;
+        Constants c = plain(0.05, 1e3, new Constants.Reach(fresh, opened, 0));
+        Run run = new Run(start, Weather.constant(30, 60).withWind(30), List.of(), c, 4);
+        double moisture = m.moisture();
+        double space = Factors.airFilled(0.001, 0.3, 0, 0.16, 0.04);
+        double days = 4;
+        for (int d = 0; d < days; d++) {
+            run.live();
+        }
+        moisture = (moisture + run.read().moistureMean()) / 2;
+        double k = 0.05
+                * Factors.temperature(30)
+                * Factors.airSpace(space)
+                * Factors.oxygen(20.9, 2)
+                * Factors.moistureAround(moisture);
+        double within = fresh - (1 - fresh) * opened / (k - opened);
+        double left =
+                within * Math.exp(-k * days) + (1 - fresh) * (1 + opened / (k - opened)) * Math.exp(-opened * days);
+        double reached = 1 - (1 - fresh) * Math.exp(-opened * days) / left;
+        assertEquals(left, run.read().foodLeftShare(), 0.01 * left);
+        assertEquals(reached, run.s.reach[0], 0.01 * reached);
     }
 
     private static double neumann(double k, double below, double seconds) {

@@ -279,22 +279,8 @@ public final class Behaviours {
                 2,
                 of(0.3, 0.5),
                 () -> weekly.last().volumeM3());
-        add(
-                21,
-                "manure in summer, days active",
-                "WSUWHAT 1–3 months",
-                0,
-                of(30, 95),
-                of(25, 95),
-                () -> Scenes.summerDays());
-        add(
-                21,
-                "manure in winter, days active",
-                "WSUWHAT 3–6 months",
-                0,
-                of(90, 190),
-                of(60, 200),
-                () -> Scenes.winterDays());
+        add(21, "manure in summer, days active", "WSUWHAT 1–3 months", 0, of(30, 95), () -> Scenes.summerDays());
+        add(21, "manure in winter, days active", "WSUWHAT 3–6 months", 0, of(90, 190), () -> Scenes.winterDays());
         add(21, "untended leaves, days (999: not within 700)", "CORNFAQ", 0, atLeast(365), () -> Scenes.leavesDays());
         add(
                 22,

@@ -28,7 +28,7 @@ class CourseScoreTest {
     private record Worst(int overlapping, int middles, double missK) {}
 
     private static final Map<Half, Worst> WORST =
-            Map.of(Half.SET, new Worst(59, 41, 8.6), Half.KEPT, new Worst(54, 36, 11.7));
+            Map.of(Half.SET, new Worst(63, 46, 7.3), Half.KEPT, new Worst(54, 36, 10.6));
 
     @Test
     @DisplayName("does no worse than it did, on the half that may set constants and on the half that may not")

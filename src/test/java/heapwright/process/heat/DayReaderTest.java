@@ -93,7 +93,8 @@ class DayReaderTest {
     void theSampleBreathesWhatItsPartsBreathe() {
         double quick = 0.25 * K.quickPerDay() / 0.9;
         double slow = (0.40 * K.slowPerDay() + 0.25 * K.ligninPerDay()) / 0.9;
-        double perDay = Factors.mesophiles(37) * (quick + slow) + Factors.thermophiles(37) * (quick + K.hotOnSlow() * slow);
+        double perDay =
+                Factors.mesophiles(37) * (quick + slow) + Factors.thermophiles(37) * (quick + K.hotOnSlow() * slow);
         double oxygen = perDay * (1 - K.humusYield()) * K.oxygenPerKg();
         assertEquals(1000 * oxygen * 12 / 32, run(matter(), 5).read().respiration(), 1e-9);
     }

@@ -2,6 +2,7 @@ package heapwright.process.heat;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Comparator;
 import java.util.List;
@@ -59,6 +60,42 @@ class FitTest {
         for (int day : new int[] {1, 4, 15}) {
             findsTheBest(run(TOLD, AUTUMN, 0), new CoreReading(day, celsius));
         }
+    }
+
+    /** A pile that is told bare but keeps its heat twice as well: no rate meets it in its fourth week. */
+    @Test
+    void whereNoRateMeetsAReadingTheLossIsFound() {
+        Run snug = run(TOLD.losing(0.5), AUTUMN, 30);
+        Run told = run(TOLD, AUTUMN, 4);
+        CoreReading reading = new CoreReading(29, snug.s.temperature[0]);
+        Fit fit = new Fit(told);
+        fit.bias(told, reading);
+        Fit.Match match = fit.match(told, reading, List.of());
+        assertTrue(match.loss() >= 0.3 && match.loss() < 0.8, match.toString());
+        Run fitted = new Run(told);
+        fitted.rateTimes = match.rate();
+        fitted.lossTimes = match.loss();
+        fitted.liveOn(30, List.of(), day -> {});
+        assertEquals(reading.celsius(), fitted.s.temperature[0], 10, match.toString());
+    }
+
+    @Test
+    void aRateThatMeetsItLeavesTheLossAlone() {
+        Run from = run(TOLD, AUTUMN, 0);
+        CoreReading reading = new CoreReading(12, run(TOLD, AUTUMN, 13).s.temperature[0]);
+        assertEquals(new Fit.Match(1, 1), new Fit(from).match(from, reading, List.of()));
+    }
+
+    /** Over a day a slow loss and a fast decay look the same; and a hot pile is not called draughty. */
+    @Test
+    void theLossIsLeftAloneWhereItCannotBeTold() {
+        Run day = run(TOLD, AUTUMN, 40);
+        assertEquals(
+                1, new Fit(day).match(day, new CoreReading(40, 55), List.of()).loss());
+        Run hot = run(TOLD.losing(0.3), AUTUMN, 8);
+        hot.lossTimes = 1;
+        assertEquals(
+                1, new Fit(hot).match(hot, new CoreReading(14, 45), List.of()).loss());
     }
 
     @ParameterizedTest

@@ -31,6 +31,7 @@ class HandlingTest {
             s.mesophiles[i] = 0.9 - 0.1 * i;
             s.thermophiles[i] = 0.2 + 0.1 * i;
             s.acid[i] = 0.1 + 0.05 * i;
+            s.reach[i] = 0.3 + 0.05 * i;
             s.oxygen[i] = 3 + i;
         }
         tally = new Tally(s);
@@ -110,6 +111,19 @@ class HandlingTest {
     }
 
     @Test
+    @DisplayName("turning evens out what lies within reach, and brings half of the rest there")
+    void turnedIntoReach() {
+        double mean = 0;
+        for (int i = 0; i < N; i++) {
+            mean += s.reach[i] * s.volume[i] / sum(s.volume);
+        }
+        apply(new Event.Turn(0));
+        for (int i = 0; i < N; i++) {
+            assertEquals(mean + 0.5 * (1 - mean), s.reach[i], 1e-12);
+        }
+    }
+
+    @Test
     @DisplayName("a pile colder than outdoors, or frozen, gains and loses nothing by being turned")
     void turnedFrozen() {
         s = new Shells(
@@ -134,7 +148,15 @@ class HandlingTest {
             assertEquals(before.heat[i], s.heat[i]);
             assertEquals(before.oxygen[i], s.oxygen[i]);
             assertEquals(before.volume[i], s.volume[i]);
+            assertEquals(before.reach[i], s.reach[i]);
         }
+        double reached = 0;
+        double whole = 0;
+        for (int i = HALF; i < N; i++) {
+            reached += before.reach[i] * before.volume[i];
+            whole += before.volume[i];
+        }
+        assertEquals(1 - 0.85 * (1 - reached / whole), s.reach[N - 1], 1e-12, "0.3 of what a turn would open");
         double outer = 0;
         double excess = 0;
         for (int i = HALF; i < N; i++) {
@@ -224,6 +246,8 @@ class HandlingTest {
             assertEquals((before.acid[i] * own + 0.8 * more) / (own + more), s.acid[i], 1e-12);
             assertEquals((before.mesophiles[i] * own + SEED * more) / (own + more), s.mesophiles[i], 1e-12);
             assertEquals((before.thermophiles[i] * own + SEED * more) / (own + more), s.thermophiles[i], 1e-12);
+            double fresh = Fixtures.STANDARD.reach().fresh();
+            assertEquals((before.reach[i] * own + fresh * more) / (own + more), s.reach[i], 1e-12);
         }
         assertEquals((4 * dry + m.dryKg()) / (dry + m.dryKg()), s.pieceCm, 1e-9, "by dry mass");
         assertEquals(15 * (1050 * m.dryKg() + 4190 * m.waterKg()), tally.heatBrought, 1e-6);

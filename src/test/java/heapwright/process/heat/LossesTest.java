@@ -147,6 +147,21 @@ class LossesTest {
     }
 
     @Test
+    @DisplayName(
+            "Weekly turning in mild weather takes no warm days and leaves less food; unturned, much stays out of reach")
+    void turningPays() {
+        PileState start = PileState.cube(Fixtures.good(0.9), 15, Envelope.slatted());
+        Course left = Fixtures.run(start, Weather.constant(12, 60), 60);
+        Course turned = Fixtures.run(start, Weather.constant(12, 60), 60, Scenes.turns(7, 42));
+        assertTrue(
+                turned.daysAtLeast(40) >= left.daysAtLeast(40),
+                turned.daysAtLeast(40) + " days against " + left.daysAtLeast(40));
+        assertTrue(
+                turned.last().foodLeftShare() < left.last().foodLeftShare() - 0.05,
+                turned.last().foodLeftShare() + " left against " + left.last().foodLeftShare());
+    }
+
+    @Test
     @DisplayName("26 GETA12, MICH96: more turning loses more carbon and nitrogen")
     void turningLoses() {
         Course once = Scenes.turned(new Event.Turn(14));

@@ -233,6 +233,78 @@ class RetraceTest {
         assertTrue(watered.last().massKg() > plain.last().massKg() + 20);
     }
 
+    /** The same pile, standing twice as snug as told, measured every nine days and once more after seven weeks. */
+    @Test
+    void theLossOfHeatIsLearnedAndCarriedOn() {
+        Course truth = HeatModel.run(TOLD.losing(0.4), AUTUMN, List.of(), 80, Fixtures.STANDARD);
+        List<CoreReading> readings = IntStream.of(8, 20, 34, 48)
+                .mapToObj(d -> new CoreReading(d, Fixtures.core(truth, d)))
+                .toList();
+        Retrace r = read(readings, List.of(), 49);
+        Stage taught = r.now().stage();
+        assertTrue(taught.loss() < 0.8, "loss " + taught.loss());
+        assertTrue(taught.fits(), "missed by " + taught.missK());
+        assertEquals(taught.loss(), r.healthyAs(TOLD).stage().loss(), "the healthy one stands as snug");
+        Course carried = HeatModel.run(r.now(), AUTUMN.from(48), List.of(), 20, Fixtures.STANDARD);
+        Course forgot = HeatModel.run(r.now().losing(1), AUTUMN.from(48), List.of(), 20, Fixtures.STANDARD);
+        double real = Fixtures.core(truth, 62);
+        assertTrue(
+                Math.abs(Fixtures.core(carried, 14) - real) < Math.abs(Fixtures.core(forgot, 14) - real),
+                "carried " + Fixtures.core(carried, 14) + ", forgotten " + Fixtures.core(forgot, 14) + ", real "
+                        + real);
+    }
+
+    /** A draughty pile may be so for its trouble: the healthy one is not. */
+    @Test
+    void theHealthyPileLosesNoMoreThanTold() {
+        Retrace r = read(List.of(new CoreReading(6, 12), new CoreReading(12, 6)), List.of(), 13);
+        assertTrue(
+                r.healthyAs(TOLD).stage().loss() <= 1, r.healthyAs(TOLD).stage().toString());
+    }
+
+    @Test
+    void whatWasMeasuredOnTheDayOfATurnIsTheCoreBeforeIt() {
+        List<Event> turned = List.of(new Event.Turn(10));
+        Course truth = HeatModel.run(TOLD, AUTUMN, turned, 20, Fixtures.STANDARD);
+        List<CoreReading> readings = List.of(new CoreReading(10, Fixtures.core(truth, 9)));
+        Retrace r = Retrace.of(TOLD, AUTUMN, turned, readings, List.of(), 20, Fixtures.STANDARD);
+        assertEquals(Fixtures.core(truth, 9), Fixtures.core(r.course(), 9), 1e-6);
+        assertEquals(Fixtures.core(truth, 10), Fixtures.core(r.course(), 10), 1e-6);
+        r.stretches().forEach(s -> assertEquals(1, s.rateBias(), 1e-9));
+    }
+
+    /** What is found on the day of a reading must not cut the fit off from the days before it. */
+    @Test
+    void aMarkOnTheDayOfAReadingLeavesTheFitItsDays() {
+        List<CoreReading> readings = measured(DRY, 25, 24);
+        double volume = TOLD.matter().volumeM3();
+        Retrace without = read(readings, List.of(), 25);
+        Retrace with = read(readings, List.of(StateMark.size(24, volume * 0.9)), 25);
+        assertTrue(
+                without.stretches().get(0).rateBias() < 0.7, without.stretches().toString());
+        assertTrue(with.stretches().get(0).rateBias() < 0.7, with.stretches().toString());
+        assertEquals(readings.get(0).celsius(), Fixtures.core(with.course(), 24), 0.6);
+    }
+
+    @Test
+    void aPileHasNeverBeenSmallerThanItWasMeasuredLater() {
+        double later = 0.93;
+        Retrace r = read(List.of(), List.of(StateMark.size(30, later)), 40);
+        for (int d = 0; d <= 29; d++) {
+            assertTrue(r.course().days().get(d).volumeM3() >= later - 1e-9, "day " + d);
+        }
+        assertTrue(r.course().days().get(39).volumeM3() < later, "and settles on from there");
+        Retrace turned = Retrace.of(
+                TOLD,
+                AUTUMN,
+                List.of(new Event.Turn(20)),
+                List.of(),
+                List.of(StateMark.size(30, later)),
+                40,
+                Fixtures.STANDARD);
+        assertTrue(turned.course().days().get(19).volumeM3() < later, "a turn may have made it larger since");
+    }
+
     @Test
     void aReadingThatNoRateMeetsIsAMiss() {
         Retrace fits = read(measured(Fixtures.good(0.7), 20, 3), List.of(), 25);

@@ -143,6 +143,7 @@ class ValuesTest {
         add(spans, "loose", 0, 2, Stage::fresh);
         add(spans, "mesophiles", 0, 1, x -> new Vigour(x, 0, 1));
         add(spans, "thermophiles", 0, 1, x -> new Vigour(0, x, 1));
+        add(spans, "reach", 0, 1, x -> new Vigour(0, 0, x));
         add(spans, "mark's acid", 0, 1, x -> new StateMark(0, NONE, OptionalDouble.of(x)));
         add(spans, "air", -70, 60, x -> Weather.daily(x));
         add(spans, "rain a day", 0, 500, x -> Weather.constant(1, 3).withPrecipitation(x));
