@@ -83,8 +83,13 @@ public final class AuditReport {
         }
         audit.proposal().ifPresent(p -> {
             new MendText(words, audit.pile()).write(page, p);
-            new BuildText(words, audit.pile()).write(page, p.plan());
-            becomes(page, audit, p);
+            if (p.build().isEmpty()) {
+                page.paragraph(0, 0, words.text("audit.no-plan"));
+            }
+            p.build().ifPresent(b -> {
+                new BuildText(words, audit.pile()).write(page, b);
+                becomes(page, audit, b);
+            });
         });
     }
 
@@ -154,7 +159,7 @@ public final class AuditReport {
                 .anyMatch(c -> words.knowledge().cautions().get(c).localRules().isPresent());
     }
 
-    private void becomes(Sheet page, Audit audit, Proposal proposal) {
+    private void becomes(Sheet page, Audit audit, Proposal.Build build) {
         Figures figures = words.figures();
         DateTimeFormatter month =
                 DateTimeFormatter.ofPattern("MMMM yyyy", words.catalogue().locale());
@@ -162,42 +167,39 @@ public final class AuditReport {
         String told = words.text(
                 "audit.becomes",
                 figures.volume(
-                        proposal.becomes().litres().low(),
-                        proposal.becomes().litres().high()),
+                        build.becomes().litres().low(), build.becomes().litres().high()),
                 figures.mass(
-                        proposal.becomes().kgWet().low(),
-                        proposal.becomes().kgWet().high()),
+                        build.becomes().kgWet().low(), build.becomes().kgWet().high()),
                 figures.area(
-                        proposal.becomes().coversM2().low(),
-                        proposal.becomes().coversM2().high()),
-                proposal.ready().earliest().format(month),
-                proposal.ready().latest().format(month));
+                        build.becomes().coversM2().low(),
+                        build.becomes().coversM2().high()),
+                build.ready().earliest().format(month),
+                build.ready().latest().format(month));
         page.paragraph(
                 0,
                 0,
                 told + " " + words.text("audit.two-dates") + " "
                         + words.text(
                                 "audit.nutrients",
-                                mass(proposal.becomes().nitrogenKg()),
-                                mass(proposal.becomes().phosphorusKg()),
-                                mass(proposal.becomes().potassiumKg()))
+                                mass(build.becomes().nitrogenKg()),
+                                mass(build.becomes().phosphorusKg()),
+                                mass(build.becomes().potassiumKg()))
                         + audit.pile()
                                 .aim()
                                 .readyBy()
-                                .map(d -> " " + wanted(d, audit.pile().asOf(), proposal))
+                                .map(d -> " " + wanted(d, audit.pile().asOf(), build))
                                 .orElse(""));
     }
 
-    private String wanted(LocalDate day, LocalDate asOf, Proposal proposal) {
+    private String wanted(LocalDate day, LocalDate asOf, Proposal.Build build) {
         String told = new Days(words).of(day);
         if (day.isBefore(asOf)) {
             return words.text("audit.wanted.past", told);
         }
-        if (day.isBefore(proposal.ready().earliest())) {
+        if (day.isBefore(build.ready().earliest())) {
             return words.text("audit.wanted.too-soon", told);
         }
-        return words.text(
-                day.isBefore(proposal.ready().latest()) ? "audit.wanted.perhaps" : "audit.wanted.likely", told);
+        return words.text(day.isBefore(build.ready().latest()) ? "audit.wanted.perhaps" : "audit.wanted.likely", told);
     }
 
     private String mass(Band kg) {
@@ -208,7 +210,9 @@ public final class AuditReport {
     public static Set<Caution> cautions(Audit audit) {
         Set<Caution> all = EnumSet.noneOf(Caution.class);
         audit.alarm().ifPresent(a -> all.addAll(a.cautions()));
-        audit.proposal().ifPresent(p -> all.addAll(p.plan().cautions()));
+        audit.proposal()
+                .flatMap(Proposal::build)
+                .ifPresent(b -> all.addAll(b.plan().cautions()));
         audit.barred().forEach(m -> all.addAll(m.cautions()));
         return all;
     }

@@ -6,6 +6,7 @@ import heapwright.advice.audit.BuildPlan.Feed;
 import heapwright.advice.audit.BuildPlan.Fit;
 import heapwright.advice.audit.BuildPlan.Layer;
 import heapwright.advice.audit.BuildPlan.Role;
+import heapwright.advice.audit.Proposal;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
 import heapwright.knowledge.Trait;
@@ -39,8 +40,10 @@ final class BuildText {
         this.days = new Days(words);
     }
 
-    void write(Sheet page, BuildPlan plan) {
+    void write(Sheet page, Proposal.Build build) {
+        BuildPlan plan = build.plan();
         page.heading(words.text("audit.section.build"));
+        build.countsOn().ifPresent(m -> page.paragraph(0, 0, words.text("audit.build.counts-on", portions.name(m))));
         page.paragraph(0, 0, size(plan));
         int number = 1;
         for (String step : steps(plan)) {

@@ -78,7 +78,8 @@ final class MendText {
 
     private String addition(Addition addition, Proposal proposal) {
         String told = words.text("audit.mend.add", amount(addition));
-        return proposal.plan().feeds().stream()
+        return proposal.build().stream()
+                .flatMap(b -> b.plan().feeds().stream())
                 .filter(f -> f.material().equals(addition.material()))
                 .map(f -> told + " " + words.text("audit.mend.parts", f.parts()))
                 .findFirst()

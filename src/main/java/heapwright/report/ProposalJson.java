@@ -31,17 +31,22 @@ final class ProposalJson {
                         .put("material", t.material().id())
                         .put("litres", JsonText.fine(t.litres())));
         mend(root.putObject("mend"), proposal.mend());
-        build(root.putObject("build"), proposal);
-        Yield yield = proposal.becomes();
-        ObjectNode becomes = root.putObject("becomes");
+        proposal.build().ifPresent(b -> {
+            build(root.putObject("build"), proposal.times(), b);
+            becomes(root.putObject("becomes"), b);
+        });
+    }
+
+    private static void becomes(ObjectNode becomes, Proposal.Build build) {
+        Yield yield = build.becomes();
         JsonText.band(becomes, "litres", yield.litres());
         JsonText.band(becomes, "kg", yield.kgWet());
         JsonText.band(becomes, "nitrogenKg", yield.nitrogenKg());
         JsonText.band(becomes, "phosphorusKg", yield.phosphorusKg());
         JsonText.band(becomes, "potassiumKg", yield.potassiumKg());
         becomes.put("nutrientsKnown", yield.nutrientsKnown().id());
-        becomes.put("readyFrom", proposal.ready().earliest().toString());
-        becomes.put("readyTo", proposal.ready().latest().toString());
+        becomes.put("readyFrom", build.ready().earliest().toString());
+        becomes.put("readyTo", build.ready().latest().toString());
     }
 
     private void mend(ObjectNode node, Mend mend) {
@@ -76,14 +81,15 @@ final class ProposalJson {
         after.put("densityKgM3", JsonText.fine(plan.after().densityKgM3()));
     }
 
-    private void build(ObjectNode node, Proposal proposal) {
-        BuildPlan plan = proposal.plan();
+    private void build(ObjectNode node, double times, Proposal.Build build) {
+        BuildPlan plan = build.plan();
+        build.countsOn().ifPresent(m -> node.put("countsOn", m));
         node.put("lengthM", JsonText.fine(plan.lengthM()));
         node.put("widthM", JsonText.fine(plan.widthM()));
         node.put("heightM", JsonText.fine(plan.heightM()));
         node.put("settledM", JsonText.fine(plan.settledM()));
         node.put("fit", constant(plan.fit()));
-        node.put("timesForAWarmPile", JsonText.fine(proposal.times()));
+        node.put("timesForAWarmPile", JsonText.fine(times));
         node.put("rounds", plan.rounds());
         layers(node.putArray("base"), plan.base());
         layers(node.putArray("layers"), plan.layers());

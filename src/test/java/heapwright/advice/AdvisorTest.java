@@ -30,8 +30,8 @@ class AdvisorTest {
     private static final String RECIPE = "'recipe': [{'material': 'leaves-mixed', 'amount': 60, 'unit': 'bucket'}], ";
 
     /** Dry, starved, small and in frost: winter is explained by its size. */
-    private static final String COLD = "'built': '2026-05-01', 'asOf': '2026-06-21', " + RECIPE
-            + "'log': [{'date': '2026-06-21', 'seen': ['frost-at-night', 'core-cold', 'squeeze-crumbles']}]";
+    private static final String COLD = "'built': '2026-10-01', 'asOf': '2026-11-21', " + RECIPE
+            + "'log': [{'date': '2026-11-21', 'seen': ['frost-at-night', 'core-cold', 'squeeze-crumbles']}]";
 
     private static Advice diagnosed(String fields) {
         return TestPile.ADVISOR.diagnose(TestPile.of(fields));

@@ -18,6 +18,7 @@ import heapwright.process.dose.Limits;
 import heapwright.process.dose.PileStock;
 import heapwright.process.mend.Addition;
 import heapwright.process.mend.Offer;
+import heapwright.process.mend.Plan;
 import heapwright.process.mend.ReadyRange;
 import heapwright.process.mend.Yield;
 import heapwright.process.mixture.Averaging;
@@ -136,10 +137,14 @@ public final class Auditor {
             return Optional.empty();
         }
         Mend mend = new Mending(materials, keepOuts, limits, bucketLitres(pile)).mend(pile, mixture);
-        Mixture mended = mended(materials, kept, mixture, mend);
-        BuildPlan plan = new BuildPlanner(knowledge, limits, materials)
-                .plan(pile, kept, mended, mend.chosen(), cold.orElse(false));
+        Mixture mended = mended(materials, kept, mixture, mend.chosen());
         double built = Built.volumeM3(mended).likely();
+        Batch asItIs = new Batch(mend.chosen(), mended, Optional.empty());
+        Optional<Batch> batch = asItIs.goesWrong(limits)
+                ? mend.unlock()
+                        .map(u -> new Batch(
+                                u.plan(), mended(materials, kept, mixture, u.plan()), Optional.of(u.material())))
+                : Optional.of(asItIs);
         return Optional.of(new Proposal(
                 mixture,
                 portions.stream()
@@ -149,15 +154,18 @@ public final class Auditor {
                         .toList(),
                 trimming.trimmed(),
                 mend,
-                plan,
                 Math.max(1, limits.of(Limit.VOLUME_SMALL) / built),
-                Yield.of(mended.looseM3(), PileStock.of(mended), kind(mended)),
-                ReadyRange.of(pile.built(), care(mended, limits, cold.orElse(true)))));
+                batch.map(b -> new Proposal.Build(
+                        new BuildPlanner(knowledge, limits, materials)
+                                .plan(pile, kept, b.mixture(), b.mend(), cold.orElse(false)),
+                        b.countsOn(),
+                        Yield.of(b.mixture().looseM3(), PileStock.of(b.mixture()), kind(b.mixture())),
+                        ReadyRange.of(pile.built(), care(b.mixture(), limits, cold.orElse(true)))))));
     }
 
     /** The mixture with all that is added but water, which changes neither its bulk nor what it becomes. */
-    private Mixture mended(Materials materials, List<Portion> kept, Mixture mixture, Mend mend) {
-        List<Addition> solid = mend.chosen().additions().stream()
+    private Mixture mended(Materials materials, List<Portion> kept, Mixture mixture, Plan mend) {
+        List<Addition> solid = mend.additions().stream()
                 .filter(a -> !a.material().equals(Offer.WATER))
                 .toList();
         if (solid.isEmpty()) {

@@ -81,6 +81,7 @@ final class BuildPlanner {
                 p.pieceCm().ifPresent(cm -> longest.merge(p.material(), cm, Math::max));
             }
         }
+        Map<Material, Double> own = Map.copyOf(bulk);
         for (Addition a : mend.additions()) {
             if (a.material().equals(Offer.WATER)) {
                 water += a.litres();
@@ -93,7 +94,7 @@ final class BuildPlanner {
         }
         double volume = Built.volumeM3(mended).likely();
         Shape shape = Built.shape(pile.container(), volume);
-        Layering layering = Layering.of(bulk, longest, shape.topM2());
+        Layering layering = Layering.of(bulk, own, longest, shape.topM2());
         List<Feed> feeds = Feeding.of(fertiliser, limits, volume, pile.built());
         List<Cut> cuts = cuts(layering, uncut, longest);
         LocalDate built = pile.built();

@@ -38,9 +38,18 @@ record Layering(List<Layer> base, int rounds, List<Layer> layers) {
 
     private static final double CM = 100;
 
-    static Layering of(Map<Material, Double> litres, Map<Material, Double> longestCm, double area) {
+    /**
+     * Lays them.
+     *
+     * @param litres all that is laid, by material
+     * @param own what of it the recipe brings: the base takes no more, since what the mend adds is to hold the mix open
+     * @param longestCm the longest pieces, by material, where they were measured
+     * @param area footprint, m²
+     */
+    static Layering of(
+            Map<Material, Double> litres, Map<Material, Double> own, Map<Material, Double> longestCm, double area) {
         Map<Material, Double> rest = new LinkedHashMap<>(litres);
-        List<Layer> base = base(rest, longestCm, area);
+        List<Layer> base = base(rest, own, longestCm, area);
         double left = rest.values().stream().mapToDouble(l -> l).sum() / Density.LITRES_PER_M3 / area;
         int rounds = (int) Math.max(1, Math.min(MOST_ROUNDS, Math.round(left / ROUND_M)));
         List<Layer> layers = rest.entrySet().stream()
@@ -57,11 +66,12 @@ record Layering(List<Layer> base, int rounds, List<Layer> layers) {
     }
 
     /** Takes the coarsest stuff for the base out of the rest: wood first, then the longest pieces. */
-    private static List<Layer> base(Map<Material, Double> rest, Map<Material, Double> longestCm, double area) {
+    private static List<Layer> base(
+            Map<Material, Double> rest, Map<Material, Double> own, Map<Material, Double> longestCm, double area) {
         List<Layer> base = new ArrayList<>();
         double wanted = area * BASE_M * Density.LITRES_PER_M3;
         List<Material> coarse = rest.keySet().stream()
-                .filter(m -> m.traits().contains(Trait.COARSE) && rest.get(m) > 0)
+                .filter(m -> m.traits().contains(Trait.COARSE) && own.getOrDefault(m, 0.0) > 0)
                 .sorted(Comparator.comparing((Material m) -> !Degradability.isWoody(m))
                         .thenComparing(m -> -longestCm.getOrDefault(m, 0.0))
                         .thenComparing(Material::id))
@@ -70,10 +80,10 @@ record Layering(List<Layer> base, int rounds, List<Layer> layers) {
             if (wanted < LEAST_BULK_L) {
                 break;
             }
-            double all = rest.get(m);
-            double take = all - wanted < LEAST_BULK_L ? all : wanted;
+            double may = own.get(m);
+            double take = may - wanted < LEAST_BULK_L ? may : wanted;
             base.add(layer(m, take, area, 1));
-            rest.put(m, all - take);
+            rest.put(m, rest.get(m) - take);
             wanted -= take;
         }
         return base;

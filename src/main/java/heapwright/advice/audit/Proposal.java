@@ -5,6 +5,7 @@ import heapwright.process.mend.ReadyRange;
 import heapwright.process.mend.Yield;
 import heapwright.process.mixture.Mixture;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How to mend and build what may go in.
@@ -13,22 +14,28 @@ import java.util.List;
  * @param leftOut what of the recipe the mend and the plan leave out
  * @param trimmed what of the recipe is cut back to a sprinkle or a dusting
  * @param mend how it could be mended from what is at hand
- * @param plan how to build it, with the mend
  * @param times how many times everything is wanted for a pile that can hold heat; 1 where it is large enough
- * @param becomes what it will give
- * @param ready when it is likely ready, coarsely
+ * @param build how to build it, and what it becomes; empty where it would rot or reek and no one thing more mends it
  */
 public record Proposal(
         Mixture kept,
         List<Material> leftOut,
         List<Trimming.Trimmed> trimmed,
         Mend mend,
-        BuildPlan plan,
         double times,
-        Yield becomes,
-        ReadyRange ready) {
+        Optional<Build> build) {
     public Proposal {
         leftOut = List.copyOf(leftOut);
         trimmed = List.copyOf(trimmed);
     }
+
+    /**
+     * How to build it, and what it becomes.
+     *
+     * @param plan the layers, with the mend
+     * @param countsOn id of the material that has to be got first, without which it would rot or reek
+     * @param becomes what it will give
+     * @param ready when it is likely ready, coarsely
+     */
+    public record Build(BuildPlan plan, Optional<String> countsOn, Yield becomes, ReadyRange ready) {}
 }

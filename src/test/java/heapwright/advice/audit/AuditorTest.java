@@ -52,7 +52,7 @@ class AuditorTest {
             Material.KeepOut bar = found.keepOut().orElseThrow();
             assertFalse(bar.reason().isBlank() || bar.instead().isBlank(), word);
             boolean out = bar.bar() != Material.Bar.WITH_CARE;
-            boolean laid = audit.proposal().orElseThrow().plan().layers().stream()
+            boolean laid = audit.proposal().orElseThrow().build().orElseThrow().plan().layers().stream()
                     .anyMatch(l -> l.material().equals(material.id()));
             assertTrue(!(out && laid), word + " must not be built in");
             assertTrue(bar.bar() != Material.Bar.NEVER || audit.mark() == Mark.OUT, word);
@@ -127,12 +127,16 @@ class AuditorTest {
         Audit small = Audits.of(some("leaves-mixed", 20, "bucket") + "," + some("grass-clippings", 8, "bucket"), bin);
         assertEquals(Mark.SLOW, mark(small, Topic.SIZE));
         assertTrue(small.proposal().orElseThrow().times() > 2);
-        assertEquals(BuildPlan.Fit.PART, small.proposal().orElseThrow().plan().fit());
+        assertEquals(
+                BuildPlan.Fit.PART,
+                small.proposal().orElseThrow().build().orElseThrow().plan().fit());
         Audit full = Audits.of(some("leaves-mixed", 95, "bucket") + "," + some("grass-clippings", 40, "bucket"), bin);
         assertEquals(Mark.FITS, mark(full, Topic.SIZE));
         assertEquals(1, full.proposal().orElseThrow().times());
         Audit over = Audits.of(some("leaves-mixed", 190, "bucket") + "," + some("grass-clippings", 80, "bucket"), bin);
-        assertEquals(BuildPlan.Fit.OVER, over.proposal().orElseThrow().plan().fit());
+        assertEquals(
+                BuildPlan.Fit.OVER,
+                over.proposal().orElseThrow().build().orElseThrow().plan().fit());
     }
 
     @Test
@@ -171,14 +175,14 @@ class AuditorTest {
         Audit audit =
                 Audits.of(some("leaves-old-brown", 120, "bucket"), ",\"atHand\":[" + some("urea", 10, "kg") + "]");
         Proposal proposal = audit.proposal().orElseThrow();
-        BuildPlan.Feed feed = proposal.plan().feeds().get(0);
+        BuildPlan.Feed feed = proposal.build().orElseThrow().plan().feeds().get(0);
         double lacking = audit.mixture().masses().carbon().likely() / 30
                 - audit.mixture().masses().nitrogen().likely();
         assertTrue(feed.kg() * 0.46 <= 0.67 * lacking + 1e-6, feed.toString());
         double once = feed.kgEach() * 460;
-        double volume = proposal.plan().lengthM()
-                * proposal.plan().widthM()
-                * proposal.plan().heightM();
+        double volume = proposal.build().orElseThrow().plan().lengthM()
+                * proposal.build().orElseThrow().plan().widthM()
+                * proposal.build().orElseThrow().plan().heightM();
         assertTrue(once <= 200 * volume + 1e-6, once + " g of nitrogen at once");
         assertTrue(feed.parts() > 1);
         assertEquals(feed.kgEach() * 100, feed.waterLitres(), 1e-9, "1 % is 10 g in a litre");
@@ -190,9 +194,10 @@ class AuditorTest {
                         .value()),
                 feed.days().get(1));
         assertTrue(
-                proposal.plan().layers().stream().noneMatch(l -> l.material().equals("urea")),
+                proposal.build().orElseThrow().plan().layers().stream()
+                        .noneMatch(l -> l.material().equals("urea")),
                 "fertiliser is no layer");
-        assertTrue(proposal.plan().cautions().contains(Caution.UREA_HANDLING));
+        assertTrue(proposal.build().orElseThrow().plan().cautions().contains(Caution.UREA_HANDLING));
     }
 
     @Test
@@ -218,7 +223,7 @@ class AuditorTest {
                 reached / 30 - reached / audit.mixture().carbonToNitrogen().likely();
         double ever = masses.carbon().likely() / 30 - masses.nitrogen().likely();
         assertTrue(season < ever / 2, "most of the carbon is wood");
-        double given = audit.proposal().orElseThrow().plan().feeds().stream()
+        double given = audit.proposal().orElseThrow().build().orElseThrow().plan().feeds().stream()
                 .mapToDouble(f -> f.kg() * 0.46)
                 .sum();
         assertTrue(given > 0 && given <= 0.67 * season + 1e-6, given + " of " + season);
@@ -269,8 +274,36 @@ class AuditorTest {
         Audit fed = Audits.of(some("leaves-mixed", 90, "bucket"), ",\"atHand\":[{\"material\":\"manure-hen-home\"}]");
         assertEquals(
                 LocalDate.of(2027, 10, 18),
-                alone.proposal().orElseThrow().ready().earliest());
+                alone.proposal().orElseThrow().build().orElseThrow().ready().earliest());
         assertEquals(
-                LocalDate.of(2027, 4, 18), fed.proposal().orElseThrow().ready().earliest());
+                LocalDate.of(2027, 4, 18),
+                fed.proposal().orElseThrow().build().orElseThrow().ready().earliest());
+    }
+
+    @Test
+    @DisplayName("plans wet grass with the chips that it lacks, and leaves on their own as they are")
+    void countsOnWhatItLacks() {
+        Proposal.Build grass =
+                Audits.of(GRASS, "").proposal().orElseThrow().build().orElseThrow();
+        String lacking = grass.countsOn().orElseThrow();
+        assertTrue(
+                grass.plan().layers().stream().anyMatch(l -> l.material().equals(lacking)), "it is laid into the heap");
+        assertTrue(
+                grass.plan().base().stream().noneMatch(l -> l.material().equals(lacking)),
+                "what holds the mix open is not laid under it");
+        Proposal.Build leaves =
+                Audits.of(LEAVES, "").proposal().orElseThrow().build().orElseThrow();
+        assertTrue(leaves.countsOn().isEmpty(), "lean leaves are slow, and nothing worse");
+    }
+
+    @Test
+    @DisplayName("calls scraps with as much sawdust rich at first, not lost, and plans them as they are")
+    void sawdustHoldsSome() {
+        Audit audit = Audits.of(some("sawdust", 5, "bucket") + "," + some("kitchen-scraps", 5, "bucket"), "");
+        assertEquals(Mark.SLOW, mark(audit, Topic.CARBON_TO_NITROGEN));
+        assertTrue(
+                audit.proposal().orElseThrow().build().orElseThrow().countsOn().isEmpty());
+        Audit droppings = Audits.of(some("manure-hen-home", 10, "bucket"), "");
+        assertEquals(Mark.WRONG, mark(droppings, Topic.CARBON_TO_NITROGEN));
     }
 }

@@ -18,13 +18,37 @@ class LayeringTest {
 
     private final Map<Material, Double> litres = new LinkedHashMap<>();
 
+    private Layering laid(Map<Material, Double> longestCm, double area) {
+        return Layering.of(litres, litres, longestCm, area);
+    }
+
+    @Test
+    @DisplayName("mix in what the mend adds: the base takes only what the recipe brings")
+    void mended() {
+        put("chips-hardwood", 180);
+        put("grass-clippings", 200);
+        assertEquals(
+                List.of(),
+                ids(Layering.of(litres, Map.of(material("grass-clippings"), 200.0), Map.of(), 1)
+                        .base()));
+        Layering some = Layering.of(litres, Map.of(material("chips-hardwood"), 60.0), Map.of(), 1);
+        assertEquals(60, some.base().get(0).litres(), 1e-9);
+        assertEquals(
+                120,
+                some.layers().stream()
+                        .filter(l -> l.material().equals("chips-hardwood"))
+                        .mapToDouble(l -> l.litres() * l.times())
+                        .sum(),
+                1e-9);
+    }
+
     @Test
     @DisplayName("start on wood, then on the longest stalks, never more than the base wants")
     void base() {
         put("corn-stalks", 600);
         put("straw-wheat", 300);
         put("twigs", 80);
-        Layering laid = Layering.of(litres, Map.of(material("corn-stalks"), 40.0), 1);
+        Layering laid = laid(Map.of(material("corn-stalks"), 40.0), 1);
         assertEquals(List.of("twigs", "corn-stalks"), ids(laid.base()));
         assertEquals(80, laid.base().get(0).litres(), 1e-9);
         assertEquals(70, laid.base().get(1).litres(), 1e-9);
@@ -36,9 +60,7 @@ class LayeringTest {
         put("soil", 20);
         put("grass-clippings", 200);
         put("leaves-mixed", 500);
-        List<Role> roles = Layering.of(litres, Map.of(), 1).layers().stream()
-                .map(Layer::role)
-                .toList();
+        List<Role> roles = laid(Map.of(), 1).layers().stream().map(Layer::role).toList();
         assertEquals(List.of(Role.BROWN, Role.GREEN, Role.SPRINKLE), roles);
     }
 
@@ -46,10 +68,10 @@ class LayeringTest {
     @DisplayName("repeat about every forearm, and once where there is little")
     void rounds() {
         put("leaves-mixed", 1400);
-        assertEquals(4, Layering.of(litres, Map.of(), 1).rounds());
+        assertEquals(4, laid(Map.of(), 1).rounds());
         litres.clear();
         put("leaves-mixed", 30);
-        assertEquals(1, Layering.of(litres, Map.of(), 1).rounds());
+        assertEquals(1, laid(Map.of(), 1).rounds());
     }
 
     @Test
@@ -58,7 +80,7 @@ class LayeringTest {
         put("leaves-mixed", 1400);
         put("coffee-grounds", 10);
         put("leaf-mould", 1);
-        Layering laid = Layering.of(litres, Map.of(), 1);
+        Layering laid = laid(Map.of(), 1);
         Layer coffee = laid.layers().get(1);
         assertEquals(2, coffee.times());
         assertEquals(5, coffee.litres(), 1e-9);
@@ -70,7 +92,7 @@ class LayeringTest {
     void layer() {
         put("leaves-mixed", 1400);
         put("twigs", 60);
-        Layering laid = Layering.of(litres, Map.of(), 2);
+        Layering laid = laid(Map.of(), 2);
         assertEquals(2, laid.rounds(), "0.7 m on 2 square metres");
         Layer leaves = laid.layers().get(0);
         assertEquals(700, leaves.litres(), 1e-9);
@@ -87,27 +109,25 @@ class LayeringTest {
     @DisplayName("take all of the coarse stuff for the base where less than half a bucket of it would be left over")
     void whole() {
         put("twigs", 154);
-        assertEquals(154, Layering.of(litres, Map.of(), 1).base().get(0).litres(), 1e-9, "150 are wanted");
+        assertEquals(154, laid(Map.of(), 1).base().get(0).litres(), 1e-9, "150 are wanted");
         litres.clear();
         put("twigs", 155);
-        Layering laid = Layering.of(litres, Map.of(), 1);
+        Layering laid = laid(Map.of(), 1);
         assertEquals(150, laid.base().get(0).litres(), 1e-9);
         assertEquals(5, laid.layers().get(0).litres(), 1e-9, "the rest is laid in");
         litres.clear();
         put("twigs", 146);
         put("corn-stalks", 50);
-        assertEquals(List.of("twigs"), ids(Layering.of(litres, Map.of(), 1).base()), "4 litres more are not worth it");
+        assertEquals(List.of("twigs"), ids(laid(Map.of(), 1).base()), "4 litres more are not worth it");
         litres.clear();
         put("twigs", 145);
         put("corn-stalks", 50);
-        assertEquals(
-                List.of("twigs", "corn-stalks"),
-                ids(Layering.of(litres, Map.of(), 1).base()));
+        assertEquals(List.of("twigs", "corn-stalks"), ids(laid(Map.of(), 1).base()));
         litres.clear();
         put("twigs", 0);
         put("leaves-mixed", 0);
         put("grass-clippings", 20);
-        Layering none = Layering.of(litres, Map.of(), 1);
+        Layering none = laid(Map.of(), 1);
         assertEquals(List.of(), none.base());
         assertEquals(List.of("grass-clippings"), ids(none.layers()), "what there is none of is not laid");
     }
@@ -122,7 +142,7 @@ class LayeringTest {
         put("grass-clippings", 100);
         assertEquals(
                 List.of("cardboard", "leaves-mixed", "kitchen-scraps", "coffee-grounds", "grass-clippings"),
-                ids(Layering.of(litres, Map.of(), 1).layers()));
+                ids(laid(Map.of(), 1).layers()));
     }
 
     @Test
@@ -133,17 +153,17 @@ class LayeringTest {
         put("twigs", 20);
         assertEquals(
                 List.of("chips-hardwood", "twigs", "corn-stalks"),
-                ids(Layering.of(litres, Map.of(), 1).base()));
+                ids(laid(Map.of(), 1).base()));
         assertEquals(
                 List.of("twigs", "chips-hardwood", "corn-stalks"),
-                ids(Layering.of(litres, Map.of(material("twigs"), 30.0), 1).base()));
+                ids(laid(Map.of(material("twigs"), 30.0), 1).base()));
     }
 
     @Test
     @DisplayName("repeat eight times at most")
     void most() {
         put("leaves-mixed", 20_000);
-        assertEquals(8, Layering.of(litres, Map.of(), 1).rounds());
+        assertEquals(8, laid(Map.of(), 1).rounds());
     }
 
     private void put(String id, double amount) {

@@ -39,7 +39,7 @@ class ProposalTest {
                 .allMatch(a -> a.material().equals("water")));
         assertEquals(
                 left * 1000 * proposal.kept().looseM3().likely(),
-                proposal.becomes().litres().likely(),
+                proposal.build().orElseThrow().becomes().litres().likely(),
                 1e-6);
     }
 
@@ -72,17 +72,20 @@ class ProposalTest {
         LocalDate day = LocalDate.parse(built);
         Proposal proposal = proposal(built, year, recipe);
         return new ReadyDays(
-                proposal.ready().earliest().toEpochDay() - day.toEpochDay(),
-                proposal.ready().latest().toEpochDay() - day.toEpochDay());
+                proposal.build().orElseThrow().ready().earliest().toEpochDay() - day.toEpochDay(),
+                proposal.build().orElseThrow().ready().latest().toEpochDay() - day.toEpochDay());
     }
 
     @Test
     @DisplayName("is planned for the cold where a month below 5 °C is known to lie ahead")
     void cold() {
         String mix = recipe(60, 100, 20);
-        assertTrue(proposal("2026-10-18", COLD, mix).plan().cold());
-        assertTrue(!proposal("2026-10-18", MILD, mix).plan().cold());
-        assertTrue(!proposal("2026-05-01", COLD, mix).plan().cold());
-        assertTrue(!proposal("2026-10-18", "", mix).plan().cold());
+        assertTrue(
+                proposal("2026-10-18", COLD, mix).build().orElseThrow().plan().cold());
+        assertTrue(
+                !proposal("2026-10-18", MILD, mix).build().orElseThrow().plan().cold());
+        assertTrue(
+                !proposal("2026-05-01", COLD, mix).build().orElseThrow().plan().cold());
+        assertTrue(!proposal("2026-10-18", "", mix).build().orElseThrow().plan().cold());
     }
 }

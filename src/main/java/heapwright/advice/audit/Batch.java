@@ -1,0 +1,29 @@
+package heapwright.advice.audit;
+
+import heapwright.knowledge.Limit;
+import heapwright.process.dose.Limits;
+import heapwright.process.mend.Plan;
+import heapwright.process.mixture.Mixture;
+import java.util.Optional;
+
+/**
+ * What would be built.
+ *
+ * @param mend what is added to the recipe
+ * @param mixture the recipe with it, but for its water
+ * @param countsOn id of the material that has to be got first, if any
+ */
+record Batch(Plan mend, Mixture mixture, Optional<String> countsOn) {
+
+    /**
+     * Whether it would rot or reek from the start: soaked, dense, or so rich that ammonia is lost. Wood holds some nitrogen
+     * too, late as its carbon comes, so a mix that is only rich without it counts as slow here and in the rules.
+     */
+    boolean goesWrong(Limits limits) {
+        boolean reeks = mixture.carbonToNitrogen().likely() < limits.of(Limit.CN_AMMONIA)
+                && mixture.allCarbonToNitrogen().likely() < limits.of(Limit.CN_GOOD_LOW);
+        return reeks
+                || mend.after().moisturePct() > limits.of(Limit.MOISTURE_OK_HIGH)
+                || mend.after().densityKgM3() > limits.of(Limit.DENSITY_DENSE);
+    }
+}
