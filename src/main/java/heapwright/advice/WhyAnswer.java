@@ -17,10 +17,16 @@ import java.util.Set;
  * @param factor what held it back most
  * @param cause the finding it rests on; empty where it rests on the model alone
  * @param temperatures what the temperatures alone would say, where that is another answer
+ * @param model what held it back most by the model, where that is another thing than the finding tells
  * @param colder whether the core was measured below the band of a healthy pile, so that the temperatures bear it out
  */
 public record WhyAnswer(
-        Verdict verdict, Factor factor, Optional<Cause> cause, Optional<Verdict> temperatures, boolean colder) {
+        Verdict verdict,
+        Factor factor,
+        Optional<Cause> cause,
+        Optional<Verdict> temperatures,
+        Optional<Factor> model,
+        boolean colder) {
 
     /** What is wrong with the stuff itself: where such a finding leads, winter alone is no answer. */
     private static final Set<Cause> OF_THE_MIX =
@@ -36,8 +42,8 @@ public record WhyAnswer(
             boolean leads = !OF_THE_MIX.contains(findings.get(0).cause());
             return Optional.of(of(top.get().cause(), story, leads));
         }
-        return story.map(
-                s -> new WhyAnswer(s.verdict(), s.factor(), Optional.empty(), Optional.empty(), s.shortfallC() > 0));
+        return story.map(s -> new WhyAnswer(
+                s.verdict(), s.factor(), Optional.empty(), Optional.empty(), Optional.empty(), s.colder()));
     }
 
     private static WhyAnswer of(Cause cause, Optional<Story> story, boolean leads) {
@@ -61,6 +67,9 @@ public record WhyAnswer(
                 factor,
                 Optional.of(cause),
                 story.map(Story::verdict).filter(said -> said != verdict && said != Verdict.TOO_EARLY),
-                story.filter(s -> s.shortfallC() > 0).isPresent());
+                story.map(Story::factor)
+                        .filter(held -> held != Factor.NONE && held != Factor.UNKNOWN)
+                        .filter(held -> factor != Factor.NONE && !held.agrees(cause)),
+                story.filter(Story::colder).isPresent());
     }
 }

@@ -2,7 +2,6 @@ package heapwright.cli;
 
 import heapwright.advice.Advice;
 import heapwright.advice.Advisor;
-import heapwright.advice.winter.Hindsight;
 import heapwright.advice.winter.Story;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Pile;
@@ -11,7 +10,6 @@ import heapwright.report.CourseChart;
 import heapwright.report.CourseView;
 import heapwright.report.WhyReport;
 import heapwright.report.Words;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -54,14 +52,13 @@ final class WhyCommand implements Callable<Integer> {
         // The page of text asks nothing; working out what to ask is a third of the work.
         Advisor advisor = workshop.advisor();
         Advice advice = output.json ? advisor.advise(pile) : advisor.diagnose(pile);
-        List<Hindsight> hindsights = advice.story().map(Hindsight::of).orElse(List.of());
         if (chart != null && advice.alarm().isEmpty()) {
             Story story = advice.story()
                     .orElseThrow(() -> new UsageFault("heapwright: " + file
                             + ": there is no course to draw. A chart needs a recipe and a measured core temperature."
                             + " Example: \"measured\": {\"core\": {\"value\": 22, \"unit\": \"C\"}}"));
             String title = words.text("chart.title", pile.name());
-            String said = new WhyReport(words, false).write(advice, hindsights);
+            String said = new WhyReport(words, false).write(advice);
             new ChartFile(chart)
                     .write(new CourseChart(words)
                             .write(
@@ -70,9 +67,9 @@ final class WhyCommand implements Callable<Integer> {
                                     said.lines().limit(6).collect(java.util.stream.Collectors.joining(" "))));
         }
         if (output.json) {
-            terminal.out().println(new AdviceJson(words, Workshop.version()).why(advice, hindsights));
+            terminal.out().println(new AdviceJson(words, Workshop.version()).write(advice, true));
         } else {
-            terminal.out().print(new WhyReport(words, terminal.bold()).write(advice, hindsights));
+            terminal.out().print(new WhyReport(words, terminal.bold()).write(advice));
         }
         return Program.OK;
     }

@@ -12,7 +12,6 @@ import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.Piece;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Reads;
-import heapwright.advice.winter.Hindsight;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.CautionInfo;
@@ -51,17 +50,8 @@ public final class AdviceJson {
         return JsonText.write(document(advice, withTrace));
     }
 
-    /** The document of a why: with the trace and with what would have kept the pile warm. */
-    public String why(Advice advice, List<Hindsight> hindsights) {
-        return JsonText.write(document(advice, true, hindsights));
-    }
-
     /** The document. */
     public ObjectNode document(Advice advice, boolean withTrace) {
-        return document(advice, withTrace, List.of());
-    }
-
-    private ObjectNode document(Advice advice, boolean withTrace, List<Hindsight> hindsights) {
         ObjectNode root = JsonText.object("advice");
         root.put("version", version);
         root.put("pile", advice.pile().name());
@@ -103,7 +93,7 @@ public final class AdviceJson {
             node.put("verdict", words.knowledge().usualDoses().get(h.dose()).verdict());
             terms(node.putArray("figures"), h.figures());
         });
-        model.story(root, advice, withTrace, hindsights);
+        model.story(root, advice, withTrace);
         if (withTrace) {
             ArrayNode trace = root.putArray("trace");
             advice.outcome().firings().forEach(f -> firing(trace.addObject(), f));

@@ -2,11 +2,11 @@ package heapwright.report;
 
 import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Factor;
+import heapwright.advice.winter.HeldBack;
 import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.Story;
 import heapwright.process.heat.Bands;
 import heapwright.process.heat.Event;
-import heapwright.process.heat.Stretch;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,10 +49,6 @@ public record CourseView(
     public static CourseView of(Story story) {
         PileModel model = story.model();
         int days = model.age() + 1;
-        List<Held> strip = new ArrayList<>();
-        for (Stretch stretch : story.past().stretches()) {
-            join(strip, new Held(stretch.from(), stretch.to(), Factor.of(stretch.factor())));
-        }
         double[] outdoor = new double[days];
         for (int d = 0; d < days; d++) {
             outdoor[d] = model.climate().weather().airC(d);
@@ -63,28 +59,20 @@ public record CourseView(
                 outdoor,
                 model.cores().stream().map(c -> new Point(c.day(), c.celsius())).toList(),
                 marks(model.events()),
-                strip);
+                strip(story.held()));
     }
 
     /** What lies ahead. */
     public static CourseView of(Ahead ahead) {
-        List<Held> strip = new ArrayList<>();
-        ahead.likely()
-                .days()
-                .forEach(d -> join(
-                        strip,
-                        new Held(d.day(), d.day(), Factor.of(d.limitation().factor()))));
         LocalDate first = ahead.firstDay();
-        return new CourseView(first, ahead.core(), ahead.outdoor().likely().clone(), List.of(), List.of(), strip);
+        return new CourseView(
+                first, ahead.core(), ahead.outdoor().likely().clone(), List.of(), List.of(), strip(ahead.held()));
     }
 
-    private static void join(List<Held> strip, Held next) {
-        int last = strip.size() - 1;
-        if (last >= 0 && strip.get(last).factor() == next.factor()) {
-            strip.set(last, new Held(strip.get(last).from(), next.to(), next.factor()));
-        } else {
-            strip.add(next);
-        }
+    private static List<Held> strip(HeldBack held) {
+        return held.held().stream()
+                .map(one -> new Held(one.from(), one.to(), one.factor()))
+                .toList();
     }
 
     private static List<Mark> marks(List<Event> events) {

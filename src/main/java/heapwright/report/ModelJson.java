@@ -5,18 +5,15 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.advice.Advice;
 import heapwright.advice.danger.Alarm;
 import heapwright.advice.winter.Ahead;
-import heapwright.advice.winter.Factor;
 import heapwright.advice.winter.Gain;
-import heapwright.advice.winter.Hindsight;
+import heapwright.advice.winter.HeldBack;
 import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.Story;
 import heapwright.pile.Pile;
 import heapwright.process.heat.Bands;
 import heapwright.process.heat.Outlook;
 import heapwright.process.heat.Range;
-import heapwright.process.heat.Stretch;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -50,6 +47,7 @@ public final class ModelJson {
         words.toCheck(ahead.model().pile()).forEach(root.putArray("toCheck")::add);
         new AlarmJson(words).write(root, Optional.empty());
         premises(root, ahead.model());
+        CourseView course = CourseView.of(ahead);
         ArrayNode days = root.putArray("days");
         for (int d = 0; d < ahead.core().likely().length; d++) {
             ObjectNode day = days.addObject();
@@ -58,10 +56,7 @@ public final class ModelJson {
             band(day.putObject("midC"), ahead.mid(), d);
             band(day.putObject("skinC"), ahead.skin(), d);
             band(day.putObject("outdoorC"), ahead.outdoor(), d);
-            day.put(
-                    "heldBackBy",
-                    Factor.of(ahead.likely().days().get(d).limitation().factor())
-                            .id());
+            day.put("heldBackBy", course.factor(d).id());
         }
         figures(root.putObject("figures"), ahead, first);
         ahead.wish()
@@ -114,7 +109,7 @@ public final class ModelJson {
     }
 
     /** What the model says of the past, under "story". */
-    public void story(ObjectNode root, Advice advice, boolean whole, List<Hindsight> hindsights) {
+    public void story(ObjectNode root, Advice advice, boolean whole) {
         advice.why().ifPresent(answer -> {
             ObjectNode why = root.putObject("why");
             why.put("verdict", answer.verdict().id());
@@ -123,10 +118,10 @@ public final class ModelJson {
             why.put("text", model.answer(answer));
         });
         gains.ofAllSteps(advice).forEach(root.putArray("modelOfSteps")::add);
-        advice.story().ifPresent(s -> story(root.putObject("story"), s, whole, hindsights));
+        advice.story().ifPresent(s -> story(root.putObject("story"), s, whole));
     }
 
-    private void story(ObjectNode node, Story story, boolean whole, List<Hindsight> hindsights) {
+    private void story(ObjectNode node, Story story, boolean whole) {
         node.put("verdict", story.verdict().id());
         node.put("factor", story.factor().id());
         node.put("shortfallC", fine(story.shortfallC()));
@@ -135,22 +130,21 @@ public final class ModelJson {
                 .ifPresent(d -> node.put("stalledOn", story.model().date(d).toString()));
         premises(node, story.model());
         ArrayNode stretches = node.putArray("stretches");
-        for (Stretch s : story.past().stretches()) {
+        for (HeldBack.Held held : story.held().held()) {
             ObjectNode stretch = stretches.addObject();
-            stretch.put("from", story.model().date(s.from()).toString());
-            stretch.put("to", story.model().date(s.to()).toString());
-            stretch.put("heldBackBy", Factor.of(s.factor()).id());
-            stretch.put("rateLeft", fine(s.value()));
-            stretch.put("rateAgainstRecipe", fine(s.rateBias()));
-            stretch.put("colderThanHealthyC", fine(s.colderThanHealthy()));
+            stretch.put("from", story.model().date(held.from()).toString());
+            stretch.put("to", story.model().date(held.to()).toString());
+            stretch.put("heldBackBy", held.factor().id());
+            stretch.put("warmerC", fine(held.kelvin()));
         }
-        ArrayNode better = node.putArray("wouldHaveHelped");
-        for (Hindsight h : hindsights) {
-            ObjectNode one = better.addObject();
-            one.put("choice", h.choice().id());
-            one.put("text", model.hindsight(h));
-            range(one.putObject("moreDaysAbove40"), h.moreWarmDays());
-            range(one.putObject("warmerC"), h.warmerC());
+        ArrayNode right = node.putArray("putRight");
+        for (HeldBack.Cost cost : story.costs()) {
+            ObjectNode one = right.addObject();
+            one.put("factor", cost.factor().id());
+            one.put("text", model.cost(cost));
+            one.put("warmerC", fine(cost.kelvin()));
+            one.put("warmerDays", cost.days());
+            one.put("moreDaysAbove40", cost.moreWarmDays());
         }
         if (whole) {
             days(node.putArray("days"), story);

@@ -6,19 +6,20 @@ import heapwright.advice.fact.ModelSays;
 import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Climate;
 import heapwright.advice.winter.Factor;
-import heapwright.advice.winter.Hindsight;
+import heapwright.advice.winter.HeldBack;
 import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.Plan;
 import heapwright.advice.winter.Story;
 import heapwright.advice.winter.Verdict;
 import heapwright.process.heat.Outlook;
+import heapwright.process.heat.Range;
 import heapwright.process.heat.Retrace;
-import heapwright.process.heat.Stretch;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -26,15 +27,13 @@ import java.util.stream.Collectors;
 public final class ModelWords {
 
     private static final int TOLD = 8;
-    private static final double SLOWED = 0.6;
-
-    /** Differences are told in whole degrees, K; less than half of one is none. */
-    private static final double LEAST_TOLD = 0.5;
-
     /** Twice the error that reviewed models made at the maximum (MASON06, abstract published). */
     private static final double CLEARLY_WARMER_K = 10;
 
-    private static final int LEAST_DAYS = 2;
+    private static final int COSTS = 3;
+    /** What cannot be put right has sentences of its own. */
+    private static final Map<Factor, String> WITH_FIGURE =
+            Map.of(Factor.COLD, "weather", Factor.FROZEN, "weather", Factor.UNKNOWN, "untold");
 
     private final Words words;
     private final DateTimeFormatter form;
@@ -63,13 +62,16 @@ public final class ModelWords {
 
     /** That the temperatures alone would say another thing, and which to trust. */
     private String otherwise(WhyAnswer answer) {
-        return answer.temperatures()
-                .map(said -> " "
-                        + words.text(
-                                "why.temperatures-say",
-                                words.text("why.temperatures." + said.id()),
-                                words.text("why.trust")))
-                .orElse("");
+        List<String> all = new ArrayList<>();
+        answer.temperatures()
+                .ifPresent(said ->
+                        all.add(words.text("why.temperatures-say", words.text("why.temperatures." + said.id()))));
+        answer.model().ifPresent(f -> all.add(words.text("why.model-holds", words.word("factor", f))));
+        if (all.isEmpty()) {
+            return "";
+        }
+        all.add(words.text("why.trust"));
+        return " " + String.join(" ", all);
     }
 
     /** The letter that stands for a factor in a strip. */
@@ -99,8 +101,7 @@ public final class ModelWords {
                 "why.beside-healthy", date(s.model().date(day)), words.figures().temperature(core), band);
         return said + " "
                 + words.text(
-                        s.shortfallC() >= LEAST_TOLD ? "why.short" : "why.within",
-                        words.figures().temperatureDifference(s.shortfallC()))
+                        s.colder() ? "why.short" : "why.within", words.figures().temperatureDifference(s.shortfallC()))
                 + tooCold(s);
     }
 
@@ -140,40 +141,40 @@ public final class ModelWords {
                                         words.figures().temperature(Retrace.STALLED_C)));
     }
 
-    /** What held it back when, in lines; short stretches are left out, and no more than eight are told. */
+    /** What held it back when, in lines; no more than eight are told. */
     public List<String> stretches(Story story) {
-        List<String> all = new ArrayList<>();
-        for (Stretch s : story.past().stretches()) {
-            if (s.to() - s.from() + 1 >= LEAST_DAYS && all.size() < TOLD) {
-                Factor factor = Factor.of(s.factor());
-                String line = words.text(
+        return story.held().held().stream()
+                .limit(TOLD)
+                .map(held -> words.text(
                         "why.stretch",
-                        date(story.model().date(s.from())),
-                        date(story.model().date(s.to())),
-                        words.word("factor", factor),
-                        words.figures().number(100 * s.value(), 0),
-                        words.figures().temperatureDifference(Math.abs(s.colderThanHealthy())),
-                        words.text(s.colderThanHealthy() >= 0 ? "why.colder" : "why.warmer"));
-                all.add(
-                        s.rateBias() < SLOWED
-                                ? line + " "
-                                        + words.text(
-                                                "why.unexplained",
-                                                words.figures().number(100 * s.rateBias(), 0))
-                                : line);
-            }
-        }
-        return all;
+                        date(story.model().date(held.from())),
+                        date(story.model().date(held.to())),
+                        words.word("factor", held.factor()),
+                        stretch(held)))
+                .toList();
     }
 
-    /** What another choice at building would have changed. */
-    public String hindsight(Hindsight h) {
+    private String stretch(HeldBack.Held held) {
+        boolean told = held.kelvin() >= 1;
         return words.text(
-                "why.hindsight",
-                words.word("choice", h.choice()),
-                gains.days(h.moreWarmDays()),
-                words.figures().temperature(Outlook.WARM_C),
-                words.figures().temperatureDifference(h.warmerC().likely()));
+                "why.stretch." + (told ? WITH_FIGURE.getOrDefault(held.factor(), "right") : "plain"),
+                words.figures().temperatureDifference(held.kelvin()));
+    }
+
+    /** What would have kept it warm, put right alone from the beginning: the dearest three. */
+    public List<String> costs(Story story) {
+        return story.costs().stream().limit(COSTS).map(this::cost).toList();
+    }
+
+    /** What one thing cost. */
+    String cost(HeldBack.Cost cost) {
+        return words.text(
+                "why.cost",
+                words.word("right", cost.factor()),
+                words.figures().temperatureDifference(cost.kelvin()),
+                cost.days(),
+                gains.more(new Range(cost.moreWarmDays(), cost.moreWarmDays(), cost.moreWarmDays())),
+                words.figures().temperature(Outlook.WARM_C));
     }
 
     /** What the model takes for granted. */

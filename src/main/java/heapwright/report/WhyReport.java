@@ -2,7 +2,6 @@ package heapwright.report;
 
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
-import heapwright.advice.winter.Hindsight;
 import heapwright.advice.winter.Story;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.Sign;
@@ -34,10 +33,8 @@ public final class WhyReport {
 
     /**
      * The report as text.
-     *
-     * @param hindsights what at building would have kept the pile warm
      */
-    public String write(Advice advice, List<Hindsight> hindsights) {
+    public String write(Advice advice) {
         Layout page = new Layout(marked);
         TextReport summary = new TextReport(words, marked);
         page.line(0, page.strong(advice.pile().name()));
@@ -55,7 +52,7 @@ public final class WhyReport {
             page.paragraph(0, 0, model.answer(answer));
         });
         course(page, advice.pile());
-        advice.story().ifPresent(s -> story(page, advice, s, hindsights));
+        advice.story().ifPresent(s -> story(page, advice, s));
         findings(page, advice);
         if (!advice.steps().isEmpty()) {
             page.heading(words.text("why.next"));
@@ -76,7 +73,7 @@ public final class WhyReport {
         return page.toString();
     }
 
-    private void story(Layout page, Advice advice, Story story, List<Hindsight> hindsights) {
+    private void story(Layout page, Advice advice, Story story) {
         page.heading(words.text("why.temperatures"));
         page.paragraph(0, 0, model.temperatures(story));
         model.stall(advice).forEach(l -> page.paragraph(0, 0, l));
@@ -88,9 +85,10 @@ public final class WhyReport {
             stretches.forEach(l -> page.paragraph(0, 2, "- " + l));
         }
         page.paragraph(0, 0, words.text("why.corrected"));
-        if (!hindsights.isEmpty()) {
-            page.heading(words.text("why.hindsights"));
-            hindsights.forEach(h -> page.paragraph(0, 2, "- " + model.hindsight(h)));
+        List<String> costs = model.costs(story);
+        if (!costs.isEmpty()) {
+            page.heading(words.text("why.costs"));
+            costs.forEach(l -> page.paragraph(0, 2, "- " + l + "."));
         }
         model.premises(story.model()).forEach(l -> page.paragraph(0, 0, l));
     }

@@ -6,7 +6,6 @@ import heapwright.advice.Forecaster;
 import heapwright.advice.WhatIf;
 import heapwright.advice.audit.Audit;
 import heapwright.advice.winter.Ahead;
-import heapwright.advice.winter.Hindsight;
 import heapwright.knowledge.Remedy;
 import heapwright.pile.Pile;
 import heapwright.report.AdviceJson;
@@ -30,7 +29,6 @@ import heapwright.web.view.CourseViews;
 import heapwright.web.view.OutlookViews;
 import heapwright.web.view.TrialViews;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -65,21 +63,20 @@ final class Everything {
         Optional<Audit> audit = advisor.audit(pile, OptionalDouble.of(40));
         Forecaster forecaster = new Forecaster(advisor.knowledge());
         Optional<Ahead> ahead = forecaster.ahead(pile).or(() -> forecaster.aheadOfTypical(pile));
-        List<Hindsight> hindsights = advice.story().map(Hindsight::of).orElse(List.of());
         Set<Remedy> steps = advice.steps().stream().map(s -> s.main().remedy()).collect(Collectors.toSet());
         Optional<WhatIf> whatIf = WhatIf.of(advice, steps, advisor.knowledge());
         Told told = new Told(advice, audit, new LinkedHashMap<>(), new LinkedHashMap<>());
         words.forEach((units, in) -> {
             told.texts.put("checkup " + units, new TextReport(in, false).write(advice));
             told.texts.put("trace " + units, new TraceReport(in).whole(advice));
-            told.texts.put("why " + units, new WhyReport(in, false).write(advice, hindsights));
+            told.texts.put("why " + units, new WhyReport(in, false).write(advice));
             told.texts.put(
                     "checkup page " + units, new AdviceViews(in).view(advice).toString());
             told.texts.put(
                     "course page " + units,
                     new CourseViews(in).view(pile, advice.story()).toString());
             told.json.put("checkup " + units, new AdviceJson(in, VERSION).write(advice, true));
-            told.json.put("why " + units, new AdviceJson(in, VERSION).why(advice, hindsights));
+            told.json.put("why " + units, new AdviceJson(in, VERSION).write(advice, true));
             advice.story().ifPresent(story -> new CourseChart(in).write(CourseView.of(story), "", ""));
             whatIf.ifPresent(tried -> {
                 told.texts.put(

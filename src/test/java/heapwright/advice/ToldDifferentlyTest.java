@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.audit.Audit;
-import heapwright.advice.winter.Hindsight;
 import heapwright.casebook.Case;
 import heapwright.casebook.JudgedCases;
 import heapwright.casebook.JudgedCases.Judged;
@@ -137,10 +136,9 @@ class ToldDifferentlyTest {
     /** The four answers; where there is no recipe, those that need one are empty. */
     private static List<String> answers(Pile pile) {
         Advice advice = TestPile.ADVISOR.diagnose(pile);
-        List<Hindsight> hindsights = advice.story().map(Hindsight::of).orElse(List.of());
         return List.of(
                 checkup(advice),
-                new WhyReport(WORDS, false).write(advice, hindsights),
+                new WhyReport(WORDS, false).write(advice),
                 TestPile.ADVISOR
                         .audit(pile, OptionalDouble.empty())
                         .map(ToldDifferentlyTest::audited)

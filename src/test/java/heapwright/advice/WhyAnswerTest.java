@@ -21,7 +21,7 @@ class WhyAnswerTest {
     private static final Optional<Story> NO_STORY = Optional.empty();
 
     private static Optional<Story> story(Verdict verdict, Factor factor, double shortfall) {
-        return Optional.of(new Story(null, null, verdict, factor, factor, null, shortfall, null));
+        return Optional.of(new Story(null, null, verdict, null, factor, factor, null, shortfall, null));
     }
 
     private static WhyAnswer of(Optional<Story> story, Finding... findings) {
@@ -45,11 +45,18 @@ class WhyAnswerTest {
     @DisplayName("is what the temperatures say where no finding is likely")
     void modelAlone() {
         assertEquals(
-                new WhyAnswer(Verdict.JUST_WINTER, Factor.COLD, Optional.empty(), Optional.empty(), false),
+                new WhyAnswer(
+                        Verdict.JUST_WINTER, Factor.COLD, Optional.empty(), Optional.empty(), Optional.empty(), false),
                 of(story(Verdict.JUST_WINTER, Factor.COLD, 0), HandRun.finding(Cause.TOO_WET, 0.5)));
         assertEquals(
-                new WhyAnswer(Verdict.SOMETHING_WRONG, Factor.AIR, Optional.empty(), Optional.empty(), true),
-                of(story(Verdict.SOMETHING_WRONG, Factor.AIR, 0.1)));
+                new WhyAnswer(
+                        Verdict.SOMETHING_WRONG,
+                        Factor.AIR,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        true),
+                of(story(Verdict.SOMETHING_WRONG, Factor.AIR, 0.6)));
     }
 
     @ParameterizedTest
@@ -69,11 +76,12 @@ class WhyAnswerTest {
     })
     @DisplayName("is the likeliest finding that can hold a pile back, likely at 60 in 100")
     void byFinding(Cause cause, Verdict verdict, Factor factor) {
-        WhyAnswer expected = new WhyAnswer(verdict, factor, Optional.of(cause), Optional.empty(), false);
+        WhyAnswer expected =
+                new WhyAnswer(verdict, factor, Optional.of(cause), Optional.empty(), Optional.empty(), false);
         assertEquals(expected, of(NO_STORY, HandRun.finding(cause, 0.60)));
         assertEquals(expected, of(NO_STORY, likely(Cause.PATHOGEN_RISK), likely(cause), likely(Cause.COARSE_WOOD)));
         assertEquals(
-                new WhyAnswer(verdict, factor, Optional.of(cause), Optional.empty(), true),
+                new WhyAnswer(verdict, factor, Optional.of(cause), Optional.empty(), Optional.empty(), true),
                 of(story(verdict, Factor.NONE, 3), likely(cause)),
                 "the temperatures bear it out");
         assertEquals(expected, of(story(verdict, Factor.NONE, 0), likely(cause)));

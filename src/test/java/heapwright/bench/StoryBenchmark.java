@@ -2,7 +2,6 @@ package heapwright.bench;
 
 import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Effects;
-import heapwright.advice.winter.Hindsight;
 import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.StepTrials;
 import heapwright.advice.winter.Story;
@@ -73,12 +72,6 @@ public class StoryBenchmark {
         Effects effects = new StepTrials(story.now());
         STEPS.forEach(r -> effects.of(r, List.of()));
         return effects;
-    }
-
-    /** What would have helped at building. */
-    @Benchmark
-    public List<Hindsight> hindsight() {
-        return Hindsight.of(story);
     }
 
     /** An outlook with its plans. */

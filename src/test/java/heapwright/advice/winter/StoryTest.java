@@ -53,11 +53,14 @@ class StoryTest {
 
     @Test
     @DisplayName("tells what would have helped: water for a dry pile")
-    void hindsight() {
+    void costs() {
         Story dry = Story.of(WinterPiles.model(WinterPiles.good(COLD_CORE.formatted(28))));
-        List<Hindsight> all = Hindsight.of(dry);
-        assertEquals(Choice.WETTER, all.get(0).choice());
-        assertTrue(all.get(0).warmerC().likely() > 5);
+        HeldBack.Cost dearest = dry.costs().get(0);
+        assertEquals(Factor.WATER, dearest.factor());
+        assertTrue(dearest.kelvin() > 5 && dearest.days() > 2, dearest.toString());
+        Story hot = Story.of(
+                WinterPiles.model(WinterPiles.good(COLD_CORE.formatted(55).replace("14", "62"))));
+        assertEquals(List.of(), hot.costs(), "nothing of a pile that is warm");
     }
 
     @Test

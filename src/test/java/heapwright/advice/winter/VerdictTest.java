@@ -169,10 +169,10 @@ class VerdictTest {
     }
 
     @Test
-    @DisplayName("names the frost on a pile that is only cold")
+    @DisplayName("names what would have helped against the frost on a pile that is only cold")
     void frost() {
         double low = story(-12, 150, core(150, -6)).healthy().low()[150];
-        assertEquals(Factor.FROZEN, story(-12, 150, core(150, low)).factor());
+        assertEquals(Factor.SHELTER, story(-12, 150, core(150, low)).factor());
     }
 
     private static List<Event> turns(int... days) {

@@ -33,7 +33,7 @@ class RetraceTest {
         for (int d = 0; d < 20; d++) {
             assertEquals(Fixtures.core(alone, d), Fixtures.core(r.course(), d), 1e-6, "day " + d);
         }
-        r.stretches().forEach(s -> assertEquals(1, s.rateBias(), 1e-9));
+        assertEquals(1, r.now().stage().rate(), 1e-9);
         assertTrue(r.stalledOn().isEmpty());
     }
 
@@ -49,79 +49,11 @@ class RetraceTest {
     void aDryPileIsFarSlowerThanItsRecipeTellsAndColder() {
         List<CoreReading> readings = measured(DRY, 30, 3);
         Retrace r = read(readings, List.of(), 30);
-        assertTrue(r.stretches().get(0).colderThanHealthy() > 20, r.stretches().toString());
-        assertTrue(
-                r.stretches().stream().anyMatch(Stretch::unexplained),
-                r.stretches().toString());
+        assertTrue(r.now().stage().rate() < 0.8, "rate " + r.now().stage().rate());
         for (CoreReading m : readings) {
             assertEquals(m.celsius(), Fixtures.core(r.course(), m.day()), 0.6, "day " + m.day());
         }
         assertEquals(0, r.course().ledger().heatGap(), 1e-3);
-    }
-
-    @Test
-    void theStretchesFollowOnEachOtherFromTheFirstDayToTheLast() {
-        List<CoreReading> readings = List.of(new CoreReading(3, 50), new CoreReading(12, 9), new CoreReading(20, 45));
-        Retrace r = read(readings, List.of(), 30);
-        int next = 0;
-        for (Stretch stretch : r.stretches()) {
-            assertEquals(next, stretch.from());
-            assertTrue(stretch.value() >= 0 && stretch.value() <= 1, stretch.toString());
-            next = stretch.to() + 1;
-            for (int d = stretch.from(); d <= stretch.to(); d++) {
-                assertEquals(
-                        stretch.factor(), r.course().days().get(d).limitation().factor());
-            }
-        }
-        assertEquals(30, next);
-    }
-
-    @Test
-    void eachStretchTellsTheMeansOfItsOwnDays() {
-        double asTold = Fixtures.core(Fixtures.run(TOLD, AUTUMN, 10), 9);
-        List<CoreReading> readings =
-                List.of(new CoreReading(9, asTold), new CoreReading(13, 12), new CoreReading(20, 45));
-        Retrace r = read(readings, List.of(), 30);
-        Course healthy = HeatModel.run(Retrace.healthy(TOLD), AUTUMN, List.of(), 30, Fixtures.STANDARD);
-        assertTrue(r.stretches().size() > 2, r.stretches().toString());
-        for (Stretch stretch : r.stretches()) {
-            List<Day> days = r.course().days().subList(stretch.from(), stretch.to() + 1);
-            double value = days.stream()
-                    .mapToDouble(d -> d.limitation().value())
-                    .average()
-                    .orElseThrow();
-            double colder = days.stream()
-                    .mapToDouble(d -> Fixtures.core(healthy, d.day()) - d.coreC())
-                    .average()
-                    .orElseThrow();
-            assertEquals(value, stretch.value(), 1e-9, stretch.toString());
-            assertEquals(colder, stretch.colderThanHealthy(), 1e-9, stretch.toString());
-        }
-        assertEquals(1, r.stretches().get(0).rateBias(), 1e-9, "the recipe alone explains the first days");
-        assertTrue(r.stretches().stream().anyMatch(s -> s.rateBias() < 0.5), "and not that it went cold");
-    }
-
-    /** All days of one stretch at one rate: their mean is that rate. */
-    @Test
-    void theRateOfAStretchIsThatWhichWasFound() {
-        CoreReading cold = new CoreReading(6, 5);
-        Run run = new Run(TOLD, AUTUMN, List.of(), Fixtures.STANDARD, Run.SHELLS);
-        double rate = new Fit(run).bias(run, cold);
-        assertTrue(rate < 0.5, "rate " + rate);
-        read(List.of(cold), List.of(), 7).stretches().forEach(s -> assertEquals(rate, s.rateBias(), 1e-9));
-    }
-
-    @Test
-    void theStretchesTellHowMuchColderItWasThanAHealthyOne() {
-        Retrace r = read(measured(DRY, 30, 3), List.of(), 30);
-        Course healthy = HeatModel.run(Retrace.healthy(TOLD), AUTUMN, List.of(), 30, Fixtures.STANDARD);
-        double told = r.stretches().stream()
-                .mapToDouble(s -> s.colderThanHealthy() * (s.to() - s.from() + 1))
-                .sum();
-        double own = IntStream.range(0, 30)
-                .mapToDouble(d -> Fixtures.core(healthy, d) - Fixtures.core(r.course(), d))
-                .sum();
-        assertEquals(own, told, 1e-6);
     }
 
     @Test
@@ -270,7 +202,7 @@ class RetraceTest {
         Retrace r = Retrace.of(TOLD, AUTUMN, turned, readings, List.of(), 20, Fixtures.STANDARD);
         assertEquals(Fixtures.core(truth, 9), Fixtures.core(r.course(), 9), 1e-6);
         assertEquals(Fixtures.core(truth, 10), Fixtures.core(r.course(), 10), 1e-6);
-        r.stretches().forEach(s -> assertEquals(1, s.rateBias(), 1e-9));
+        assertEquals(1, r.now().stage().rate(), 1e-9);
     }
 
     /** What is found on the day of a reading must not cut the fit off from the days before it. */
@@ -281,8 +213,9 @@ class RetraceTest {
         Retrace without = read(readings, List.of(), 25);
         Retrace with = read(readings, List.of(StateMark.size(24, volume * 0.9)), 25);
         assertTrue(
-                without.stretches().get(0).rateBias() < 0.7, without.stretches().toString());
-        assertTrue(with.stretches().get(0).rateBias() < 0.7, with.stretches().toString());
+                without.now().stage().rate() < 0.9,
+                "rate " + without.now().stage().rate());
+        assertTrue(with.now().stage().rate() < 0.9, "rate " + with.now().stage().rate());
         assertEquals(readings.get(0).celsius(), Fixtures.core(with.course(), 24), 0.6);
     }
 
@@ -317,15 +250,6 @@ class RetraceTest {
         assertTrue(hot.now().stage().missK() > 0, "the reading lies above the model");
         Retrace before = read(List.of(new CoreReading(0, 75)), List.of(), 40);
         assertTrue(before.now().stage().fits(), "what was missed long ago says nothing of today");
-    }
-
-    @Test
-    void theEndOfTheWayIsTheSameWithoutItsDays() {
-        List<CoreReading> readings = measured(Fixtures.good(0.7), 20, 3);
-        StateMark wet = new StateMark(6, OptionalDouble.of(0.66), OptionalDouble.empty());
-        Retrace whole = read(readings, List.of(wet), 25);
-        assertEquals(
-                whole.now(), Retrace.reached(TOLD, AUTUMN, List.of(), readings, List.of(wet), 25, Fixtures.STANDARD));
     }
 
     @Test

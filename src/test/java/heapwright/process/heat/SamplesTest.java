@@ -327,10 +327,4 @@ class SamplesTest {
         assertThrows(IllegalArgumentException.class, () -> new PileState(1, 1, PILE.matter(), 81, 1, Envelope.bare()));
         assertThrows(IllegalArgumentException.class, () -> new PileState(1, 1, PILE.matter(), 1, -41, Envelope.bare()));
     }
-
-    @Test
-    void aStretchIsUnexplainedBelowSixTenthsOfTheRateTold() {
-        assertTrue(new Stretch(0, 1, LimitingFactor.COLD, 0.5, 0.59, 3).unexplained());
-        assertTrue(!new Stretch(0, 1, LimitingFactor.COLD, 0.5, 0.6, 3).unexplained());
-    }
 }
