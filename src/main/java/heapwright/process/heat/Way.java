@@ -28,6 +28,9 @@ record Way(Run run, List<Day> lived, List<Double> biases, List<Miss> misses) {
     /** With more readings than these no reading leaves much to explain, and each way takes long. */
     private static final int MOST_READINGS = 100;
 
+    /** A pile older than this has changed too much to be one throughout, and each way takes long. */
+    private static final int MOST_DAYS = 400;
+
     /** What a reading still missed by after the fit, K. */
     record Miss(int day, double kelvin) {}
 
@@ -44,7 +47,8 @@ record Way(Run run, List<Day> lived, List<Double> biases, List<Miss> misses) {
             int days,
             Constants constants) {
         Way best = way(start, weather, events, cores, marks, days, constants);
-        if (best.missed() <= Stage.MISFIT_K || cores.size() > MOST_READINGS) {
+        boolean tooLong = cores.size() > MOST_READINGS || days > MOST_DAYS;
+        if (best.missed() <= Stage.MISFIT_K || tooLong) {
             return best;
         }
         for (double loss : SNUG) {
