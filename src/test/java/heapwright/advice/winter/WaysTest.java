@@ -1,12 +1,10 @@
 package heapwright.advice.winter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.process.heat.Envelope;
 import heapwright.process.heat.Event;
-import heapwright.process.heat.Layer;
 import heapwright.process.heat.Matter;
 import heapwright.process.heat.PileState;
 import heapwright.process.heat.Weather;
@@ -15,9 +13,8 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 
-/** Other ways to build or keep a pile: {@link Choice} for the past, {@link Plan} for what lies ahead. */
+/** Other ways to build or keep a pile from now on: {@link Plan}. */
 @DisplayName("Another way")
 class WaysTest {
 
@@ -31,102 +28,6 @@ class WaysTest {
 
     private static PileState pile(Matter matter) {
         return PileState.cube(matter, 12, Envelope.slatted());
-    }
-
-    private static Matter built(Choice choice, Matter matter) {
-        return choice.built(pile(matter), List.of()).start().matter();
-    }
-
-    private static double ratio(Matter m) {
-        return m.dryKg() * (m.quickShare() + m.slowShare() + m.ligninShare()) / 2 / m.nitrogenKg();
-    }
-
-    @ParameterizedTest
-    @EnumSource(
-            value = Choice.class,
-            names = {
-                "FINER",
-                "WETTER",
-                "DRIER",
-                "LOOSER",
-                "NITROGEN",
-                "LESS_SOUR",
-                "OPEN_COVER",
-                "UNDISTURBED",
-                "EARLIER"
-            })
-    @DisplayName("is none where the pile was so already")
-    void alreadySo(Choice choice) {
-        assertNull(choice.built(pile(GOOD), List.of()));
-    }
-
-    @Test
-    @DisplayName("twice as big is the same stuff in the same shape")
-    void bigger() {
-        PileState two = Choice.BIGGER.built(pile(GOOD), List.of()).start();
-        assertEquals(2, two.matter().volumeM3(), 1e-9);
-        assertEquals(2 * GOOD.dryKg(), two.matter().dryKg(), 1e-9);
-        assertEquals(GOOD.moisture(), two.matter().moisture(), 1e-9);
-        assertEquals(30, ratio(two.matter()), 1e-9);
-        assertEquals(2, two.lengthM() * two.widthM() * two.lengthM(), 1e-9);
-        assertEquals(pile(GOOD).envelope(), two.envelope());
-    }
-
-    @Test
-    @DisplayName("with straw round it is the same pile in straw")
-    void insulated() {
-        PileState kept = Choice.INSULATED.built(pile(GOOD), List.of()).start();
-        assertEquals(GOOD, kept.matter());
-        assertTrue(kept.envelope().topResistance() > Envelope.slatted().topResistance() + 1);
-        assertEquals(kept, Plan.INSULATED.building(pile(GOOD), SKY).get(0).start());
-    }
-
-    @Test
-    @DisplayName("is wetter or drier to 57 %, where it was too dry or too wet")
-    void water() {
-        Matter dry = Matter.of(1, 300, 0.40, 0.25, 0.40, 0.25, 30, 4);
-        assertEquals(0.57, built(Choice.WETTER, dry).moisture(), 1e-9);
-        assertEquals(dry.dryKg(), built(Choice.WETTER, dry).dryKg(), 1e-9);
-        assertEquals(dry.volumeM3(), built(Choice.WETTER, dry).volumeM3(), 1e-9);
-        Matter wet = Matter.of(1.3, 800, 0.72, 0.25, 0.40, 0.25, 30, 4);
-        assertEquals(0.57, built(Choice.DRIER, wet).moisture(), 1e-9);
-        assertEquals(1.3 * 800 / 620, built(Choice.DRIER, wet).volumeM3(), 1e-9, "as loose as 620 kg/m³");
-        assertEquals(30, ratio(built(Choice.DRIER, wet)), 1e-9);
-    }
-
-    @Test
-    @DisplayName("is looser where it was dense")
-    void looser() {
-        Matter dense = Matter.of(1.3, 700, 0.60, 0.25, 0.40, 0.25, 30, 4);
-        Matter loose = built(Choice.LOOSER, dense);
-        assertEquals(1.3 * 700 / 500, loose.volumeM3(), 1e-9, "910 kg at 500 kg/m³");
-        assertEquals(dense.waterKg(), loose.waterKg(), 1e-9);
-        assertEquals(dense.dryKg(), loose.dryKg(), 1e-9);
-    }
-
-    @Test
-    @DisplayName("has C:N 30 where it had more than 36")
-    void nitrogen() {
-        assertNull(Choice.NITROGEN.built(pile(Matter.of(1, 500, 0.58, 0.25, 0.40, 0.25, 35, 4)), List.of()));
-        Matter fed = built(Choice.NITROGEN, Matter.of(1, 500, 0.58, 0.25, 0.40, 0.25, 60, 4));
-        assertEquals(30, ratio(fed), 1e-9);
-        assertEquals(0.58, fed.moisture(), 1e-9);
-    }
-
-    @Test
-    @DisplayName("is finer, less sour, open to the air or left in peace")
-    void others() {
-        assertEquals(4, built(Choice.FINER, GOOD.withPieces(9)).pieceCm());
-        assertEquals(0.15, built(Choice.LESS_SOUR, GOOD.withAcid(0.8)).acidIndex());
-        PileState shut = pile(GOOD).with(Envelope.slatted().topped(Layer.sealedSheet()));
-        assertTrue(Choice.OPEN_COVER.built(shut, List.of()).start().envelope().topOpen()
-                > shut.envelope().topOpen());
-        Event cover = new Event.Cover(3, Envelope.bare());
-        List<Event> left = Choice.UNDISTURBED
-                .built(pile(GOOD), List.of(new Event.Turn(2), cover, new Event.Turn(5)))
-                .events();
-        assertEquals(List.of(cover), left);
-        assertNull(Choice.UNDISTURBED.built(pile(GOOD), List.of(cover)));
     }
 
     @Test
