@@ -218,10 +218,13 @@ public final class DoseWords {
             String key = "term." + term.key().id();
             double likely = term.value().likely();
             boolean assumed = term.basis() == Basis.ASSUMED;
-            if (assumed && words.catalogue().has(key + ".assumed")) {
+            if (likely > ALL && words.catalogue().has(key + ".times")) {
+                boolean named = assumed && words.catalogue().has(key + ".times.assumed");
+                told.add(words.text(
+                        key + (named ? ".times.assumed" : ".times"),
+                        words.figures().times(likely / ALL)));
+            } else if (assumed && words.catalogue().has(key + ".assumed")) {
                 told.add(words.text(key + ".assumed", value(term)));
-            } else if (likely > ALL && words.catalogue().has(key + ".times")) {
-                told.add(words.text(key + ".times", words.figures().times(likely / ALL)));
             } else if (words.catalogue().has(key)) {
                 String text = words.text(key, value(term));
                 told.add(assumed ? words.text("dose.assumed", text) : text);

@@ -3,6 +3,7 @@ package heapwright.report;
 import heapwright.advice.Advice;
 import heapwright.advice.WhyAnswer;
 import heapwright.advice.fact.ModelSays;
+import heapwright.advice.fact.Seen;
 import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Climate;
 import heapwright.advice.winter.Factor;
@@ -11,6 +12,7 @@ import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.Plan;
 import heapwright.advice.winter.Story;
 import heapwright.advice.winter.Verdict;
+import heapwright.knowledge.Sign;
 import heapwright.process.heat.Outlook;
 import heapwright.process.heat.Range;
 import heapwright.process.heat.Retrace;
@@ -119,9 +121,12 @@ public final class ModelWords {
                 .orElse("");
     }
 
-    /** When it stalled; nothing of a pile that is warm, works or has finished. */
+    /** When it stalled; nothing of a pile that is warm, works, has finished, or never warmed by what was told. */
     public List<String> stall(Advice advice) {
+        boolean neverWarm = advice.outcome().facts().stream()
+                .anyMatch(f -> f instanceof Seen seen && seen.sign() == Sign.NEVER_HEATED);
         Optional<Story> told = advice.story()
+                .filter(s -> !neverWarm)
                 .filter(s -> advice.why()
                         .filter(w -> w.verdict() == Verdict.WORKING || w.verdict() == Verdict.FINISHED)
                         .isEmpty());

@@ -61,6 +61,18 @@ class TellingFiguresTest {
     }
 
     @Test
+    @DisplayName("a home remedy far above an assumed need is told as so many times that, not as thousands of percent")
+    void manyTimesTheNeed() {
+        Pile pile = TestPile.of("'built': '2026-08-24', 'asOf': '2026-11-21', 'container': {'kind': 'open-heap',"
+                + " 'volume': {'value': 2, 'unit': 'L'}}, 'log': [{'date': '2026-11-18', 'seen': ['much-sawdust']}]");
+        String text = new TextReport(WORDS, false)
+                .write(TestPile.ADVISOR.diagnose(pile))
+                .replaceAll("\\s+", " ");
+        assertTrue(text.contains("times that"), text);
+        assertEquals(List.of(), Sense.lacking(text));
+    }
+
+    @Test
     @DisplayName("a size that may belong to the recipe is taken as told")
     void sizeThatFits() {
         Pile pile = TestPile.of(RECIPE + ", 'container': {'volume': {'value': 1, 'unit': 'm3'}}");

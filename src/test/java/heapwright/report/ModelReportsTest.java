@@ -8,9 +8,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import heapwright.advice.Forecaster;
 import heapwright.advice.TestPile;
+import heapwright.advice.fact.Seen;
 import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Gain;
 import heapwright.casebook.JudgedCases;
+import heapwright.knowledge.Sign;
 import heapwright.pile.Pile;
 import heapwright.pile.PileArbitraries;
 import heapwright.process.heat.Range;
@@ -117,6 +119,24 @@ class ModelReportsTest {
     @Provide
     Arbitrary<Pile> piles() {
         return PileArbitraries.piles(TestPile.KNOWLEDGE.vocabulary());
+    }
+
+    @Test
+    @DisplayName("tell no day on which it stalled where it was told that it never warmed")
+    void neverWarmed() {
+        int told = 0;
+        for (JudgedCases.Judged judged : JudgedCases.all()) {
+            if (judged.advice().story().isPresent()
+                    && judged.advice().outcome().facts().stream()
+                            .anyMatch(f -> f instanceof Seen seen && seen.sign() == Sign.NEVER_HEATED)) {
+                told++;
+                assertEquals(
+                        List.of(),
+                        new ModelWords(WORDS).stall(judged.advice()),
+                        judged.tested().file());
+            }
+        }
+        assertTrue(told > 0, "no case with a course was told so");
     }
 
     @Test
