@@ -220,7 +220,7 @@ final class Arranger {
     }
 
     /** Moves a step in front of one that must come after it. */
-    private static List<Option> inSequence(List<Option> ranked, Map<Remedy, Set<Remedy>> before, Set<Remedy> pressing) {
+    private List<Option> inSequence(List<Option> ranked, Map<Remedy, Set<Remedy>> before, Set<Remedy> pressing) {
         Map<Remedy, Option> sequence = new LinkedHashMap<>();
         for (Option option : ranked) {
             place(option, ranked, before, pressing, sequence, EnumSet.noneOf(Remedy.class));
@@ -230,9 +230,9 @@ final class Arranger {
 
     /**
      * Puts an option at the end, right behind those that must come before it; a circle is cut where it was entered. What
-     * serves a finding that is only possible does not come before the cure of a likelier one.
+     * serves a finding that is only possible does not come before the cure of a likelier one; rest is no cure, and waits.
      */
-    private static void place(
+    private void place(
             Option option,
             List<Option> ranked,
             Map<Remedy, Set<Remedy>> before,
@@ -246,6 +246,7 @@ final class Arranger {
         ranked.stream()
                 .filter(o -> first.contains(o.remedy()))
                 .filter(o -> pressing.contains(o.remedy())
+                        || info(option).urgency() == Urgency.REST
                         || o.chance() >= Math.min(Grade.LIKELY.from(), option.chance() - AS_LIKELY))
                 .forEach(o -> place(o, ranked, before, pressing, sequence, entered));
         sequence.put(option.remedy(), option);
