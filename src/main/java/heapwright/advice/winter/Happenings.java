@@ -1,7 +1,6 @@
 package heapwright.advice.winter;
 
 import heapwright.advice.fact.Reads;
-import heapwright.knowledge.Reading;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Action;
 import heapwright.pile.Container;
@@ -47,7 +46,6 @@ final class Happenings {
     /** Acid index of a pile that smells sour, at least: pH about 5.7. */
     private static final double SOUR = 0.55;
 
-    private static final double DRY_MIDDLE = 0.33;
     private static final double NEUTRAL_PH = 7.4;
     private static final double PH_SPAN = 3;
 
@@ -169,13 +167,15 @@ final class Happenings {
             entry.measured().moisturePct().ifPresent(m -> from(day, m / 100, water));
             entry.measured().ph().ifPresent(p -> from(day, (NEUTRAL_PH - p) / PH_SPAN, acid));
         }
-        if (water.isEmpty()) {
-            felt(readings, seen).ifPresent(m -> water.put(sinceFelt(water, seen), m));
-        }
         if (acid.isEmpty() && seen.contains(Sign.SMELLS_SOUR)) {
             acid.put(sinceFelt(acid, seen), Math.max(SOUR, start.matter().acidIndex()));
         }
         List<StateMark> all = sizes();
+        Noticed noticed = new Noticed(seen, age, sinceFelt(new TreeMap<>(), seen));
+        if (water.isEmpty()) {
+            all.addAll(noticed.water(readings));
+        }
+        all.addAll(noticed.airAndFood());
         water.forEach((day, m) -> all.add(
                 new StateMark(day, OptionalDouble.of(Math.max(0.08, Math.min(0.9, m))), OptionalDouble.empty())));
         acid.forEach((day, a) ->
@@ -196,18 +196,6 @@ final class Happenings {
             }
         }
         return all;
-    }
-
-    private OptionalDouble felt(Collection<Reads> readings, Collection<Sign> seen) {
-        if (seen.contains(Sign.DRY_UNDER_DAMP_SKIN)) {
-            return OptionalDouble.of(DRY_MIDDLE);
-        }
-        double recipe = 100 * start.matter().moisture();
-        return readings.stream()
-                .filter(r -> r.reading() == Reading.MOISTURE && r.basis() == Reads.Basis.REPORTED)
-                .filter(r -> recipe < r.low() || recipe > r.high())
-                .mapToDouble(r -> r.likely() / 100)
-                .findFirst();
     }
 
     /** A pile that was felt to be warm and then cool is taken to have been warm for the first half of its time. */

@@ -7,7 +7,6 @@ import heapwright.process.heat.Readiness;
 import heapwright.process.heat.StateMark;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -26,7 +25,6 @@ public final class HeldBack {
     /** Less than this is within the error of such models (MASON06), K. */
     static final double LEAST_K = 5;
 
-    private static final Set<Factor> NOT_OF_THE_PILE = EnumSet.of(Factor.COLD, Factor.TIME, Factor.UNKNOWN);
     private static final Set<Factor> WEATHER = EnumSet.of(Factor.SIZE, Factor.SHELTER, Factor.TIME);
     /** What is counted for the whole: the fortnight in which it would have helped most. */
     private static final int FORTNIGHT = 14;
@@ -34,18 +32,14 @@ public final class HeldBack {
     private static final int SMOOTH_DAYS = 3;
     private static final int SHORTEST_DAYS = 3;
     private static final double COLD_BELOW_C = 10;
+    /** Nobody wraps a pile where it is milder (judgement). */
+    private static final double WRAPPED_BELOW_C = 5;
+
     private static final double WARM_C = 40;
     /** Above this organisms die (CORNPHYS), °C. */
     private static final double HOT_C = 65;
 
     private static final double HALF = 0.5;
-    private static final int EVERY_DAYS = 4;
-    private static final int OFTEN = 3;
-    /** Moisture from which air is short, below which water is, and the acid index of pH 6: see docs/method/winter.md. */
-    private static final double SOAKED = 0.66;
-
-    private static final double DRY = 0.42;
-    private static final double SOUR = 0.47;
 
     private final Course lived;
     private final Map<Factor, double[]> warmer = new EnumMap<>(Factor.class);
@@ -129,8 +123,8 @@ public final class HeldBack {
     Factor worst(int from, int to) {
         // A late start is the weather by another name, so it is named where nothing of the pile itself would have
         // helped.
-        Optional<Cost> dearest =
-                costs(from, to).stream().filter(c -> c.factor() != Factor.TIME).findFirst();
+        Optional<Cost> dearest = Blame.faultFirst(
+                costs(from, to).stream().filter(c -> c.factor() != Factor.TIME).toList());
         boolean fault = dearest.filter(c -> !WEATHER.contains(c.factor())).isPresent();
         Optional<Cost> untold = cost(Factor.UNKNOWN, from, to);
         if (!fault
@@ -146,17 +140,17 @@ public final class HeldBack {
 
     /** The same, taken that something is wrong with the pile itself; where the file does not show it, by what the record tells. */
     Factor fault(int from, int to, List<Event> events, List<StateMark> marks) {
-        Optional<Factor> dearest = costs(from, to).stream()
-                .map(Cost::factor)
-                .filter(f -> f.mendable() || f == Factor.HANDLING)
-                .findFirst();
+        Optional<Factor> dearest = Blame.faultFirst(costs(from, to).stream()
+                        .filter(c -> c.factor().mendable() || c.factor() == Factor.HANDLING)
+                        .toList())
+                .map(Cost::factor);
         if (dearest.isPresent()) {
             return dearest.get();
         }
-        if (disturbed(events)) {
+        if (Amiss.disturbed(events)) {
             return Factor.HANDLING;
         }
-        return cost(Factor.UNKNOWN, from, to).isPresent() ? marked(marks) : worst(from, to);
+        return cost(Factor.UNKNOWN, from, to).isPresent() ? Amiss.by(marks) : worst(from, to);
     }
 
     private Optional<Cost> cost(Factor factor, int from, int to) {
@@ -183,8 +177,9 @@ public final class HeldBack {
             return by;
         }
         double[] cold = by.clone();
+        double below = factor == Factor.SHELTER ? WRAPPED_BELOW_C : COLD_BELOW_C;
         for (int day = 0; day < cold.length; day++) {
-            cold[day] = lived.days().get(day).outdoorC() < COLD_BELOW_C ? cold[day] : 0;
+            cold[day] = lived.days().get(day).outdoorC() < below ? cold[day] : 0;
         }
         return cold;
     }
@@ -237,14 +232,7 @@ public final class HeldBack {
         if (day.coreC() >= WARM_C) {
             return day.coreC() > HOT_C ? Factor.HEAT : Factor.NONE;
         }
-        Factor most = Factor.NONE;
-        for (Map.Entry<Factor, double[]> one : smooth.entrySet()) {
-            boolean itself = !NOT_OF_THE_PILE.contains(one.getKey());
-            double least = most == Factor.NONE ? LEAST_K : smooth.get(most)[number];
-            if (itself && one.getValue()[number] >= least) {
-                most = one.getKey();
-            }
-        }
+        Factor most = Blame.dearest(number, smooth);
         if (most != Factor.NONE) {
             return most;
         }
@@ -266,31 +254,5 @@ public final class HeldBack {
             all[day] = Arrays.stream(by, from, end).average().orElse(0);
         }
         return all;
-    }
-
-    /** What the recipe does not explain, by what was measured or felt of water and acid; the last mark that tells. */
-    private static Factor marked(Collection<StateMark> marks) {
-        Factor factor = Factor.UNKNOWN;
-        for (StateMark mark : marks) {
-            if (mark.moisture().orElse(0) >= SOAKED) {
-                factor = Factor.AIR;
-            } else if (mark.moisture().orElse(1) <= DRY) {
-                factor = Factor.WATER;
-            } else if (mark.acidIndex().orElse(0) >= SOUR) {
-                factor = Factor.ACID;
-            }
-        }
-        return factor;
-    }
-
-    /** Whether it was opened, turned or loosened every few days. The model reheats faster than life after a turning. */
-    private static boolean disturbed(List<Event> events) {
-        int[] opened = events.stream()
-                .filter(e -> e instanceof Event.Turn || e instanceof Event.Loosen)
-                .mapToInt(Event::day)
-                .distinct()
-                .sorted()
-                .toArray();
-        return opened.length >= OFTEN && opened[opened.length - 1] - opened[0] <= EVERY_DAYS * opened.length;
     }
 }

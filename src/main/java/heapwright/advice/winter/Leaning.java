@@ -30,6 +30,8 @@ record Leaning(double working, double finished, double somethingWrong, double ju
 
     private static final int LEAST_DAYS_TO_FINISH = 60;
     private static final double WINTER_C = 10;
+    /** So long a warm reading holds in full, and after twice that it says nothing of today (judgement). */
+    private static final int HOLDS_DAYS = 14;
 
     /** Widths of the edges, judgement: those of a core and of the air as in the edges of the rules, K. */
     private static final double CORE_WIDTH = 5;
@@ -54,6 +56,7 @@ record Leaning(double working, double finished, double somethingWrong, double ju
         double warm = Math.max(
                 degree(last.celsius() - WARM_C, CORE_WIDTH),
                 degree(last.celsius() - outdoor - WARM_EXCESS_K, CORE_WIDTH));
+        warm = Math.min(warm, fresh(model.age() - last.day()));
         double spent = model.age() >= LEAST_DAYS_TO_FINISH ? spent(past.course().last()) : 0;
         double colder = model.age() < WARMING_DAYS ? 0 : colder(cores, healthy);
         double winter = degree(WINTER_C - outdoor, AIR_WIDTH);
@@ -82,6 +85,11 @@ record Leaning(double working, double finished, double somethingWrong, double ju
             return Verdict.JUST_WINTER;
         }
         return age <= YOUNG_DAYS ? Verdict.TOO_EARLY : Verdict.WORKING;
+    }
+
+    /** How far a reading so many days old still says that a pile is warm. */
+    private static double fresh(int days) {
+        return Math.max(0, Math.min(1, 1 - (days - HOLDS_DAYS) / (double) HOLDS_DAYS));
     }
 
     private static double spent(Day day) {

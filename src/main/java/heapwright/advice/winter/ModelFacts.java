@@ -2,6 +2,7 @@ package heapwright.advice.winter;
 
 import heapwright.advice.fact.ModelSays;
 import heapwright.knowledge.ModelFinding;
+import heapwright.process.heat.Bounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,9 +17,16 @@ public final class ModelFacts {
         Leaning leaning = story.leaning();
         List<ModelSays> facts = new ArrayList<>();
         add(facts, ModelFinding.COLD_AS_HEALTHY, story, leaning.justWinter());
-        add(facts, ModelFinding.SPENT, story, leaning.finished());
+        // What was seen and smelt speaks for itself, and not once more by the model.
+        List<Bounds> noticed =
+                story.model().marks().stream().flatMap(m -> m.bounds().stream()).toList();
+        if (noticed.stream().noneMatch(Bounds::spent)) {
+            add(facts, ModelFinding.SPENT, story, leaning.finished());
+        }
         add(facts, ModelFinding.COLDER_THAN_HEALTHY, story, leaning.somethingWrong());
-        factor(story.ifWrong()).ifPresent(says -> add(facts, says, story, leaning.somethingWrong()));
+        Optional<Factor> untold = Optional.of(story.ifWrong())
+                .filter(f -> f != Factor.AIR || noticed.stream().noneMatch(b -> b.mostReach() < 1));
+        untold.flatMap(ModelFacts::factor).ifPresent(says -> add(facts, says, story, leaning.somethingWrong()));
         return facts;
     }
 

@@ -37,6 +37,7 @@ import java.util.stream.Stream;
  * @param ahead days from the day of advice to the end of the look ahead, 30 or more
  * @param warmth how warm its stuff was when it was put together
  * @param typical whether a typical mix stands in for a recipe that is not told
+ * @param warmOnce whether it was ever warm, by what was felt and measured
  */
 public record PileModel(
         Pile pile,
@@ -48,7 +49,8 @@ public record PileModel(
         int age,
         int ahead,
         Warmth warmth,
-        boolean typical) {
+        boolean typical,
+        WarmOnce warmOnce) {
 
     /** Older piles are past what the model is for. */
     private static final int OLDEST_DAYS = 900;
@@ -201,18 +203,20 @@ public record PileModel(
         PileState start = placed(
                 pile, materials, matter, stage, warmth.celsius(climate.weather().airC(0)), seen);
         Happenings record = new Happenings(pile, materials, start, climate.weather());
+        List<CoreReading> cores = record.cores();
         return new PileModel(
                 pile,
                 start,
                 new Climate(
                         climate.known(), climate.january(), climate.weather().withWind(Surroundings.wind(pile))),
                 record.events(seen),
-                record.cores(),
+                cores,
                 record.marks(readings, seen),
                 age,
                 ahead,
                 warmth,
-                typical);
+                typical,
+                WarmOnce.of(seen, cores));
     }
 
     /** Whether it was said to be frozen when it was put together. */

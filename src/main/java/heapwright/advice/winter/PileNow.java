@@ -1,12 +1,17 @@
 package heapwright.advice.winter;
 
 import heapwright.process.heat.Constants;
+import heapwright.process.heat.CoreReading;
+import heapwright.process.heat.Course;
+import heapwright.process.heat.Day;
 import heapwright.process.heat.PileState;
 import heapwright.process.heat.Retrace;
 import heapwright.process.heat.Spread;
 import heapwright.process.heat.Stage;
 import heapwright.process.heat.Weather;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -31,18 +36,44 @@ public record PileNow(PileModel model, Retrace past) {
     /** Of a pile whose recipe is not told. */
     private static final Spread WIDE = new Spread(0.12, 0.35, 0.6, 0.45, 0.7, 1.1, 8, 0.5, 6, 4.0, 4.5);
 
+    /** A pile of which a person says that it never got warm was not warmer than this on its warmest day, °C (judgement). */
+    private static final double NEVER_WARM_C = 28;
+
+    private static final int MOST_FELT = 5;
+
     /** Follows a pile up to the day of advice. */
     public static PileNow of(PileModel model) {
-        return new PileNow(
-                model,
-                Retrace.of(
-                        model.start(),
-                        model.climate().weather(),
-                        model.events(),
-                        model.cores(),
-                        model.marks(),
-                        model.age() + 1,
-                        Constants.standard()));
+        List<CoreReading> cores = model.cores();
+        Retrace past = past(model, cores);
+        boolean never = model.warmOnce() == WarmOnce.NO;
+        for (int i = 0; i < MOST_FELT && never && past.course().peakC() > NEVER_WARM_C; i++) {
+            cores = felt(cores, past.course());
+            past = past(model, cores);
+        }
+        return new PileNow(model, past);
+    }
+
+    private static Retrace past(PileModel model, List<CoreReading> cores) {
+        return Retrace.of(
+                model.start(),
+                model.climate().weather(),
+                model.events(),
+                cores,
+                model.marks(),
+                model.age() + 1,
+                Constants.standard());
+    }
+
+    /** What was measured, and on the day on which the model has it warmest, unless it was measured then, the hand. */
+    private static List<CoreReading> felt(List<CoreReading> cores, Course course) {
+        int warmest = course.days().stream()
+                .filter(d -> cores.stream().noneMatch(c -> c.day() == d.day()))
+                .max(Comparator.comparingDouble(Day::coreC))
+                .orElse(course.last())
+                .day();
+        List<CoreReading> all = new ArrayList<>(cores);
+        all.add(new CoreReading(warmest, NEVER_WARM_C));
+        return all;
     }
 
     /** Whether it is only planned or just built, so that it can still be built otherwise; what lies ahead counts from then. */

@@ -72,14 +72,14 @@ final class PutRight {
 
     private Optional<Setup> damp() {
         boolean dryAtFirst = matter().moisture() < DRY;
-        boolean marked = told.marks().stream().anyMatch(m -> m.moisture().orElse(1) < DRY);
+        boolean marked = told.marks().stream().anyMatch(m -> Amiss.drier(m, DRY));
         List<StateMark> kept = weekly(d -> d.moistureMean() < DRY || d.moistureCore() < DRY, moisture());
         if (!dryAtFirst && !marked && kept.isEmpty()) {
             return Optional.empty();
         }
         List<StateMark> marks = new ArrayList<>(kept);
         told.marks().stream()
-                .map(m -> m.moisture().orElse(1) < DRY ? at(m.day(), moisture()) : m)
+                .map(m -> Amiss.drier(m, DRY) ? at(m.day(), moisture()) : m)
                 .forEach(marks::add);
         Setup damp = dryAtFirst ? told.with(water(GOOD_MOISTURE, matter().volumeM3())) : told;
         return Optional.of(damp.marked(marks));
@@ -92,7 +92,7 @@ final class PutRight {
         boolean dense = wet / m.volumeM3() > DENSE;
         Envelope e = told.start().envelope();
         boolean shut = e.topOpen() < 0.1 || e.sideOpen() < 0.05;
-        boolean marked = told.marks().stream().anyMatch(k -> k.moisture().orElse(0) > WET);
+        boolean marked = told.marks().stream().anyMatch(k -> Amiss.wetter(k, WET) || Amiss.airless(k));
         List<StateMark> kept = weekly(d -> d.moistureMean() > WET, moisture());
         if (!soaked && !dense && !shut && !marked && kept.isEmpty()) {
             return Optional.empty();
@@ -109,7 +109,10 @@ final class PutRight {
         List<StateMark> marks = new ArrayList<>(kept);
         told.marks().stream()
                 .filter(k -> k.volumeM3().isEmpty() || !dense && !soaked)
-                .map(k -> k.moisture().orElse(0) > WET ? at(k.day(), moisture()) : k)
+                .map(k -> Amiss.wetter(k, WET) ? at(k.day(), moisture()) : k)
+                .map(k -> Amiss.airless(k)
+                        ? StateMark.noticed(k.day(), k.bounds().get().airy())
+                        : k)
                 .forEach(marks::add);
         return Optional.of(airy.marked(marks));
     }
@@ -191,7 +194,8 @@ final class PutRight {
                                 k.acidIndex(),
                                 k.volumeM3().isPresent()
                                         ? OptionalDouble.of(k.volumeM3().getAsDouble() * times)
-                                        : OptionalDouble.empty()))
+                                        : OptionalDouble.empty(),
+                                k.bounds()))
                         .toList(),
                 told.days()));
     }

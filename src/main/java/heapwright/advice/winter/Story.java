@@ -86,8 +86,14 @@ public record Story(
         return HeldBack.of(told, now.past().course(), Map.of(Factor.TIME, earlier));
     }
 
-    /** What held it back counts from the day it stalled; of a pile that is warm, of late. */
+    /**
+     * What held it back counts from the day it stalled; of a pile that was never measured warm, nor felt to be, from the
+     * beginning, since that it was is the model's word alone; of a pile that is warm, of late.
+     */
     private static int from(PileModel model, Retrace past) {
+        if (past.stalledOn().isPresent() && model.warmOnce() != WarmOnce.YES) {
+            return 0;
+        }
         return past.stalledOn().orElse(Math.max(0, model.age() - LATELY));
     }
 

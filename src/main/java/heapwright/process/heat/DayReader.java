@@ -55,11 +55,12 @@ final class DayReader {
                 (tally.nitrogenGas + tally.nitrogenDrained)
                         / Math.max(1e-9, tally.nitrogenStart + tally.nitrogenBrought),
                 heatW,
-                respiration(s, c, organic),
+                respiration(s, c),
                 limitation(s, c));
     }
 
-    private static double respiration(Shells s, Constants c, double organic) {
+    static double respiration(Shells s, Constants c) {
+        double organic = Tally.dry(s) - Shells.sum(s.ash);
         Constants.Kinetics k = c.kinetics();
         double slow = k.slowPerDay() * Shells.sum(s.slow) + k.ligninPerDay() * Shells.sum(s.lignin);
         double perDay = Factors.mesophiles(TEST_C) * (k.quickPerDay() * Shells.sum(s.quick) + slow)

@@ -126,7 +126,7 @@ final class Run {
         while (day < until) {
             while (next < marks.size() && marks.get(next).day() == day) {
                 StateMark mark = marks.get(next++);
-                mark.apply(s, tally);
+                mark.apply(s, tally, c);
                 standsM3 = mark.volumeM3().isPresent() ? 0 : standsM3;
             }
             live();

@@ -1,6 +1,7 @@
 package heapwright.process.heat;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -10,8 +11,10 @@ import java.util.OptionalDouble;
  * @param moisture water as a share of wet mass, above 0 and below 0.95
  * @param acidIndex acid index of the whole pile, 0–1
  * @param volumeM3 volume as it lies, m³, above 0
+ * @param bounds what nose, hand and eye say
  */
-public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidIndex, OptionalDouble volumeM3) {
+public record StateMark(
+        int day, OptionalDouble moisture, OptionalDouble acidIndex, OptionalDouble volumeM3, Optional<Bounds> bounds) {
     /** Nothing lies denser, kg/m³: soaked peelings without any gaps. */
     private static final double DENSEST_KG_M3 = 950;
 
@@ -27,9 +30,20 @@ public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidInd
         volumeM3.ifPresent(v -> Checks.above("volumeM3", v, 0));
     }
 
+    /** Of figures alone. */
+    public StateMark(int day, OptionalDouble moisture, OptionalDouble acidIndex, OptionalDouble volumeM3) {
+        this(day, moisture, acidIndex, volumeM3, Optional.empty());
+    }
+
     /** Of water and acid. */
     public StateMark(int day, OptionalDouble moisture, OptionalDouble acidIndex) {
         this(day, moisture, acidIndex, OptionalDouble.empty());
+    }
+
+    /** Of bounds alone. */
+    public static StateMark noticed(int day, Bounds bounds) {
+        return new StateMark(
+                day, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.of(bounds));
     }
 
     /** Of the size alone, m³. */
@@ -38,22 +52,37 @@ public record StateMark(int day, OptionalDouble moisture, OptionalDouble acidInd
     }
 
     /** Sets the pile to what is known; the shells keep their temperatures and their order of damp and dry. */
-    void apply(Shells s, Tally tally) {
-        moisture.ifPresent(m -> {
-            slump(s, m);
-            double water = Shells.sum(s.water);
-            double wanted = Tally.dry(s) * m / (1 - m);
-            for (int i = 0; i < s.n; i++) {
-                double before = s.water[i];
-                s.water[i] = water > 0 ? before * wanted / water : wanted / s.n;
-                double heat = s.heat[i] + (s.water[i] - before) * heatPerKg(s, i);
-                tally.waterBrought += s.water[i] - before;
-                tally.heatBrought += heat - s.heat[i];
-                s.heat[i] = heat;
-            }
-        });
+    void apply(Shells s, Tally tally, Constants c) {
+        moisture.ifPresent(m -> dampen(s, tally, m));
         acidIndex.ifPresent(a -> Arrays.fill(s.acid, a));
         volumeM3.ifPresent(v -> settle(s, v));
+        bounds.ifPresent(b -> {
+            double water = Shells.sum(s.water);
+            double now = water / (water + Tally.dry(s));
+            if (b.nearest(now) != now) {
+                dampen(s, tally, b.nearest(now));
+            }
+            for (int i = 0; i < s.n; i++) {
+                s.reach[i] = Math.min(s.reach[i], b.mostReach());
+            }
+            if (b.spent()) {
+                Bounds.rotDown(s, c);
+            }
+        });
+    }
+
+    private static void dampen(Shells s, Tally tally, double m) {
+        slump(s, m);
+        double water = Shells.sum(s.water);
+        double wanted = Tally.dry(s) * m / (1 - m);
+        for (int i = 0; i < s.n; i++) {
+            double before = s.water[i];
+            s.water[i] = water > 0 ? before * wanted / water : wanted / s.n;
+            double heat = s.heat[i] + (s.water[i] - before) * heatPerKg(s, i);
+            tally.waterBrought += s.water[i] - before;
+            tally.heatBrought += heat - s.heat[i];
+            s.heat[i] = heat;
+        }
     }
 
     /** Puts back what has settled below a size. */

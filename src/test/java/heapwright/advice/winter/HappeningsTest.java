@@ -8,6 +8,7 @@ import heapwright.advice.fact.Reads;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Pile;
+import heapwright.process.heat.Bounds;
 import heapwright.process.heat.CoreReading;
 import heapwright.process.heat.Envelope;
 import heapwright.process.heat.Event;
@@ -18,6 +19,7 @@ import heapwright.process.heat.Weather;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -182,16 +184,54 @@ class HappeningsTest {
     }
 
     @Test
-    @DisplayName("takes the hand where it does not agree with the recipe")
+    @DisplayName(
+            "takes of the hand's word the inner half, for six weeks back and the first day, and a measured moisture before it")
     void hand() {
-        Reads wetter = new Reads(Reading.MOISTURE, 65, 70, 75, Reads.Basis.REPORTED);
-        Reads same = new Reads(Reading.MOISTURE, 55, 62, 65, Reads.Basis.REPORTED);
+        Reads felt = new Reads(Reading.MOISTURE, 65, 70, 75, Reads.Basis.REPORTED);
         Reads worked = new Reads(Reading.MOISTURE, 65, 70, 75, Reads.Basis.ESTIMATED);
-        assertEquals(List.of(new StateMark(0, OptionalDouble.of(0.7), NONE)), of("").marks(List.of(wetter), Set.of()));
-        assertEquals(List.of(), of("").marks(List.of(same), Set.of()), "the recipe's 60 % lie within");
+        List<StateMark> marks = of("").marks(List.of(felt), Set.of());
+        assertEquals(
+                Set.of(0, 7, 14, 21, 28, 35, 42),
+                marks.stream().map(StateMark::day).collect(Collectors.toSet()));
+        marks.forEach(
+                m -> assertEquals(Bounds.moisture(0.675, 0.725), m.bounds().orElseThrow()));
         assertEquals(List.of(), of("").marks(List.of(worked), Set.of()));
         assertEquals(
-                List.of(new StateMark(0, OptionalDouble.of(0.33), NONE)),
-                of("").marks(List.of(wetter), Set.of(Sign.DRY_UNDER_DAMP_SKIN)));
+                List.of(wetOn(0, 0.5), wetOn(20, 0.5)),
+                of(wet("2026-10-30", 50)).marks(List.of(felt), Set.of()),
+                "a scale beats the hand");
+        assertEquals(
+                Set.of(21, 28, 35, 42),
+                of("").marks(List.of(felt), Set.of(Sign.HEATED_THEN_COOLED)).stream()
+                        .map(StateMark::day)
+                        .collect(Collectors.toSet()),
+                "not while it was warm");
+        assertEquals(
+                List.of(StateMark.noticed(0, Bounds.moisture(0, 0.33))),
+                of("").marks(List.of(felt), Set.of(Sign.DRY_UNDER_DAMP_SKIN)));
+    }
+
+    @Test
+    @DisplayName("is short of air where it smells foul, is slimy or matted, since it was last warm")
+    void airless() {
+        StateMark first = StateMark.noticed(0, Bounds.reach(0.25));
+        StateMark today = StateMark.noticed(42, Bounds.reach(0.25));
+        for (Sign sign : Set.of(Sign.SMELLS_PUTRID, Sign.SLIMY, Sign.MATTED_LEAVES)) {
+            assertEquals(List.of(first, today), of("").marks(List.of(), Set.of(sign)));
+        }
+        assertEquals(
+                List.of(StateMark.noticed(11, Bounds.reach(0.25)), today),
+                of(core("2026-10-20", 55)).marks(List.of(), Set.of(Sign.SMELLS_PUTRID)));
+        assertEquals(List.of(), of("").marks(List.of(), Set.of(Sign.SMELLS_EARTHY)));
+    }
+
+    @Test
+    @DisplayName("has rotted down where it is dark and crumbly, unless something else speaks against it")
+    void rottedDown() {
+        assertEquals(
+                List.of(StateMark.noticed(42, Bounds.rottedDown())),
+                of("").marks(List.of(), Set.of(Sign.DARK_CRUMBLY)));
+        assertEquals(List.of(), of("").marks(List.of(), Set.of(Sign.DARK_CRUMBLY, Sign.ORIGINALS_VISIBLE)));
+        assertEquals(List.of(), of("").marks(List.of(), Set.of(Sign.DARK_CRUMBLY, Sign.CORE_WARM)));
     }
 }

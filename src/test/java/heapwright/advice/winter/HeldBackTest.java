@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.casebook.JudgedCases;
 import heapwright.knowledge.Cause;
+import heapwright.process.heat.Bounds;
 import heapwright.process.heat.Course;
 import heapwright.process.heat.Envelope;
 import heapwright.process.heat.Event;
@@ -142,6 +143,40 @@ class HeldBackTest {
         assertEquals(Factor.UNKNOWN, held.fault(0, FIRST, seldom, List.of()), "3 times in 13 days");
     }
 
+    @Test
+    @DisplayName("is a fault before size, shelter and food, which help a sound pile too, where it costs half as much")
+    void faultFirst() {
+        for (Factor help : List.of(Factor.SIZE, Factor.SHELTER, Factor.FOOD)) {
+            HeldBack.Cost dear = new HeldBack.Cost(help, 20, 9, 0);
+            HeldBack.Cost half = new HeldBack.Cost(Factor.WATER, 10, 9, 0);
+            HeldBack.Cost less = new HeldBack.Cost(Factor.WATER, 9.9, 9, 0);
+            assertEquals(
+                    Factor.WATER,
+                    Blame.faultFirst(List.of(dear, half)).orElseThrow().factor());
+            assertEquals(
+                    help, Blame.faultFirst(List.of(dear, less)).orElseThrow().factor());
+        }
+        assertTrue(Blame.faultFirst(List.of()).isEmpty());
+    }
+
+    @Test
+    @DisplayName("is shelter only below 5 °C, since nobody wraps a pile where it is milder")
+    void wrapped() {
+        assertTrue(held(setup(0.15, 0.58, 30, 4, Weather.constant(7, DAYS))).costs(0, DAYS - 1).stream()
+                .noneMatch(c -> c.factor() == Factor.SHELTER));
+        assertTrue(held(setup(0.15, 0.58, 30, 4, Weather.constant(2, DAYS))).costs(0, DAYS - 1).stream()
+                .anyMatch(c -> c.factor() == Factor.SHELTER));
+    }
+
+    @Test
+    @DisplayName("is air of a pile that smells foul, and water of one that crumbles in the hand")
+    void noticed() {
+        List<StateMark> foul = List.of(StateMark.noticed(0, Bounds.reach(0.25)));
+        assertEquals(Factor.AIR, worst(setup(1, 0.58, 30, 4, MILD).marked(foul)));
+        List<StateMark> crumbles = List.of(StateMark.noticed(0, Bounds.moisture(0.26, 0.36)));
+        assertEquals(Factor.WATER, worst(setup(1, 0.58, 30, 4, MILD).marked(crumbles)));
+    }
+
     @ParameterizedTest(name = "moisture {0}: {1}")
     @CsvSource({"0.66, AIR", "0.659, UNKNOWN", "0.421, UNKNOWN", "0.42, WATER"})
     @DisplayName("is air from 66 % of moisture and water up to 42 % where the recipe does not show it")
@@ -152,15 +187,13 @@ class HeldBackTest {
         assertEquals(factor, held.fault(0, FIRST, List.of(), List.of(mark)));
     }
 
-    /**
-     * Nine in ten are wanted. What is missing: in the model nitrogen costs little and small piles burn out early, and what
-     * the nose tells of a wet pile in the cold the model does not see, as it would be cold anyway.
-     */
+    /** Nine in ten are wanted. Those that measure are only counted (docs/method/score.md). */
     @Test
     @DisplayName("is by the model what the leading finding says, in most of the cases where both name something")
     void agreesWithTheFindings() {
         List<String> differ = new ArrayList<>();
         int both = 0;
+        int agree = 0;
         for (JudgedCases.Judged judged : JudgedCases.all()) {
             if (judged.advice().story().isEmpty() || judged.advice().alarm().isPresent()) {
                 continue;
@@ -169,17 +202,18 @@ class HeldBackTest {
             Cause cause = judged.advice().why().flatMap(w -> w.cause()).orElse(Cause.WORKING_WELL);
             if (names(model) && names(Factor.behind(cause))) {
                 both++;
-                if (!model.agrees(cause)) {
+                agree += model.agrees(cause) ? 1 : 0;
+                if (!model.agrees(cause) && !judged.tested().file().startsWith("unfitted/")) {
                     differ.add(judged.tested().file() + ": " + cause + ", and the model " + model);
                 }
             }
         }
-        String told = (both - differ.size()) + " of " + both + " agree; " + String.join("\n", differ);
+        String told = agree + " of " + both + " agree; " + String.join("\n", differ);
         System.out.println(told);
-        assertTrue(both > 60 && both - differ.size() >= AGREE * both, told);
+        assertTrue(both > 80 && agree >= AGREE * both, told);
     }
 
-    private static final double AGREE = 0.72;
+    private static final double AGREE = 0.90;
 
     private static boolean names(Factor factor) {
         return factor != Factor.NONE && factor != Factor.UNKNOWN;

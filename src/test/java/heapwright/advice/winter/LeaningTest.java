@@ -41,7 +41,8 @@ class LeaningTest {
                 age,
                 60,
                 Warmth.unknown(),
-                false);
+                false,
+                WarmOnce.UNTOLD);
     }
 
     /** With a healthy pile whose band begins at 25 °C every day. */
@@ -158,7 +159,8 @@ class LeaningTest {
                     AGE,
                     60,
                     Warmth.unknown(),
-                    false));
+                    false,
+                    WarmOnce.UNTOLD));
             var says = ModelFacts.of(story).stream().collect(Collectors.toMap(ModelSays::says, ModelSays::degree));
             assertEquals(1 - story.leaning().working(), says.get(ModelFinding.COLDER_THAN_HEALTHY), 1e-9);
             assertEquals(says.get(ModelFinding.COLDER_THAN_HEALTHY), says.get(ModelFinding.SHORT_OF_WATER), 1e-9);
@@ -167,5 +169,16 @@ class LeaningTest {
         }
         assertEquals(0.3, degrees[0], 1e-9, "1 K above the edge at 15 K over outdoors");
         assertEquals(0.7, degrees[1], 1e-9, "1 K below it");
+    }
+
+    @ParameterizedTest(name = "{0} days ago: {1}")
+    @CsvSource({"0, 1", "14, 1", "21, 0.5", "28, 0", "50, 0"})
+    @DisplayName("is working by a hot core in full for a fortnight, and after four weeks no more")
+    void stale(int daysAgo, double degree) {
+        int age = 50;
+        assertEquals(
+                degree,
+                leaning(12, age, false, new CoreReading(age - daysAgo, 60)).working(),
+                1e-9);
     }
 }

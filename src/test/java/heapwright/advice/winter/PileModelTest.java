@@ -98,7 +98,7 @@ class PileModelTest {
         Pile pile = WinterPiles.good("");
         PileModel model = PileModel.of(pile, WinterPiles.materials(pile), List.of(), List.of(Sign.DRY_UNDER_DAMP_SKIN))
                 .orElseThrow();
-        assertTrue(model.marks().get(0).moisture().orElse(1) < 0.4);
+        assertTrue(model.marks().get(0).bounds().orElseThrow().mostMoisture() < 0.4);
     }
 
     @Test

@@ -37,7 +37,8 @@ class VerdictTest {
                 age,
                 60,
                 Warmth.unknown(),
-                false);
+                false,
+                WarmOnce.UNTOLD);
     }
 
     private static Story story(double air, int age, CoreReading... cores) {

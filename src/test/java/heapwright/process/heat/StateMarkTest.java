@@ -21,7 +21,7 @@ class StateMarkTest {
 
     private static Tally moisture(Shells s, double share) {
         Tally tally = new Tally(s);
-        new StateMark(0, OptionalDouble.of(share), NONE).apply(s, tally);
+        new StateMark(0, OptionalDouble.of(share), NONE).apply(s, tally, Constants.standard());
         return tally;
     }
 
@@ -76,7 +76,7 @@ class StateMarkTest {
         Tally tally = new Tally(s);
         tally.waterBrought = 5;
         tally.heatBrought = 7;
-        new StateMark(0, OptionalDouble.of(0.5), NONE).apply(s, tally);
+        new StateMark(0, OptionalDouble.of(0.5), NONE).apply(s, tally, Constants.standard());
         assertEquals(Shells.sum(s.water) - water, tally.waterBrought - 5, 1e-9);
         assertEquals(Shells.sum(s.heat) - heat, tally.heatBrought - 7, 1e-3);
     }
@@ -122,7 +122,7 @@ class StateMarkTest {
     void acidIsSetThroughoutAndNothingElse() {
         Shells s = shells(Fixtures.good(1), 50, 10);
         double[] water = s.water.clone();
-        new StateMark(0, NONE, OptionalDouble.of(0.7)).apply(s, new Tally(s));
+        new StateMark(0, NONE, OptionalDouble.of(0.7)).apply(s, new Tally(s), Constants.standard());
         for (double acid : s.acid) {
             assertEquals(0.7, acid);
         }

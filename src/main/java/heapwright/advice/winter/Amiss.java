@@ -1,0 +1,70 @@
+package heapwright.advice.winter;
+
+import heapwright.process.heat.Bounds;
+import heapwright.process.heat.Event;
+import heapwright.process.heat.StateMark;
+import java.util.Collection;
+import java.util.List;
+
+/** What a record says is amiss, without the model: see docs/method/winter.md. */
+final class Amiss {
+
+    private static final int EVERY_DAYS = 4;
+    private static final int OFTEN = 3;
+    /** Moisture from which air is short, below which water is, and the acid index of pH 6. */
+    private static final double SOAKED = 0.66;
+
+    private static final double DRY = 0.42;
+    private static final double SOUR = 0.47;
+
+    private Amiss() {}
+
+    /** Whether a mark has less water than a share, by what was measured or felt. */
+    static boolean drier(StateMark mark, double share) {
+        return most(mark) < share;
+    }
+
+    /** Whether a mark has more water than a share. */
+    static boolean wetter(StateMark mark, double share) {
+        return least(mark) > share;
+    }
+
+    private static double most(StateMark mark) {
+        return mark.moisture().orElse(mark.bounds().map(Bounds::mostMoisture).orElse(1.0));
+    }
+
+    private static double least(StateMark mark) {
+        return mark.moisture().orElse(mark.bounds().map(Bounds::leastMoisture).orElse(0.0));
+    }
+
+    /** Whether a mark says that food lies without air. */
+    static boolean airless(StateMark mark) {
+        return mark.bounds().filter(b -> b.mostReach() < 1).isPresent();
+    }
+
+    /** What the recipe does not explain, by what was measured or felt of water and acid; the last mark that tells. */
+    static Factor by(Collection<StateMark> marks) {
+        Factor factor = Factor.UNKNOWN;
+        for (StateMark mark : marks) {
+            if (least(mark) >= SOAKED || airless(mark)) {
+                factor = Factor.AIR;
+            } else if (most(mark) <= DRY) {
+                factor = Factor.WATER;
+            } else if (mark.acidIndex().orElse(0) >= SOUR) {
+                factor = Factor.ACID;
+            }
+        }
+        return factor;
+    }
+
+    /** Whether it was opened, turned or loosened every few days. The model reheats faster than life after a turning. */
+    static boolean disturbed(List<Event> events) {
+        int[] opened = events.stream()
+                .filter(e -> e instanceof Event.Turn || e instanceof Event.Loosen)
+                .mapToInt(Event::day)
+                .distinct()
+                .sorted()
+                .toArray();
+        return opened.length >= OFTEN && opened[opened.length - 1] - opened[0] <= EVERY_DAYS * opened.length;
+    }
+}
