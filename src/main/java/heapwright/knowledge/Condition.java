@@ -19,6 +19,7 @@ public enum Condition implements Id {
     HEAT_PROVEN,
     FIRST_HEAT_FALLING,
     FREEZING_OUTSIDE,
+    AIR_BELOW_FREEZING,
     DEEP_FROST,
     COLD_SEASON,
     WARM_MONTHS_AHEAD,
@@ -125,6 +126,7 @@ public enum Condition implements Id {
     FROZEN_WORM_BIN(true),
     FOUL_FERMENT(true),
     ANTS_IN_DAMP_STUFF(true),
+    FIRST_ACIDS_USED_UP(true),
     // ripeness
     RAW_THOUGH_OLD(true),
     RAW_OUTSIDE_BURNT_INSIDE(true),

@@ -153,6 +153,7 @@ final class KnowledgeCheck {
                 List.of(m.carbonToNitrogen(), m.carbonPct(), m.nitrogenPct(), m.moisturePct(), m.densityKgM3()));
         m.ashPct().ifPresent(figures::add);
         m.ligninPctVs().ifPresent(figures::add);
+        m.saltPct().ifPresent(figures::add);
         for (Figure f : figures) {
             if (!(f.low() <= f.typical() && f.typical() <= f.high() && f.low() >= 0)) {
                 faults.add(where + ": figures " + f + " are not low to typical to high");

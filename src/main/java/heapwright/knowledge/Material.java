@@ -22,6 +22,7 @@ import java.util.Set;
  * @param densityKgM3 bulk density as it lies, kg per cubic metre: loose, settled, packed
  * @param ashPct ash, percent of dry mass, where known
  * @param ligninPctVs lignin, percent of volatile solids, where known
+ * @param saltPct salt, percent of dry mass, where known
  * @param traits what it does in a pile
  * @param cautions cautions that go with handling it
  * @param keepOut why and when it must stay out; empty for what may go in
@@ -41,6 +42,7 @@ public record Material(
         Figure densityKgM3,
         Optional<Figure> ashPct,
         Optional<Figure> ligninPctVs,
+        Optional<Figure> saltPct,
         Set<Trait> traits,
         List<Caution> cautions,
         Optional<KeepOut> keepOut,
@@ -67,6 +69,7 @@ public record Material(
             Figure densityKgM3,
             Optional<Figure> ashPct,
             Optional<Figure> ligninPctVs,
+            Optional<Figure> saltPct,
             Set<Trait> traits,
             List<Caution> cautions,
             Optional<KeepOut> keepOut,
@@ -84,6 +87,7 @@ public record Material(
                 densityKgM3,
                 ashPct,
                 ligninPctVs,
+                saltPct,
                 traits,
                 cautions,
                 keepOut,

@@ -156,6 +156,7 @@ final class Tables {
                 row.row("densityKgM3", this::figure),
                 row.rowIfAny("ashPct", this::figure),
                 row.rowIfAny("ligninPctVs", this::figure),
+                row.rowIfAny("saltPct", this::figure),
                 Set.copyOf(does),
                 row.several("cautions", cautions),
                 row.rowIfAny(

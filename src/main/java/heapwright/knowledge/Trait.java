@@ -13,6 +13,7 @@ public enum Trait implements Id {
     SAWDUST,
     PAPER,
     STALKS,
+    STIFF,
     MANURE,
     KITCHEN,
     FRUIT,

@@ -8,10 +8,8 @@ import heapwright.casebook.JudgedCases.Judged;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Remedy;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.Random;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -32,7 +30,8 @@ class HairTest {
     /** Two steps whose worth differs by less than this part may change places. */
     private static final double EQUAL = 0.01;
 
-    private static final int SAMPLED = 160;
+    /** One in so many changes is tried, always the same ones, so that a new case does not change the sample of the others. */
+    private static final int ONE_IN = 29;
 
     /** In how many places of its range a figure is changed. */
     private static final int PLACES = 120;
@@ -52,9 +51,8 @@ class HairTest {
             }
         }
         assertTrue(all.size() > 2000, "only " + all.size() + " figures to change");
-        Collections.shuffle(all, new Random(20261128));
         List<String> jumps = new ArrayList<>();
-        for (Changed one : all.subList(0, SAMPLED)) {
+        for (Changed one : all.stream().filter(HairTest::sampled).toList()) {
             Advice told = one.judged().advice();
             Advice other = TestPile.ADVISOR.diagnose(one.hair().pile());
             String where = one.judged().tested().file() + " " + one.hair().figure();
@@ -64,6 +62,11 @@ class HairTest {
             }
         }
         assertEquals("", String.join("\n", jumps));
+    }
+
+    private static boolean sampled(Changed one) {
+        String name = one.judged().tested().file() + one.hair().figure();
+        return Math.floorMod(name.hashCode(), ONE_IN) == 0;
     }
 
     static Stream<Arguments> figures() {

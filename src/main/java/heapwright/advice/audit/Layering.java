@@ -30,6 +30,9 @@ record Layering(List<Layer> base, int rounds, List<Layer> layers) {
     /** A base of coarse stuff as it is laid, metres: a hand or two; common practice. */
     private static final double BASE_M = 0.15;
 
+    /** Of what is not long no more than this part goes into the base, since the rest of the mix needs it; judgement. */
+    private static final double MOST_IN_BASE = 0.5;
+
     /** No layer of bulky stuff is less than half a bucket, of soil or compost two handfuls, of powder a spoon; judgement. */
     private static final double LEAST_BULK_L = 5;
 
@@ -42,7 +45,8 @@ record Layering(List<Layer> base, int rounds, List<Layer> layers) {
      * Lays them.
      *
      * @param litres all that is laid, by material
-     * @param own what of it the recipe brings: the base takes no more, since what the mend adds is to hold the mix open
+     * @param own what of it the recipe brings: the base takes no more, since what the mend adds is to hold the mix open, and
+     *     of chips and straw only a part
      * @param longestCm the longest pieces, by material, where they were measured
      * @param area footprint, m²
      */
@@ -80,7 +84,10 @@ record Layering(List<Layer> base, int rounds, List<Layer> layers) {
             if (wanted < LEAST_BULK_L) {
                 break;
             }
-            double may = own.get(m);
+            double may = own.get(m) * (m.traits().contains(Trait.LONG) ? 1 : MOST_IN_BASE);
+            if (may < LEAST_BULK_L) {
+                continue;
+            }
             double take = may - wanted < LEAST_BULK_L ? may : wanted;
             base.add(layer(m, take, area, 1));
             rest.put(m, rest.get(m) - take);

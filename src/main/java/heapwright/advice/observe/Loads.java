@@ -2,6 +2,7 @@ package heapwright.advice.observe;
 
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Reads.Basis;
+import heapwright.knowledge.Figure;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Trait;
 import heapwright.process.dose.PileStock;
@@ -69,15 +70,17 @@ record Loads(List<Contribution> parts, Band wetKg, Band dryKg, Band volumeM3, Ba
     }
 
     /**
-     * Dry matter of salted stuff, percent of all dry matter. Food is left out: it is salted to be eaten, and thinned in
-     * the pile.
+     * Salt of salted stuff, percent of all dry matter; all of what is dry where its share is not known. Food is left out: it
+     * is salted to be eaten, and thinned in the pile.
      */
     private Reads salt() {
-        List<Contribution> salted = parts.stream()
+        double salt = parts.stream()
                 .filter(one -> one.material().traits().stream().anyMatch(SALT::contains)
                         && !one.material().traits().contains(Trait.COOKED))
-                .toList();
-        return reads(Reading.SALT_LOAD, dryKg(salted) * PERCENT, dryKg);
+                .mapToDouble(one -> one.kgDry()
+                        * one.material().saltPct().map(Figure::typical).orElse(PERCENT))
+                .sum();
+        return reads(Reading.SALT_LOAD, salt, dryKg);
     }
 
     private static double dryKg(List<Contribution> parts) {

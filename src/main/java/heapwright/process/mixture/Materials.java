@@ -142,6 +142,7 @@ public final class Materials {
                 density,
                 model.ashPct(),
                 model.ligninPctVs(),
+                model.saltPct(),
                 model.traits(),
                 model.cautions(),
                 model.keepOut(),

@@ -23,7 +23,8 @@ class LayeringTest {
     }
 
     @Test
-    @DisplayName("mix in what the mend adds: the base takes only what the recipe brings")
+    @DisplayName(
+            "mix in what the mend adds: the base takes only half of what the recipe brings of chips, and all of its twigs")
     void mended() {
         put("chips-hardwood", 180);
         put("grass-clippings", 200);
@@ -32,9 +33,9 @@ class LayeringTest {
                 ids(Layering.of(litres, Map.of(material("grass-clippings"), 200.0), Map.of(), 1)
                         .base()));
         Layering some = Layering.of(litres, Map.of(material("chips-hardwood"), 60.0), Map.of(), 1);
-        assertEquals(60, some.base().get(0).litres(), 1e-9);
+        assertEquals(30, some.base().get(0).litres(), 1e-9);
         assertEquals(
-                120,
+                150,
                 some.layers().stream()
                         .filter(l -> l.material().equals("chips-hardwood"))
                         .mapToDouble(l -> l.litres() * l.times())

@@ -364,6 +364,7 @@ class DoseCalculatorTest {
                 TestMaterials.STRAW.densityKgM3(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 TestMaterials.STRAW.traits(),
                 List.of(),
                 Optional.of(new Material.KeepOut(Material.Bar.NEVER, KeepOutClass.NEEDS_CARE, "x", "x")),

@@ -227,6 +227,7 @@ class MixtureCalculatorTest {
                 oil.densityKgM3(),
                 oil.ashPct(),
                 oil.ligninPctVs(),
+                oil.saltPct(),
                 oil.traits(),
                 List.of(),
                 oil.keepOut(),

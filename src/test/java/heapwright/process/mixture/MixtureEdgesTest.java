@@ -50,6 +50,7 @@ class MixtureEdgesTest {
                 like.densityKgM3(),
                 ash,
                 lignin,
+                like.saltPct(),
                 like.traits(),
                 List.of(),
                 Optional.empty(),
