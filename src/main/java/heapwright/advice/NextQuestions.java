@@ -6,6 +6,7 @@ import heapwright.advice.engine.Outcome;
 import heapwright.advice.engine.Weighed;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Denied;
+import heapwright.advice.fact.Grade;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.SetAside;
 import heapwright.knowledge.Cause;
@@ -40,7 +41,7 @@ final class NextQuestions {
     static final int PROMISING = 6;
 
     /** A change of the first step counts as much as this many likelihoods turned from nothing to certain; judgement. */
-    private static final double FIRST_STEP = 0.3;
+    private static final double FIRST_STEP = 1;
 
     /** What the first word of nose and hand is worth more than another question; judgement. */
     private static final double FIRST_WORD = 2;
@@ -151,11 +152,15 @@ final class NextQuestions {
         return yes * sum(ifYes) + (1 - yes) * sum(ifNo);
     }
 
-    /** The chance of a yes: as often as it is met, or as likely as the cause that it would point to. */
+    /** The chance of a yes: as often as it is told, or as likely as the cause that it would point to, where that is a finding. */
     private double chance(Sign sign, Map<Cause, Weighed> weighed, Map<Cause, Double> ifYes) {
         return Math.max(
                 knowledge.signs().get(sign).met().chance(),
-                mostMoved(ifYes, 1).map(c -> weighed.get(c).likelihood()).orElse(0.0));
+                mostMoved(ifYes, 1)
+                        .map(weighed::get)
+                        .filter(w -> w.grade().atLeast(Grade.POSSIBLE))
+                        .map(Weighed::likelihood)
+                        .orElse(0.0));
     }
 
     private static double sum(Map<Cause, Double> moved) {

@@ -76,9 +76,9 @@ public record SignInfo(
 
     /** How often a sign is met; the chances are judgement and only order the questions. */
     public enum Met implements Id {
-        SELDOM(0.02),
-        SOMETIMES(0.15),
-        OFTEN(0.4);
+        SELDOM(0.006),
+        SOMETIMES(0.03),
+        OFTEN(0.1);
 
         private final double chance;
 

@@ -163,7 +163,7 @@ class QuestionFiguresTest {
             for (Function<Outcome, Optional<Remedy>> first : List.of(
                     NEVER_CHANGES, changesOn(new Denied(Sign.WORMS, 0)), changesOn(new Seen(Sign.FROST_AT_NIGHT, 0)))) {
                 List<Double> worth = among(now, first).stream()
-                        .map(q -> (q.change() + 0.3 * q.settles())
+                        .map(q -> (q.change() + q.settles())
                                 * (first(knowledge.signs().get(q.sign()).sense(), told) ? 2 : 1))
                         .toList();
                 for (int i = 1; i < worth.size(); i++) {
@@ -311,6 +311,7 @@ class QuestionFiguresTest {
     private double chance(Outcome now, Sign sign, Map<Cause, Double> ifYes) {
         double pointsTo = most(ifYes, 1)
                 .map(cause -> now.weighed().get(cause).likelihood())
+                .filter(likelihood -> likelihood >= 0.3)
                 .orElse(0.0);
         return Math.max(knowledge.signs().get(sign).met().chance(), pointsTo);
     }

@@ -11,8 +11,9 @@ import org.junit.jupiter.api.Test;
 
 /**
  * How many questions it takes until the first step is the one that the full answers give. Every 41st case of those that answer
- * anything, or as {@code -Dquestions.every=23 -Dquestions.from=7} has it; none of {@code unfitted}, and none with a measured
- * core, since the trials of the model take minutes.
+ * anything, or as {@code -Dquestions.every=23 -Dquestions.from=7} has it; none of {@code unfitted}, none with a measured
+ * core, since the trials of the model take minutes, and none whose answers contradict each other, since nobody is asked for
+ * what cannot be so beside what was told.
  */
 @DisplayName("The order of the questions")
 class QuestioningTest {
@@ -42,6 +43,7 @@ class QuestioningTest {
                 .map(j -> j.tested().pile())
                 .filter(p -> !Questioning.told(p).isEmpty())
                 .filter(p -> p.log().stream().allMatch(e -> e.measured().coreC().isEmpty()))
+                .filter(p -> TestPile.ADVISOR.diagnose(p).contradictions().isEmpty())
                 .toList();
         return IntStream.range(0, all.size())
                 .filter(i -> i % EVERY == FROM)
