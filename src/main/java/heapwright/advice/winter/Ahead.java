@@ -9,6 +9,7 @@ import heapwright.process.heat.HeatModel;
 import heapwright.process.heat.Outlook;
 import heapwright.process.heat.PileState;
 import heapwright.process.heat.Readiness;
+import heapwright.process.heat.Setup;
 import heapwright.process.heat.Weather;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -4,6 +4,7 @@ import heapwright.process.heat.Course;
 import heapwright.process.heat.Day;
 import heapwright.process.heat.Event;
 import heapwright.process.heat.Readiness;
+import heapwright.process.heat.Setup;
 import heapwright.process.heat.StateMark;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -8,6 +8,7 @@ import heapwright.process.heat.CoreReading;
 import heapwright.process.heat.Event;
 import heapwright.process.heat.Matter;
 import heapwright.process.heat.PileState;
+import heapwright.process.heat.Setup;
 import heapwright.process.heat.Stage;
 import heapwright.process.heat.StateMark;
 import heapwright.process.heat.Weather;
@@ -252,6 +253,11 @@ public record PileModel(
         boolean south = pile.place().latitude().orElse(1) < 0;
         LocalDate day = LocalDate.of(pile.asOf().getYear(), south ? SPRING_MONTH_SOUTH : SPRING_MONTH, 1);
         return day.isBefore(pile.asOf().plusDays(LEAST_AHEAD)) ? day.plusYears(1) : day;
+    }
+
+    /** What its course up to the day of advice follows from. */
+    public Setup setup() {
+        return new Setup(start, climate.weather(), events, marks, age + 1);
     }
 
     /** The date of a day of the run. */

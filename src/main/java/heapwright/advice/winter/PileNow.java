@@ -54,14 +54,7 @@ public record PileNow(PileModel model, Retrace past) {
     }
 
     private static Retrace past(PileModel model, List<CoreReading> cores) {
-        return Retrace.of(
-                model.start(),
-                model.climate().weather(),
-                model.events(),
-                cores,
-                model.marks(),
-                model.age() + 1,
-                Constants.standard());
+        return Retrace.of(model.setup(), cores, Constants.standard());
     }
 
     /** What was measured, and on the day on which the model has it warmest, unless it was measured then, the hand. */

@@ -6,6 +6,7 @@ import heapwright.process.heat.CoreReading;
 import heapwright.process.heat.Ensemble;
 import heapwright.process.heat.PileState;
 import heapwright.process.heat.Retrace;
+import heapwright.process.heat.Setup;
 import heapwright.process.heat.Spread;
 import heapwright.process.heat.Weather;
 import java.util.List;
@@ -80,7 +81,7 @@ public record Story(
     private static HeldBack held(PileNow now) {
         PileModel model = now.model();
         PileState start = now.past().asSnug(model.start());
-        Setup told = new Setup(start, model.climate().weather(), model.events(), model.marks(), model.age() + 1);
+        Setup told = model.setup().with(start);
         Weather before = Climate.smooth(model.pile(), model.pile().built().minusDays(Ahead.EARLIER), told.days());
         Setup earlier = told.with(model.builtIn(before, start)).in(before);
         return HeldBack.of(told, now.past().course(), Map.of(Factor.TIME, earlier));

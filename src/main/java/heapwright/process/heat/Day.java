@@ -24,7 +24,6 @@ package heapwright.process.heat;
  * @param nitrogenLostShare nitrogen lost, as a share of all that went in
  * @param heatW heat released over the last step, W
  * @param respiration what a damp, airy sample at 37 °C would breathe, mg CO2-C per g organic matter and day
- * @param limitation what holds the core back most
  */
 public record Day(
         int day,
@@ -47,5 +46,4 @@ public record Day(
         double foodLeftShare,
         double nitrogenLostShare,
         double heatW,
-        double respiration,
-        Limitation limitation) {}
+        double respiration) {}

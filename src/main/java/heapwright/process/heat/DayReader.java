@@ -7,14 +7,6 @@ final class DayReader {
 
     /** mg of carbon as CO2 per mg of oxygen (CH2O + O2 gives CO2 + H2O). */
     private static final double CARBON_PER_OXYGEN = 12.0 / 32;
-    /** A factor must cut the rate at least to this to be named. */
-    private static final double NAMED = 0.6;
-    /** Fresh matter for the measure of spent food: quick and slow shares of a good mix (judgement). */
-    private static final double FRESH_QUICK = 0.25;
-
-    private static final double FRESH_SLOW = 0.40;
-    /** Below this share of fresh vigour food is spent (judgement). */
-    private static final double SPENT = 0.12;
 
     private DayReader() {}
 
@@ -55,8 +47,7 @@ final class DayReader {
                 (tally.nitrogenGas + tally.nitrogenDrained)
                         / Math.max(1e-9, tally.nitrogenStart + tally.nitrogenBrought),
                 heatW,
-                respiration(s, c),
-                limitation(s, c));
+                respiration(s, c));
     }
 
     static double respiration(Shells s, Constants c) {
@@ -67,51 +58,5 @@ final class DayReader {
                 + Factors.thermophiles(TEST_C) * (k.quickPerDay() * Shells.sum(s.quick) + k.hotOnSlow() * slow);
         double oxygen = perDay * (1 - k.humusYield()) * k.oxygenPerKg();
         return 1000 * oxygen * CARBON_PER_OXYGEN / Math.max(1e-9, organic);
-    }
-
-    private static double vigour(double quick, double slow, double lignin, Constants c) {
-        Constants.Kinetics k = c.kinetics();
-        return k.quickPerDay() * quick + k.slowPerDay() * slow + k.ligninPerDay() * lignin;
-    }
-
-    /**
-     * The lowest factor of the core. Ice comes first, then spent food; then what a person could mend (water, air,
-     * nitrogen, acid, pieces); cold only when none of these stands out, since a pile is mostly cold because of them.
-     */
-    private static Limitation limitation(Shells s, Constants c) {
-        if (s.ice[0] >= 0.5) {
-            return new Limitation(LimitingFactor.FROZEN, 1 - s.ice[0]);
-        }
-        double dry = s.dry(0);
-        double food = vigour(s.quick[0], s.slow[0], s.lignin[0], c) / (dry * vigour(FRESH_QUICK, FRESH_SLOW, 0, c));
-        if (food < SPENT) {
-            return new Limitation(LimitingFactor.FOOD_SPENT, food);
-        }
-        double warm = s.temperature[0];
-        double moisture = s.water[0] / (s.water[0] + dry);
-        double space = Factors.airFilled(
-                s.volume[0], s.water[0] * (1 - s.ice[0]), s.water[0] * s.ice[0], s.organic(0), s.ash[0]);
-        double oxygen = Factors.oxygen(s.oxygen[0], Factors.oxygenHalf(moisture)) / Factors.oxygen(20.9, 2);
-        double ratio = s.organic(0) * Matter.CARBON_SHARE / Math.max(1e-9, s.nitrogen(0));
-        Limitation worst = new Limitation(LimitingFactor.WATER, Factors.moistureAround(moisture));
-        worst = lower(worst, LimitingFactor.AIR, Factors.airSpace(space) * oxygen);
-        worst = lower(worst, LimitingFactor.NITROGEN, Factors.nitrogen(ratio));
-        worst = lower(worst, LimitingFactor.ACID, Factors.acid(Factors.ph(s.acid[0], s.ammonium[0] / dry), warm));
-        worst = lower(
-                worst,
-                LimitingFactor.PIECE_SIZE,
-                Factors.pieces(s.pieceCm, c.kinetics().halfSizeCm()));
-        if (worst.value() < NAMED) {
-            return worst;
-        }
-        double heat = Curves.rate(warm - c.kinetics().shiftC()) / Factors.PEAK;
-        if (heat < NAMED) {
-            return new Limitation(warm > Factors.BEST_C ? LimitingFactor.HEAT : LimitingFactor.COLD, heat);
-        }
-        return new Limitation(LimitingFactor.NONE, Math.min(worst.value(), heat));
-    }
-
-    private static Limitation lower(Limitation worst, LimitingFactor factor, double value) {
-        return value < worst.value() ? new Limitation(factor, value) : worst;
     }
 }

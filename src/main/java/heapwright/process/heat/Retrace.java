@@ -20,19 +20,11 @@ public record Retrace(Course course, OptionalInt stalledOn, PileState now) {
     /**
      * Retraces.
      *
-     * @param cores measured core temperatures, any order, each before {@code days}
-     * @param marks what is known of water and acid, any order
-     * @param days days up to now, 1–3,650
+     * @param told the pile, up to now
+     * @param cores measured core temperatures, any order, each before its last day
      */
-    public static Retrace of(
-            PileState start,
-            Weather weather,
-            List<Event> events,
-            List<CoreReading> cores,
-            List<StateMark> marks,
-            int days,
-            Constants constants) {
-        Way way = Way.nearest(start, weather, events, cores, marks, days, constants);
+    public static Retrace of(Setup told, List<CoreReading> cores, Constants constants) {
+        Way way = Way.nearest(told, cores, constants);
         Course course = way.course();
         return new Retrace(course, stalled(course), way.now());
     }

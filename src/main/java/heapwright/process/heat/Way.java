@@ -38,21 +38,14 @@ record Way(Run run, List<Day> lived, List<Double> biases, List<Miss> misses) {
      * The way that comes nearest to the readings. Reading by reading the fit looks back no further than to the one before;
      * a pile that still kept far more heat than it can has kept it better from the first, and so is tried snugger.
      */
-    static Way nearest(
-            PileState start,
-            Weather weather,
-            List<Event> events,
-            List<CoreReading> cores,
-            List<StateMark> marks,
-            int days,
-            Constants constants) {
-        Way best = way(start, weather, events, cores, marks, days, constants);
-        boolean tooLong = cores.size() > MOST_READINGS || days > MOST_DAYS;
+    static Way nearest(Setup told, List<CoreReading> cores, Constants constants) {
+        Way best = way(told, cores, constants);
+        boolean tooLong = cores.size() > MOST_READINGS || told.days() > MOST_DAYS;
         if (best.missed() <= Stage.MISFIT_K || tooLong) {
             return best;
         }
         for (double loss : SNUG) {
-            Way other = way(start.losing(loss), weather, events, cores, marks, days, constants);
+            Way other = way(told.with(told.start().losing(loss)), cores, constants);
             if (Math.abs(other.missed()) < Math.abs(best.missed())) {
                 best = other;
             }
@@ -60,21 +53,17 @@ record Way(Run run, List<Day> lived, List<Double> biases, List<Miss> misses) {
         return best;
     }
 
-    private static Way way(
-            PileState start,
-            Weather weather,
-            List<Event> events,
-            List<CoreReading> cores,
-            List<StateMark> marks,
-            int days,
-            Constants constants) {
+    private static Way way(Setup told, List<CoreReading> cores, Constants constants) {
+        int days = told.days();
         Checks.within("days", days, 1, 3650);
+        List<Event> events = told.events();
+        List<StateMark> marks = told.marks();
         List<CoreReading> sorted = cores.stream()
                 .filter(c -> c.day() < days)
                 .sorted(Comparator.comparingInt(CoreReading::day))
                 .map(c -> beforeDeeds(c, events))
                 .toList();
-        Run run = new Run(start, weather, events, constants, Run.SHELLS);
+        Run run = new Run(told.start(), told.weather(), events, constants, Run.SHELLS);
         List<Day> lived = new ArrayList<>(days);
         List<Double> biases = new ArrayList<>(days);
         List<Miss> misses = new ArrayList<>();

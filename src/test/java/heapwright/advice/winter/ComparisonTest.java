@@ -174,8 +174,7 @@ class ComparisonTest {
                 left,
                 d.nitrogenLostShare(),
                 d.heatW(),
-                d.respiration(),
-                d.limitation());
+                d.respiration());
     }
 
     @ParameterizedTest(name = "{0} times as fast: on day {1}")

@@ -12,6 +12,7 @@ import heapwright.process.heat.Envelope;
 import heapwright.process.heat.Event;
 import heapwright.process.heat.Matter;
 import heapwright.process.heat.PileState;
+import heapwright.process.heat.Setup;
 import heapwright.process.heat.StateMark;
 import heapwright.process.heat.Weather;
 import java.util.ArrayList;

@@ -114,14 +114,7 @@ class ToldSizeTest {
 
     private static Day last(Pile pile) {
         PileModel model = WinterPiles.model(pile);
-        return Retrace.of(
-                        model.start(),
-                        model.climate().weather(),
-                        model.events(),
-                        model.cores(),
-                        model.marks(),
-                        model.age() + 1,
-                        Constants.standard())
+        return Retrace.of(model.setup(), model.cores(), Constants.standard())
                 .course()
                 .last();
     }

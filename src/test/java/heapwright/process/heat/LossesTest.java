@@ -139,7 +139,6 @@ class LossesTest {
         assertTrue(sweet.firstAtLeast(55).orElseThrow() <= 4);
         Day day = sour.days().get(4);
         assertTrue(day.coreC() < 50 && day.phCore() < 6, day.toString());
-        assertEquals(LimitingFactor.ACID, day.limitation().factor());
         int own = sour.firstAtLeast(55).orElse(99);
         int cured = aired.firstAtLeast(55).orElse(99);
         assertTrue(own >= 4 + sweet.firstAtLeast(55).getAsInt(), "on its own day " + own);

@@ -177,8 +177,7 @@ class MonotoneTest {
                     d.carbonToNitrogen(),
                     d.heatW(),
                     d.respiration(),
-                    d.phCore(),
-                    d.limitation().value()));
+                    d.phCore()));
             for (double figure : all) {
                 assertTrue(Double.isFinite(figure), d.toString());
             }

@@ -23,7 +23,7 @@ class RetraceTest {
     }
 
     private static Retrace read(List<CoreReading> readings, List<StateMark> marks, int days) {
-        return Retrace.of(TOLD, AUTUMN, List.of(), readings, marks, days, Fixtures.STANDARD);
+        return Retrace.of(new Setup(TOLD, AUTUMN, List.of(), marks, days), readings, Fixtures.STANDARD);
     }
 
     @Test
@@ -95,7 +95,8 @@ class RetraceTest {
     /** The pile lies in frost, so that nothing but the marks changes its water and acid. */
     private static Retrace frozen(List<CoreReading> readings, List<StateMark> marks, int days) {
         PileState start = PileState.cube(Fixtures.good(1), -20, Envelope.slatted());
-        return Retrace.of(start, Weather.constant(-20, 20), List.of(), readings, marks, days, Fixtures.STANDARD);
+        return Retrace.of(
+                new Setup(start, Weather.constant(-20, 20), List.of(), marks, days), readings, Fixtures.STANDARD);
     }
 
     @Test
@@ -199,7 +200,7 @@ class RetraceTest {
         List<Event> turned = List.of(new Event.Turn(10));
         Course truth = HeatModel.run(TOLD, AUTUMN, turned, 20, Fixtures.STANDARD);
         List<CoreReading> readings = List.of(new CoreReading(10, Fixtures.core(truth, 9)));
-        Retrace r = Retrace.of(TOLD, AUTUMN, turned, readings, List.of(), 20, Fixtures.STANDARD);
+        Retrace r = Retrace.of(new Setup(TOLD, AUTUMN, turned, List.of(), 20), readings, Fixtures.STANDARD);
         assertEquals(Fixtures.core(truth, 9), Fixtures.core(r.course(), 9), 1e-6);
         assertEquals(Fixtures.core(truth, 10), Fixtures.core(r.course(), 10), 1e-6);
         assertEquals(1, r.now().stage().rate(), 1e-9);
@@ -228,12 +229,8 @@ class RetraceTest {
         }
         assertTrue(r.course().days().get(39).volumeM3() < later, "and settles on from there");
         Retrace turned = Retrace.of(
-                TOLD,
-                AUTUMN,
-                List.of(new Event.Turn(20)),
+                new Setup(TOLD, AUTUMN, List.of(new Event.Turn(20)), List.of(StateMark.size(30, later)), 40),
                 List.of(),
-                List.of(StateMark.size(30, later)),
-                40,
                 Fixtures.STANDARD);
         assertTrue(turned.course().days().get(19).volumeM3() < later, "a turn may have made it larger since");
     }
@@ -254,14 +251,10 @@ class RetraceTest {
 
     @Test
     void aFrozenPileStaysFrozenWhenItIsTakenOn() {
-        Weather frost = Weather.constant(-15, 150);
+        PileState small = PileState.cube(Fixtures.good(0.3), 2, Envelope.bare());
         Retrace r = Retrace.of(
-                PileState.cube(Fixtures.good(0.3), 2, Envelope.bare()),
-                frost,
-                List.of(),
+                new Setup(small, Weather.constant(-15, 150), List.of(), List.of(), 145),
                 List.of(new CoreReading(140, -2)),
-                List.of(),
-                145,
                 Fixtures.STANDARD);
         assertTrue(r.now().coreC() < 0, "core " + r.now().coreC());
         assertTrue(r.now().skinC() < 0, "skin " + r.now().skinC());

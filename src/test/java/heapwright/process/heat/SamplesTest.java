@@ -16,8 +16,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Ensembles and outlooks of courses written by hand, and what a spread does to the samples. */
 class SamplesTest {
 
-    private static final Limitation NONE = new Limitation(LimitingFactor.NONE, 1);
-
     private static Day day(int number, double core, double outdoor, double ice, double left, double respiration) {
         return new Day(
                 number,
@@ -40,8 +38,7 @@ class SamplesTest {
                 0.5,
                 left / 10,
                 0,
-                respiration,
-                NONE);
+                respiration);
     }
 
     private static Course course(Day... days) {

@@ -219,8 +219,7 @@ class ValuesTest {
                 0.5,
                 0,
                 0,
-                respiration,
-                new Limitation(LimitingFactor.NONE, 1));
+                respiration);
     }
 
     private static Course course(Day... days) {
