@@ -128,11 +128,6 @@ record Way(Run run, List<Day> lived, List<Double> biases, List<Miss> misses) {
         return new Course(lived, run.tally.close(run.s));
     }
 
-    /** Times the loss of heat of size and covers, as the readings taught. */
-    double lossTimes() {
-        return run.lossTimes;
-    }
-
     /** The rate that the readings taught: that of late counts most, and a few days say little. */
     private double learned() {
         if (misses.isEmpty()) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A run that is made to meet a measured core. */
@@ -77,6 +78,62 @@ class FitTest {
         fitted.lossTimes = match.loss();
         fitted.liveOn(30, List.of(), day -> {});
         assertEquals(reading.celsius(), fitted.s.temperature[0], 10, match.toString());
+    }
+
+    /** A miss, a rate and a loss by a factor e count as 1 and 4 and 4 K (docs/method/heat.md, section 7). */
+    private static double cost(Run from, double rate, double loss, CoreReading reading) {
+        Run run = new Run(from);
+        run.lossTimes = loss;
+        return cost(run, rate, reading) + Math.pow(4 * Math.log(loss), 2);
+    }
+
+    /** Neither leaving the loss as it was nor any other that is tried, with any of four rates, would be better. */
+    @ParameterizedTest
+    @CsvSource({"1, 29, 38", "1, 29, 8", "1.5, 29, 38", "0.7, 29, 8", "2, 12, 60", "0.4, 12, 20", "0.5, 16, 25"})
+    void theLossIsTheBestOfThoseTried(double learned, int day, double celsius) {
+        Run told = run(TOLD, AUTUMN, 4);
+        told.lossTimes = learned;
+        CoreReading reading = new CoreReading(day, celsius);
+        Fit fit = new Fit(told);
+        double rate = fit.bias(told, reading);
+        Fit.Match match = fit.match(told, reading, List.of());
+        assertEquals(learned, told.lossTimes, "the run itself is left alone");
+        double found = cost(told, match.rate(), match.loss(), reading);
+        assertTrue(found <= cost(told, rate, learned, reading) + 1e-9, "the loss as it was: " + match);
+        Run plain = new Run(told);
+        plain.rateTimes = rate;
+        plain.liveOn(day + 1, List.of(), one -> {});
+        double[] factors =
+                plain.s.temperature[0] < celsius ? new double[] {0.8, 0.6, 0.4} : new double[] {1.3, 1.7, 2.5};
+        if (match.loss() == learned) {
+            return;
+        }
+        for (double factor : factors) {
+            double loss = Math.max(0.3, Math.min(2.5, learned * factor));
+            for (double other : new double[] {rate, 0.6, 1, 1.6}) {
+                assertTrue(found <= cost(told, other, loss, reading) + 1e-9, other + " and " + loss + ": " + match);
+            }
+        }
+    }
+
+    /** Two days tell a slow loss from a fast decay, one does not. */
+    @Test
+    void theLossIsLookedAtFromTwoDaysOn() {
+        Run from = run(TOLD, AUTUMN, 40);
+        Fit fit = new Fit(from);
+        assertEquals(1, fit.match(from, new CoreReading(41, 75), List.of()).loss());
+        assertTrue(fit.match(from, new CoreReading(42, 75), List.of()).loss() < 1);
+    }
+
+    /** A core of 40 °C is too warm for a pile to be called draughty, a hair less is not. */
+    @Test
+    void aWarmPileIsNotCalledDraughty() {
+        PileState small = PileState.cube(Fixtures.good(0.3), 12, Envelope.slatted());
+        Run hot = run(small.losing(0.3), Weather.constant(8, 20), 8);
+        hot.lossTimes = 1;
+        Fit fit = new Fit(hot);
+        assertEquals(1, fit.match(hot, new CoreReading(11, 40), List.of()).loss());
+        assertTrue(fit.match(hot, new CoreReading(11, 39.9), List.of()).loss() > 1);
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -104,10 +105,14 @@ class RetraceTest {
         List<CoreReading> readings = List.of(new CoreReading(2, -20), new CoreReading(6, -20), new CoreReading(9, -20));
         StateMark wet = new StateMark(4, OptionalDouble.of(0.64), OptionalDouble.empty());
         StateMark dry = new StateMark(6, OptionalDouble.of(0.45), OptionalDouble.empty());
+        StateMark last = new StateMark(11, OptionalDouble.of(0.55), OptionalDouble.empty());
+        double[] later = frozen(readings, List.of(last, dry, wet), 12).course().series(Day::moistureMean);
+        assertEquals(0.55, later[11], 0.003, "one after the last reading as well");
         Retrace r = frozen(readings, List.of(dry, wet), 12);
         double[] moisture = r.course().series(Day::moistureMean);
         for (int d = 0; d < 12; d++) {
             assertEquals(d < 4 ? 0.58 : d < 6 ? 0.64 : 0.45, moisture[d], 0.003, "day " + d);
+            assertEquals(d < 11 ? moisture[d] : 0.55, later[d], 0.003, "day " + d);
         }
         double dryKg = r.course().days().get(0).dryKg();
         assertEquals(
@@ -206,6 +211,63 @@ class RetraceTest {
         assertEquals(1, r.now().stage().rate(), 1e-9);
     }
 
+    /** Only what is done inside the pile on the very day puts a reading back to the evening before. */
+    @Test
+    void aReadingStaysOnItsDayUnlessThePileWasDugThatDay() {
+        CoreReading cool = new CoreReading(10, 20);
+        assertEquals(20, withReading(cool, new Event.Turn(10)).days().get(9).coreC(), 1e-6);
+        for (Event other : List.of(
+                new Event.Turn(9), new Event.Turn(11), new Event.Cover(10, Envelope.bare()), new Event.Loosen(10))) {
+            Course course = withReading(cool, other);
+            assertEquals(20, course.days().get(10).coreC(), 1e-6, other.toString());
+            assertTrue(Math.abs(course.days().get(9).coreC() - 20) > 0.01, other + ": the evening before was another");
+        }
+        Course first = withReading(new CoreReading(0, 20), new Event.Turn(0));
+        assertEquals(20, first.days().get(0).coreC(), 0.05, "there is no evening before the first day");
+    }
+
+    private static Course withReading(CoreReading reading, Event event) {
+        return Retrace.of(new Setup(TOLD, AUTUMN, List.of(event), List.of(), 14), List.of(reading), Fixtures.STANDARD)
+                .course();
+    }
+
+    /** One reading after twenty days: the rate it asks for, drawn to that of the recipe, which counts as five days. */
+    @Test
+    void theRecipeCountsAsFiveDaysOfReadings() {
+        CoreReading reading = new CoreReading(20, 25);
+        Run run = new Run(TOLD, AUTUMN, List.of(), Fixtures.STANDARD, Run.SHELLS);
+        double rate = new Fit(run).match(run, reading, List.of()).rate();
+        assertTrue(rate < 0.9, "rate " + rate);
+        double days = IntStream.rangeClosed(0, 20)
+                .mapToDouble(d -> Math.exp(-d / 21.0))
+                .sum();
+        double expected = Math.pow(rate, days / (days + 5));
+        assertEquals(
+                expected, read(List.of(reading), List.of(), 40).now().stage().rate(), 1e-9);
+    }
+
+    /** What is so of the innermost shell alone is so of its share of the volume. */
+    @Test
+    void whatLivesInThePileIsTakenTogetherByVolume() {
+        Run run = new Run(TOLD, AUTUMN, List.of(), Fixtures.STANDARD, Run.SHELLS);
+        double[][] all = {run.s.mesophiles, run.s.thermophiles, run.s.reach, run.s.acid};
+        for (int k = 0; k < all.length; k++) {
+            Arrays.fill(all[k], 0);
+            all[k][k] = 0.5;
+        }
+        PileState now = new Way(run, List.of(), List.of(), List.of()).now();
+        Vigour vigour = now.stage().vigour().orElseThrow();
+        double[] told = {
+            vigour.mesophiles(),
+            vigour.thermophiles(),
+            vigour.reach(),
+            now.matter().acidIndex()
+        };
+        for (int k = 0; k < all.length; k++) {
+            assertEquals(0.5 * run.s.volume[k] / TOLD.matter().volumeM3(), told[k], 1e-12, "figure " + k);
+        }
+    }
+
     /** What is found on the day of a reading must not cut the fit off from the days before it. */
     @Test
     void aMarkOnTheDayOfAReadingLeavesTheFitItsDays() {
@@ -233,6 +295,34 @@ class RetraceTest {
                 List.of(),
                 Fixtures.STANDARD);
         assertTrue(turned.course().days().get(19).volumeM3() < later, "a turn may have made it larger since");
+    }
+
+    /** A turn after the later size, or before the reading from which the way is taken on, and a cover make no difference. */
+    @Test
+    void onlyWhatMakesThePileLargerMeanwhileLetsItHaveBeenSmaller() {
+        double later = 0.93;
+        List<StateMark> marks = List.of(StateMark.size(30, later));
+        for (Event other : List.of(new Event.Turn(35), new Event.Cover(20, Envelope.bare()))) {
+            Setup told = new Setup(TOLD, AUTUMN, List.of(other), marks, 40);
+            Course course = Retrace.of(told, List.of(), Fixtures.STANDARD).course();
+            for (int d = 0; d <= 29; d++) {
+                assertTrue(course.days().get(d).volumeM3() >= later - 1e-9, other + ", day " + d);
+            }
+        }
+        Setup early = new Setup(TOLD, AUTUMN, List.of(new Event.Turn(2)), marks, 40);
+        CoreReading reading = new CoreReading(8, 45);
+        Course course = Retrace.of(early, List.of(reading), Fixtures.STANDARD).course();
+        for (int d = 9; d <= 29; d++) {
+            assertTrue(course.days().get(d).volumeM3() >= later - 1e-9, "day " + d);
+        }
+        assertTrue(
+                Retrace.of(early, List.of(), Fixtures.STANDARD)
+                                .course()
+                                .days()
+                                .get(29)
+                                .volumeM3()
+                        < later,
+                "without the reading the turn lies between");
     }
 
     @Test

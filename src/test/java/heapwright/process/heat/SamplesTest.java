@@ -205,6 +205,47 @@ class SamplesTest {
         even(only(5, 0.4), d -> Math.log(d.respiration() / usual), -0.4, 0.4, 0.03);
     }
 
+    /** What a sample is not sure of lies between the two ends of its spread, and so does the core of the first day; both are come near to. */
+    private static void between(Spread spread, Course low, Course high) {
+        double[] all = run(spread, 64).courses().stream()
+                .mapToDouble(c -> c.days().get(0).coreC())
+                .sorted()
+                .toArray();
+        double least = Math.min(low.days().get(0).coreC(), high.days().get(0).coreC());
+        double most = Math.max(low.days().get(0).coreC(), high.days().get(0).coreC());
+        double hair = 1e-3;
+        String told = least + " to " + most + ": " + Arrays.toString(all);
+        assertTrue(all[0] >= least - hair && all[63] <= most + hair, told);
+        assertTrue(all[63] - all[0] > 0.9 * (most - least), told);
+    }
+
+    private static Course course(PileState pile, Constants constants) {
+        return HeatModel.run(pile, MILD, List.of(), 1, constants);
+    }
+
+    @Test
+    void noSampleLiesBeyondTheEndsOfASpread() {
+        Constants.Kinetics k = Fixtures.STANDARD.kinetics();
+        Constants.Transport t = Fixtures.STANDARD.transport();
+        Matter m = PILE.matter();
+        between(
+                only(4, 0.5),
+                course(PILE.with(m.withPieces(4 * Math.exp(-0.5))), Fixtures.STANDARD),
+                course(PILE.with(m.withPieces(4 * Math.exp(0.5))), Fixtures.STANDARD));
+        between(
+                only(6, 5),
+                course(PILE, Fixtures.STANDARD.with(k.varied(1, 1, k.shiftC() - 5))),
+                course(PILE, Fixtures.STANDARD.with(k.varied(1, 1, k.shiftC() + 5))));
+        between(
+                only(7, 0.5),
+                course(PILE, Fixtures.STANDARD.with(t.varied(0.5, 1))),
+                course(PILE, Fixtures.STANDARD.with(t.varied(1.5, 1))));
+        between(
+                only(8, 5),
+                course(PILE, Fixtures.STANDARD.with(t.varied(1, 0.2))),
+                course(PILE, Fixtures.STANDARD.with(t.varied(1, 5))));
+    }
+
     private static double spreadOf(Spread spread) {
         Range core = run(spread, 32).range(c -> c.last().coreC());
         return core.high() - core.low();
@@ -229,6 +270,40 @@ class SamplesTest {
                         .distinct()
                         .count());
         assertEquals(one, run(only(10, 4), 4));
+    }
+
+    /** Some now and the rest later are all of them, so that what is known already need not be run again. */
+    @Test
+    void samplesCanBeTakenInParts() {
+        Ensemble whole = run(Spread.usual(), 8);
+        Ensemble begun = run(Spread.usual(), 3);
+        Ensemble rest = Ensemble.run(PILE, MILD, List.of(), 3, Fixtures.STANDARD, Spread.usual(), 3, 8);
+        assertEquals(5, rest.courses().size());
+        assertEquals(whole, begun.and(rest));
+        assertEquals(begun, whole.first(3));
+        assertEquals(
+                8,
+                whole.courses().stream().map(c -> c.last().massKg()).distinct().count(),
+                "no sample twice");
+        Ensemble cut = whole.cut(2);
+        assertEquals(8, cut.courses().size());
+        for (int i = 0; i < 8; i++) {
+            assertEquals(
+                    whole.courses().get(i).days().subList(0, 2),
+                    cut.courses().get(i).days());
+        }
+        assertEquals(whole, whole.cut(9), "there are only three days");
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Ensemble.run(PILE, MILD, List.of(), 3, Fixtures.STANDARD, Spread.none(), 3, 3));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Ensemble.run(PILE, MILD, List.of(), 3, Fixtures.STANDARD, Spread.none(), 3, 4097));
+        assertEquals(
+                1,
+                Ensemble.run(PILE, MILD, List.of(), 1, Fixtures.STANDARD, Spread.none(), 3, 4)
+                        .courses()
+                        .size());
     }
 
     @Test

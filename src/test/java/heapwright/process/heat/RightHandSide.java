@@ -5,7 +5,7 @@ package heapwright.process.heat;
  * day's steady weather, with the oxygen balance solved to the end and no daily rounding-off. The fast course must agree
  * with what such an integrator makes of them. For one thread.
  */
-public final class RightHandSide {
+final class RightHandSide {
     private static final double DAY_S = 86400;
 
     private final Shells shells;
