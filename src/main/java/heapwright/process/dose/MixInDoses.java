@@ -17,6 +17,9 @@ final class MixInDoses {
     /** What lies at hand and falls short of the aim is the dose where it goes this part of the way, percent; judgement. */
     private static final double WORTH_THE_WAY = 25;
 
+    /** What brings less than a gram of carbon beyond the aim in a kilogram binds nothing; judgement. */
+    private static final double LEAST_BINDING = 0.001;
+
     private MixInDoses() {}
 
     static DoseAmount greens(DoseContext context) {
@@ -72,7 +75,8 @@ final class MixInDoses {
         Optional<Choice> choice = Choice.first(
                 context,
                 material -> material.group() == Material.Group.CARBON_RICH
-                        && material.carbonToNitrogen().typical() > limits.of(Limit.CN_SLOW),
+                        && material.carbonToNitrogen().typical() > limits.of(Limit.CN_SLOW)
+                        && binding(material, aim) > LEAST_BINDING,
                 "straw-general",
                 "leaves-mixed",
                 "leaves-old-brown",
@@ -84,8 +88,7 @@ final class MixInDoses {
             return DoseAmount.none(Dose.BIND_NITROGEN, Optional.empty(), Cap.NO_MATERIAL, pile);
         }
         Material material = choice.get().material();
-        Composition of = Composition.ofSeason(material);
-        Band full = surplus.times(aim / (of.carbon() - aim * of.nitrogen()));
+        Band full = surplus.times(aim / binding(material, aim));
         Ceiling held = Ceiling.of(full)
                 .under(WaterDoses.shareOfVolumeKg(context, material), Cap.SHARE_OF_PILE)
                 .under(choice.get().availableKg(), Cap.AT_HAND);
@@ -156,6 +159,12 @@ final class MixInDoses {
     }
 
     /** Whether a material has more than so many parts of carbon to one of nitrogen, of what can decay in a season. */
+    /** Carbon beyond what its own nitrogen takes at the aim, kg a kg; own figures may leave it none. */
+    private static double binding(Material material, double aim) {
+        Composition of = Composition.ofSeason(material);
+        return of.carbon() - aim * of.nitrogen();
+    }
+
     private static Predicate<Material> leanerThan(double ratio) {
         return material -> {
             Composition of = Composition.ofSeason(material);

@@ -247,6 +247,24 @@ class AheadTest {
     }
 
     @Test
+    @DisplayName("is as unsure on its first day as on others where nothing was measured that day")
+    void unsureFromTheFirstDay() {
+        Ahead old = FORECASTER.ahead(WinterPiles.good(core("2026-11-01", 50))).orElseThrow();
+        assertTrue(old.core().high()[0] - old.core().low()[0] > 5, "K on the first day");
+        Ahead today = FORECASTER.ahead(WinterPiles.good(core("2026-11-05", 50))).orElseThrow();
+        assertEquals(0, today.core().high()[0] - today.core().low()[0], 0.2);
+        assertEquals(LocalDate.of(2026, 11, 15), today.now().date(10));
+    }
+
+    @Test
+    @DisplayName("says day by day what will hold it back, to the end of the look ahead")
+    void heldBack() {
+        Ahead ahead = of("2026-10-10", "2026-10-20", COLD, "");
+        int days = ahead.likely().days().size();
+        assertTrue(!ahead.held().costs(0, days - 1).isEmpty(), "half a year with months of frost costs something");
+    }
+
+    @Test
     @DisplayName("carries on the rate that the readings taught")
     void learnedRate() {
         String slow = core("2026-10-18", 22) + "," + core("2026-10-26", 20) + "," + core("2026-11-05", 18);

@@ -8,10 +8,12 @@ import static heapwright.process.mixture.TestMaterials.MANURE;
 import static heapwright.process.mixture.TestMaterials.STALKS;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.TestPile;
 import heapwright.knowledge.Dose;
+import heapwright.knowledge.Figure;
 import heapwright.knowledge.KeepOutClass;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
@@ -32,6 +34,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DoseCalculatorTest {
 
@@ -384,6 +388,45 @@ class DoseCalculatorTest {
                         .material()
                         .orElseThrow()
                         .id());
+    }
+
+    /** Own straw of which carbon is typed as nothing, or as hardly anything, binds nothing; common sense, no source. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1e-9, 1e-300})
+    void strawWithoutCarbonIsNotChosenToBindNitrogen(double carbonPct) {
+        Material straw = TestMaterials.STRAW;
+        Figure none = TestMaterials.f(carbonPct, carbonPct, carbonPct);
+        Material hollow = new Material(
+                "hollow-straw",
+                "x",
+                Material.Group.CARBON_RICH,
+                List.of(),
+                straw.carbonToNitrogen(),
+                none,
+                TestMaterials.f(0, 0, 0),
+                false,
+                straw.moisturePct(),
+                straw.densityKgM3(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                straw.traits(),
+                List.of(),
+                Optional.empty(),
+                "");
+        Materials materials = Materials.of(java.util.Map.of("hollow-straw", hollow, "leaves-mixed", LEAVES));
+        PileStock rich = PileStock.of(CALCULATOR.mix(List.of(Portion.ofKilograms(GRASS, 30))));
+        DoseAmount amount = DoseCalculator.calculate(
+                Dose.BIND_NITROGEN,
+                new DoseContext(
+                        rich,
+                        Shape.of(Container.unknown(), 1),
+                        LIMITS,
+                        materials,
+                        List.of(new Stock("hollow-straw", Optional.empty())),
+                        TestDoses.OCTOBER,
+                        false));
+        assertNotEquals(Optional.of("hollow-straw"), amount.material().map(Material::id));
     }
 
     private static PileStock measured(double moisturePct) {

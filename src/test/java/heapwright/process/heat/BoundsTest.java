@@ -18,7 +18,10 @@ class BoundsTest {
     private static Course course(Bounds... bounds) {
         List<StateMark> marks =
                 List.of(bounds).stream().map(b -> StateMark.noticed(0, b)).toList();
-        return Retrace.of(GOOD, Weather.constant(12, DAYS), List.of(), List.of(), marks, DAYS, Constants.standard())
+        return Retrace.of(
+                        new Setup(GOOD, Weather.constant(12, DAYS), List.of(), marks, DAYS),
+                        List.of(),
+                        Constants.standard())
                 .course();
     }
 
