@@ -5,6 +5,7 @@ import heapwright.knowledge.Knowledge;
 import heapwright.pile.Pile;
 import heapwright.pile.PileWriter;
 import heapwright.report.AdviceJson;
+import heapwright.report.FirstPage;
 import heapwright.report.TextReport;
 import heapwright.report.Words;
 import java.io.IOException;
@@ -38,6 +39,9 @@ final class AskCommand implements Callable<Integer> {
 
     @Mixin
     private OutputOptions output;
+
+    @Mixin
+    private Length length;
 
     @Option(
             names = "--save",
@@ -73,7 +77,11 @@ final class AskCommand implements Callable<Integer> {
             terminal.out().println(new AdviceJson(words, Workshop.version()).write(advice, false));
         } else {
             terminal.out().println();
-            terminal.out().print(new TextReport(words, terminal.bold()).write(advice));
+            terminal.out()
+                    .print(
+                            length.full
+                                    ? new TextReport(words, terminal.bold()).write(advice)
+                                    : new FirstPage(words, terminal.bold()).write(advice));
         }
         if (save != null) {
             write(pile, words);

@@ -6,6 +6,7 @@ import heapwright.pile.Pile;
 import heapwright.report.AuditJson;
 import heapwright.report.AuditReport;
 import heapwright.report.AuditTable;
+import heapwright.report.FirstPageOfAudit;
 import heapwright.report.Words;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -37,6 +38,9 @@ final class AuditCommand implements Callable<Integer> {
 
     @Mixin
     private OutputOptions output;
+
+    @Mixin
+    private Length length;
 
     @Option(names = "--table", description = "Write only the numbers, as a plain table.")
     private boolean table;
@@ -74,7 +78,11 @@ final class AuditCommand implements Callable<Integer> {
         } else if (table && audit.alarm().isEmpty()) {
             terminal.out().print(new AuditTable(words).write(audit));
         } else {
-            terminal.out().print(new AuditReport(words, terminal.bold()).write(audit));
+            terminal.out()
+                    .print(
+                            length.full
+                                    ? new AuditReport(words, terminal.bold()).write(audit)
+                                    : new FirstPageOfAudit(words, terminal.bold()).write(audit));
         }
         return Program.OK;
     }

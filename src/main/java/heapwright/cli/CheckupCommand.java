@@ -4,6 +4,7 @@ import heapwright.advice.Advice;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Pile;
 import heapwright.report.AdviceJson;
+import heapwright.report.FirstPage;
 import heapwright.report.TextReport;
 import heapwright.report.TraceReport;
 import heapwright.report.Words;
@@ -21,6 +22,7 @@ import picocli.CommandLine.Parameters;
         footerHeading = "%nExamples:%n",
         footer = {
             "  heapwright checkup pile.json",
+            "  heapwright checkup --full pile.json",
             "  heapwright checkup --units us pile.json",
             "  heapwright checkup --json - < pile.json",
             "  heapwright checkup --why-not frozen-in pile.json"
@@ -37,6 +39,9 @@ final class CheckupCommand implements Callable<Integer> {
 
     @Mixin
     private OutputOptions output;
+
+    @Mixin
+    private Length length;
 
     @Option(names = "--trace", description = "Show every rule that fired, on what and with what result.")
     private boolean trace;
@@ -60,7 +65,11 @@ final class CheckupCommand implements Callable<Integer> {
         } else if (output.json) {
             terminal.out().println(new AdviceJson(words, Workshop.version()).write(advice, trace));
         } else {
-            terminal.out().print(new TextReport(words, terminal.bold()).write(advice));
+            terminal.out()
+                    .print(
+                            length.full || trace
+                                    ? new TextReport(words, terminal.bold()).write(advice)
+                                    : new FirstPage(words, terminal.bold()).write(advice));
             if (trace) {
                 terminal.out().print(new TraceReport(words).whole(advice));
             }

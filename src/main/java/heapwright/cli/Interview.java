@@ -17,6 +17,7 @@ import heapwright.pile.LengthUnit;
 import heapwright.pile.Measured;
 import heapwright.pile.Pile;
 import heapwright.pile.Place;
+import heapwright.report.HeadlineText;
 import heapwright.report.TextReport;
 import heapwright.report.Units;
 import heapwright.report.Words;
@@ -81,7 +82,7 @@ final class Interview {
                 break;
             }
             say("");
-            say(new TextReport(words, false).headline(advice));
+            say(new HeadlineText(words).of(advice));
             if (!ask(open.get(0), advice.pile().container().kind())) {
                 break;
             }

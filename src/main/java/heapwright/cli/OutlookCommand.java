@@ -7,6 +7,7 @@ import heapwright.knowledge.Knowledge;
 import heapwright.pile.Pile;
 import heapwright.report.CourseChart;
 import heapwright.report.CourseView;
+import heapwright.report.FirstPageOfOutlook;
 import heapwright.report.ModelJson;
 import heapwright.report.OutlookReport;
 import heapwright.report.Words;
@@ -42,6 +43,9 @@ final class OutlookCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output;
 
+    @Mixin
+    private Length length;
+
     @Option(names = "--chart", paramLabel = "FILE.svg", description = "Draw the course as a picture in this file too.")
     private String chart;
 
@@ -64,7 +68,10 @@ final class OutlookCommand implements Callable<Integer> {
                     .print(
                             output.json
                                     ? new ModelJson(words, Workshop.version()).alarmed(pile, alarm.get()) + "\n"
-                                    : new OutlookReport(words, terminal.bold()).alarmed(pile, alarm.get()));
+                                    : length.full
+                                            ? new OutlookReport(words, terminal.bold()).alarmed(pile, alarm.get())
+                                            : new FirstPageOfOutlook(words, terminal.bold())
+                                                    .alarmed(pile, alarm.get()));
             return Program.OK;
         }
         Forecaster forecaster = new Forecaster(knowledge);
@@ -82,7 +89,11 @@ final class OutlookCommand implements Callable<Integer> {
         if (output.json) {
             terminal.out().println(new ModelJson(words, Workshop.version()).outlook(ahead));
         } else {
-            terminal.out().print(report.write(ahead));
+            terminal.out()
+                    .print(
+                            length.full
+                                    ? report.write(ahead)
+                                    : new FirstPageOfOutlook(words, terminal.bold()).write(ahead));
         }
         return Program.OK;
     }

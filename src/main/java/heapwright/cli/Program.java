@@ -105,6 +105,9 @@ public final class Program {
         commands.put(OutlookCommand.NAME, () -> new OutlookCommand(terminal, workshop));
         commands.put(AuditCommand.NAME, () -> new AuditCommand(terminal, workshop));
         commands.put(AskCommand.NAME, () -> new AskCommand(terminal, workshop, Clock.systemDefaultZone()));
+        commands.put(NoteCommand.NAME, () -> new NoteCommand(terminal, workshop, Clock.systemDefaultZone()));
+        commands.put(HistoryCommand.NAME, () -> new HistoryCommand(terminal, workshop));
+        commands.put(DueCommand.NAME, () -> new DueCommand(terminal, workshop, Clock.systemDefaultZone()));
         commands.put(CasesCommand.NAME, () -> new CasesCommand(terminal, workshop));
         commands.put(MaterialsCommand.NAME, () -> new MaterialsCommand(terminal, workshop));
         commands.put(SignsCommand.NAME, () -> new SignsCommand(terminal, workshop));

@@ -8,6 +8,7 @@ import heapwright.pile.Pile;
 import heapwright.report.AdviceJson;
 import heapwright.report.CourseChart;
 import heapwright.report.CourseView;
+import heapwright.report.FirstPageOfWhy;
 import heapwright.report.WhyReport;
 import heapwright.report.Words;
 import java.util.concurrent.Callable;
@@ -35,6 +36,9 @@ final class WhyCommand implements Callable<Integer> {
 
     @Mixin
     private OutputOptions output;
+
+    @Mixin
+    private Length length;
 
     @Option(names = "--chart", paramLabel = "FILE.svg", description = "Draw the course as a picture in this file too.")
     private String chart;
@@ -69,7 +73,11 @@ final class WhyCommand implements Callable<Integer> {
         if (output.json) {
             terminal.out().println(new AdviceJson(words, Workshop.version()).write(advice, true));
         } else {
-            terminal.out().print(new WhyReport(words, terminal.bold()).write(advice));
+            terminal.out()
+                    .print(
+                            length.full
+                                    ? new WhyReport(words, terminal.bold()).write(advice)
+                                    : new FirstPageOfWhy(words, terminal.bold()).write(advice));
         }
         return Program.OK;
     }

@@ -13,6 +13,7 @@ import java.util.function.UnaryOperator;
  * @param how how to do it
  * @param urgency how soon
  * @param effort the work it takes
+ * @param gear what to fetch for it besides the stuff of its dose
  * @param risk what it may cost the pile or the person
  * @param effectDays days of progress it wins where it fits: low, likely, high; judgement
  * @param dose the calculation that gives its amount, if it has one
@@ -34,6 +35,7 @@ public record RemedyInfo(
         String how,
         Urgency urgency,
         Effort effort,
+        List<Gear> gear,
         Risk risk,
         Effect effectDays,
         Optional<Dose> dose,
@@ -56,6 +58,7 @@ public record RemedyInfo(
                 .map(w -> told(
                         w.name(),
                         w.how(),
+                        w.gear(),
                         w.withoutDose() ? Optional.empty() : dose,
                         w.expect().orElse(expect),
                         w.otherwise().orElse(otherwise),
@@ -78,6 +81,7 @@ public record RemedyInfo(
         return told(
                 name,
                 wording.apply(how),
+                gear,
                 dose,
                 wording.apply(expect),
                 wording.apply(otherwise),
@@ -87,6 +91,7 @@ public record RemedyInfo(
                                 w.kinds(),
                                 w.name(),
                                 wording.apply(w.how()),
+                                w.gear(),
                                 w.expect().map(wording),
                                 w.otherwise().map(wording),
                                 wording.apply(w.notWhen()),
@@ -98,6 +103,7 @@ public record RemedyInfo(
     private RemedyInfo told(
             String title,
             String doing,
+            List<Gear> fetched,
             Optional<Dose> amount,
             String sign,
             String failing,
@@ -109,6 +115,7 @@ public record RemedyInfo(
                 doing,
                 urgency,
                 effort,
+                fetched,
                 risk,
                 effectDays,
                 amount,
@@ -136,6 +143,7 @@ public record RemedyInfo(
      * @param kinds the kinds
      * @param name what to do, in one line
      * @param how how to do it
+     * @param gear what to fetch for it so
      * @param expect what to look for afterwards, where it is something else than usual
      * @param otherwise what to do where that is not to be seen, where it is something else than usual
      * @param notWhen when not to do it
@@ -146,6 +154,7 @@ public record RemedyInfo(
             List<Container.Kind> kinds,
             String name,
             String how,
+            List<Gear> gear,
             Optional<String> expect,
             Optional<String> otherwise,
             String notWhen,
@@ -153,6 +162,7 @@ public record RemedyInfo(
             boolean withoutDose) {
 
         public Way {
+            gear = List.copyOf(gear);
             stuff = List.copyOf(stuff);
         }
     }

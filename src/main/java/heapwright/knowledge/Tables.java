@@ -20,6 +20,7 @@ final class Tables {
     private final Row.Ids<CauseInfo.Kind> kinds = Row.Ids.of(CauseInfo.Kind.values());
     private final Row.Ids<Danger> dangers = Row.Ids.of(Danger.values());
     private final Row.Ids<Remedy> remedies = Row.Ids.of(Remedy.values());
+    private final Row.Ids<Gear> gears = Row.Ids.of(Gear.values());
     private final Row.Ids<RemedyInfo.Urgency> urgencies = Row.Ids.of(RemedyInfo.Urgency.values());
     private final Row.Ids<RemedyInfo.Risk> risks = Row.Ids.of(RemedyInfo.Risk.values());
     private final Row.Ids<Dose> doses = Row.Ids.of(Dose.values());
@@ -95,6 +96,7 @@ final class Tables {
                 row.text("how"),
                 row.one("urgency", urgencies),
                 row.row("effort", e -> new RemedyInfo.Effort(e.whole("minutes"), e.flag("heavy"))),
+                row.several("gear", gears),
                 row.one("risk", risks),
                 row.row(
                         "effectDays",
@@ -108,7 +110,7 @@ final class Tables {
                 row.row("does", Tables::does),
                 row.several("undoes", remedies),
                 row.textIfAny("alternatives"),
-                row.rowsIfAny("ways", Tables::way),
+                row.rowsIfAny("ways", this::way),
                 row.texts("sources"),
                 known(row));
     }
@@ -238,11 +240,12 @@ final class Tables {
         return new Figure(row.number("low"), row.number("typical"), row.number("high"), row.text("source"), known(row));
     }
 
-    private static RemedyInfo.Way way(Row row) {
+    private RemedyInfo.Way way(Row row) {
         return new RemedyInfo.Way(
                 row.texts("kinds").stream().map(kind -> kind(row, kind)).toList(),
                 row.text("name"),
                 row.text("how"),
+                row.several("gear", gears),
                 row.textIfAny("expect"),
                 row.textIfAny("otherwise"),
                 row.text("notWhen"),

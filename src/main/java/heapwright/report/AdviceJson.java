@@ -58,7 +58,7 @@ public final class AdviceJson {
         root.put("asOf", advice.pile().asOf().toString());
         root.put("built", advice.pile().built().toString());
         root.put("builtAssumed", advice.pile().builtAssumed());
-        root.put("headline", new TextReport(words, false).headline(advice));
+        root.put("headline", new HeadlineText(words).of(advice));
         ArrayNode toCheck = root.putArray("toCheck");
         if (advice.alarm().isEmpty()) {
             words.toCheck(advice.pile()).forEach(toCheck::add);

@@ -7,6 +7,7 @@ import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -40,15 +41,39 @@ public final class AlarmText {
         body(page, alarm);
     }
 
+    /** The headline, the steps with how they are done, and the titles of the cautions: what a first page holds. */
+    void inShort(Sheet page, Alarm alarm) {
+        page.paragraph(0, 0, headline(alarm));
+        steps(page, alarm);
+        page.heading(words.text("section.careful"));
+        alarm.cautions().stream()
+                .map(c -> words.knowledge().cautions().get(c))
+                .sorted(Comparator.comparing(CautionInfo::severity))
+                .limit(JobText.CARE)
+                .forEach(c -> page.paragraph(
+                        0, INDENT, "- " + words.word("severity", c.severity()) + ": " + Words.withoutStop(c.title())));
+    }
+
     /** The same without the headline. */
     void body(Sheet page, Alarm alarm) {
+        steps(page, alarm);
+        because(page, alarm);
+        inFull(page, alarm);
+        questions(page, alarm);
+        page.heading(words.text("section.when-safe"));
+        over(alarm).forEach(l -> page.paragraph(0, INDENT, "- " + l));
+    }
+
+    private void steps(Sheet page, Alarm alarm) {
         page.heading(words.text("section.first"));
         for (int i = 0; i < alarm.steps().size(); i++) {
             RemedyInfo info =
                     words.knowledge().remedies().get(alarm.steps().get(i).remedy());
             page.paragraph(0, INDENT, (i + 1) + ". " + info.name() + ". " + info.how());
         }
-        because(page, alarm);
+    }
+
+    private void inFull(Sheet page, Alarm alarm) {
         page.heading(words.text("section.careful"));
         alarm.cautions().forEach(c -> {
             CautionInfo info = words.knowledge().cautions().get(c);
@@ -58,9 +83,6 @@ public final class AlarmText {
                     "- " + words.word("severity", info.severity()) + ": " + Words.withoutStop(info.title()) + ". "
                             + info.text());
         });
-        questions(page, alarm);
-        page.heading(words.text("section.when-safe"));
-        over(alarm).forEach(l -> page.paragraph(0, INDENT, "- " + l));
     }
 
     /** Why each danger stands, a line a rule. */

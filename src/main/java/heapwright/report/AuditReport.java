@@ -118,7 +118,7 @@ public final class AuditReport {
                 .orElse("");
     }
 
-    private void out(Sheet page, Audit audit) {
+    void out(Sheet page, Audit audit) {
         List<Material> also = audit.proposal().map(Proposal::leftOut).orElse(List.of()).stream()
                 .filter(m -> !audit.barred().contains(m))
                 .toList();

@@ -40,15 +40,38 @@ final class BuildText {
         this.days = new Days(words);
     }
 
+    /** How much of the plan is told. */
+    enum Part {
+        /** All of it. */
+        ALL,
+        /** The building, without the weeks after it. */
+        BUILDING,
+        /** What to cut and soak, and the layers. */
+        LAYERS
+    }
+
     void write(Sheet page, Proposal.Build build) {
+        write(page, build, Part.ALL, true);
+    }
+
+    /** The plan, or the part of it that a first page holds. */
+    void write(Sheet page, Proposal.Build build, Part part, boolean sized) {
         BuildPlan plan = build.plan();
         page.heading(words.text("audit.section.build"));
         build.countsOn().ifPresent(m -> page.paragraph(0, 0, words.text("audit.build.counts-on", portions.name(m))));
-        page.paragraph(0, 0, size(plan));
-        int number = 1;
-        for (String step : steps(plan)) {
-            page.paragraph(0, INDENT, number++ + ". " + step);
+        if (sized) {
+            page.paragraph(0, 0, size(plan));
         }
+        int number = 1;
+        for (String step : steps(plan, part)) {
+            page.paragraph(0, INDENT, number++ + ". " + (part == Part.LAYERS ? firstSentence(step) : step));
+        }
+    }
+
+    /** What is to be done without why. */
+    private static String firstSentence(String step) {
+        int end = step.indexOf(". ");
+        return end < 0 ? step : step.substring(0, end + 1);
     }
 
     private String size(BuildPlan plan) {
@@ -70,7 +93,7 @@ final class BuildText {
                 : told + " " + words.text(plan.fit() == Fit.OVER ? "audit.build.over" : "audit.build.part");
     }
 
-    private List<String> steps(BuildPlan plan) {
+    private List<String> steps(BuildPlan plan, Part part) {
         List<String> steps = new ArrayList<>();
         plan.cuts().stream().map(Cut::woody).distinct().sorted().forEach(woody -> steps.add(cut(plan, woody)));
         if (!plan.soak().isEmpty()) {
@@ -79,7 +102,10 @@ final class BuildText {
         if (pile.container().kind() == Kind.TUMBLER) {
             fill(steps, plan);
         } else {
-            pileUp(steps, plan);
+            pileUp(steps, plan, part);
+        }
+        if (part != Part.ALL) {
+            return steps;
         }
         steps.add(words.text(
                         "audit.build.check",
@@ -98,7 +124,7 @@ final class BuildText {
     }
 
     /** A heap or a bin is built from below. */
-    private void pileUp(List<String> steps, BuildPlan plan) {
+    private void pileUp(List<String> steps, BuildPlan plan, Part part) {
         steps.add(
                 plan.base().isEmpty()
                         ? words.text("audit.build.no-base")
@@ -108,11 +134,17 @@ final class BuildText {
             boolean sprinkled = plan.layers().stream().anyMatch(l -> l.role() == Role.SPRINKLE);
             steps.add(sprinkled ? round : round + " " + words.text("audit.build.sprinkle"));
         }
+        if (part == Part.LAYERS && plan.waterPerRound() <= 0 && plan.feeds().isEmpty()) {
+            return;
+        }
         steps.add(
                 plan.waterPerRound() > 0
                         ? words.text("audit.build.water", words.figures().volume(plan.waterPerRound()))
                         : words.text("audit.build.mix"));
         plan.feeds().forEach(f -> steps.add(feed(f, plan.waterPerRound() * plan.rounds())));
+        if (part == Part.LAYERS) {
+            return;
+        }
         if (plan.layers().stream().anyMatch(this::isWoody)) {
             steps.add(words.text("audit.build.woody"));
         }

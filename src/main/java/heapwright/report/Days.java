@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Writes days in full, so that nobody takes the month for the day. */
-final class Days {
+public final class Days {
 
     private final DateTimeFormatter day;
 
-    Days(Words words) {
+    public Days(Words words) {
         this.day = DateTimeFormatter.ofPattern("d MMMM yyyy", words.catalogue().locale());
     }
 
-    String of(LocalDate date) {
+    public String of(LocalDate date) {
         return date.format(day);
     }
 

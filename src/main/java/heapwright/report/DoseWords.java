@@ -40,6 +40,40 @@ public final class DoseWords {
         return option.doses().stream().flatMap(d -> line(d, pile).stream()).toList();
     }
 
+    /** The amounts of a step as the first page tells them: what to give now, without the span. */
+    List<String> brief(Option option, Pile pile) {
+        return option.doses().stream()
+                .filter(DoseAmount::isNeeded)
+                .map(d -> brief(d, pile))
+                .toList();
+    }
+
+    private String brief(DoseAmount dose, Pile pile) {
+        String what = what(dose);
+        String house = measured(dose, dose.litresEach(), pile);
+        String amount = dose.material().isEmpty()
+                ? words.figures().volume(dose.litresEach().likely())
+                : words.figures().mass(dose.kgEach().likely());
+        String told = dose.parts() == 1
+                ? words.text("dose.brief", house, what, amount)
+                : words.text("dose.brief-split", house, what, amount, dose.parts(), dose.intervalDays());
+        return dose.carrierLitres().likely() > 0
+                ? told + " " + words.text("dose.carrier", likely(dose.carrierLitres()))
+                : portions(dose)
+                        .map(n -> told + " " + words.text("dose.brief-portion", n))
+                        .orElse(told);
+    }
+
+    /** The stuff that the amounts of a step name, each once; water and fresh mix are not fetched. */
+    List<String> stuff(Option option) {
+        return option.doses().stream()
+                .filter(DoseAmount::isNeeded)
+                .flatMap(d -> d.material().stream())
+                .map(words::thing)
+                .distinct()
+                .toList();
+    }
+
     /**
      * One amount in parts, for a page that sets them apart.
      *

@@ -53,7 +53,12 @@ final class JudgementText {
                 .distinct()
                 .forEach(t -> page.paragraph(0, INDENT, "- " + t));
         audit.ownPairs().forEach(p -> page.paragraph(0, INDENT, "- " + pair(p)));
-        audit.ownFigure().ifPresent(own -> page.paragraph(0, INDENT, "- " + shortcut(own)));
+        own(audit).ifPresent(text -> page.paragraph(0, INDENT, "- " + text));
+    }
+
+    /** What became of the C:N that the person worked out; empty where they told none. */
+    Optional<String> own(Audit audit) {
+        return audit.ownFigure().map(this::shortcut);
     }
 
     private String unfit(Judgement judgement, Set<Limit> told) {

@@ -2,7 +2,6 @@ package heapwright.report;
 
 import heapwright.advice.danger.Alarm;
 import heapwright.advice.winter.Ahead;
-import heapwright.advice.winter.Gain;
 import heapwright.advice.winter.Wish;
 import heapwright.pile.Pile;
 import heapwright.process.heat.Bands;
@@ -211,16 +210,24 @@ public final class OutlookReport {
     /** What other ways would buy. */
     public List<PlanLine> plans(Ahead ahead) {
         LocalDate first = ahead.firstDay();
-        return ahead.plans().stream()
-                .map(plan -> new PlanLine(
-                        model.plan(plan, first),
-                        gains.more(plan.gain().moreWarmDays()),
-                        signed(plan.gain().warmerC().likely()),
-                        plan.gain().uncounted()
-                                ? Optional.empty()
-                                : Optional.of(gains.sooner(plan.gain().daysWon())),
-                        words.figures().number(100 * plan.gain().frost().with(), 0)))
-                .toList();
+        return ahead.plans().stream().map(plan -> plan(plan, first)).toList();
+    }
+
+    /** What one other way would buy. */
+    PlanLine plan(Ahead.PlanOutcome plan, LocalDate first) {
+        return new PlanLine(
+                model.plan(plan, first),
+                gains.more(plan.gain().moreWarmDays()),
+                signed(plan.gain().warmerC().likely()),
+                plan.gain().uncounted()
+                        ? Optional.empty()
+                        : Optional.of(gains.sooner(plan.gain().daysWon())),
+                words.figures().number(100 * plan.gain().frost().with(), 0));
+    }
+
+    /** That none of the ways is likely to warm it; empty where one is. */
+    Optional<String> noneOf(Ahead ahead) {
+        return gains.none(ahead.plans().stream().map(Ahead.PlanOutcome::gain).toList(), ahead.firstDay());
     }
 
     /** What is to be said once of all the other ways. */
@@ -228,9 +235,8 @@ public final class OutlookReport {
         if (ahead.plans().isEmpty()) {
             return List.of();
         }
-        List<Gain> won = ahead.plans().stream().map(Ahead.PlanOutcome::gain).toList();
         List<String> all = new ArrayList<>();
-        gains.none(won, ahead.firstDay()).ifPresent(all::add);
+        noneOf(ahead).ifPresent(all::add);
         all.add(words.text(
                 "outlook.plans-note", model.date(ahead.now().date(ahead.now().window()))));
         return all;

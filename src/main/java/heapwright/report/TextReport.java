@@ -2,7 +2,6 @@ package heapwright.report;
 
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
-import heapwright.advice.Headline;
 import heapwright.advice.HomeRemedy;
 import heapwright.advice.Question;
 import heapwright.advice.fact.Contradicts;
@@ -15,7 +14,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Writes advice as plain text: the next step first, then why. */
 public final class TextReport {
@@ -62,7 +60,7 @@ public final class TextReport {
         page.line(
                 0,
                 page.strong(advice.pile().name() + ", " + advice.pile().asOf().format(longDay)));
-        page.paragraph(0, 0, headline(advice));
+        page.paragraph(0, 0, new HeadlineText(words).of(advice));
         if (advice.alarm().isPresent()) {
             alarmed(page, advice);
             return page.toString();
@@ -93,25 +91,6 @@ public final class TextReport {
         text.whenSafe(page, advice);
         page.blank();
         page.paragraph(0, 0, words.text("footer.limits"));
-    }
-
-    /** What stands, in one sentence. */
-    public String headline(Advice advice) {
-        Headline headline = Headline.of(advice, words.knowledge());
-        return switch (headline.kind()) {
-            case DANGER -> new AlarmText(words).headline(advice.alarm().orElseThrow());
-            case MUST_NOT_BE_USED -> words.text("headline.must-not-be-used", names(headline.findings()));
-            case CONTRADICTION -> words.text("headline.contradiction");
-            case TROUBLE -> words.text("headline.trouble", names(headline.findings()));
-            case WELL -> words.text("headline.well", names(headline.findings()));
-            case UNCLEAR -> words.text("headline.unclear");
-        };
-    }
-
-    private String names(List<Finding> findings) {
-        return findings.stream()
-                .map(f -> words.text("fact.cause", words.cause(f.cause()), words.word("grade", f.grade())))
-                .collect(Collectors.joining("; "));
     }
 
     private void contradictions(Layout page, Advice advice) {

@@ -4,16 +4,6 @@ import heapwright.advice.Advice;
 import heapwright.advice.Finding;
 import heapwright.advice.winter.Story;
 import heapwright.knowledge.CauseInfo;
-import heapwright.knowledge.Sign;
-import heapwright.pile.Action;
-import heapwright.pile.Entry;
-import heapwright.pile.Ingredient;
-import heapwright.pile.Measured;
-import heapwright.pile.Pile;
-import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /** Tells why a pile is as it is: its course by day, then each finding with the whole chain behind it. */
@@ -36,14 +26,13 @@ public final class WhyReport {
      */
     public String write(Advice advice) {
         Layout page = new Layout(marked);
-        TextReport summary = new TextReport(words, marked);
         page.line(0, page.strong(advice.pile().name()));
-        page.paragraph(0, 0, summary.headline(advice));
+        page.paragraph(0, 0, new HeadlineText(words).of(advice));
         words.assumed(advice.pile()).ifPresent(told -> page.paragraph(0, 0, told));
         if (advice.alarm().isPresent()) {
             new AlarmText(words).body(page, advice.alarm().get());
             new AlarmText(words).waiting(advice).ifPresent(l -> page.paragraph(0, 3, "- " + l));
-            course(page, advice.pile());
+            new CourseText(words).write(page, advice.pile());
             return page.toString();
         }
         words.toCheck(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
@@ -51,7 +40,7 @@ public final class WhyReport {
             page.heading(words.text("why.answer"));
             page.paragraph(0, 0, model.answer(answer));
         });
-        course(page, advice.pile());
+        new CourseText(words).write(page, advice.pile());
         advice.story().ifPresent(s -> story(page, advice, s));
         findings(page, advice);
         if (!advice.steps().isEmpty()) {
@@ -91,60 +80,6 @@ public final class WhyReport {
             costs.forEach(l -> page.paragraph(0, 2, "- " + l + "."));
         }
         model.premises(story.model()).forEach(l -> page.paragraph(0, 0, l));
-    }
-
-    private void course(Layout page, Pile pile) {
-        page.heading(words.text("why.course"));
-        DateTimeFormatter day =
-                DateTimeFormatter.ofPattern("d MMM yyyy", words.catalogue().locale());
-        page.paragraph(
-                0,
-                4,
-                words.text("why.built", pile.built().format(day), pile.recipe().size()));
-        for (Entry entry : pile.log()) {
-            long age = ChronoUnit.DAYS.between(pile.built(), entry.date());
-            List<String> happened = happened(entry);
-            if (!happened.isEmpty()) {
-                page.paragraph(
-                        0,
-                        4,
-                        words.text("why.day", age, entry.date().format(day)) + " " + String.join("; ", happened) + ".");
-            }
-        }
-    }
-
-    private List<String> happened(Entry entry) {
-        List<String> told = new ArrayList<>();
-        Measured m = entry.measured();
-        Figures figures = words.figures();
-        m.coreC().ifPresent(v -> told.add(words.text("why.core", figures.temperature(v))));
-        m.outdoorC().ifPresent(v -> told.add(words.text("why.outdoor", figures.temperature(v))));
-        m.moisturePct().ifPresent(v -> told.add(words.text("why.moisture", figures.number(v, 0))));
-        m.ph().ifPresent(v -> told.add(words.text("why.ph", figures.number(v, 1))));
-        m.heightM().ifPresent(v -> told.add(words.text("why.height", figures.length(v * 100))));
-        for (Action action : entry.done()) {
-            told.add(words.text("action." + action.token()));
-        }
-        for (Ingredient one : entry.added()) {
-            told.add(words.text("why.added", name(one)));
-        }
-        named(entry.seen()).forEach(told::add);
-        named(entry.notSeen()).forEach(name -> told.add(words.text("why.not", name)));
-        return told;
-    }
-
-    /** Signs by their names, in their usual order; most entries have none. */
-    private List<String> named(List<String> ids) {
-        return ids.isEmpty()
-                ? List.of()
-                : Arrays.stream(Sign.values())
-                        .filter(sign -> ids.contains(sign.id()))
-                        .map(sign -> words.knowledge().signs().get(sign).shortName())
-                        .toList();
-    }
-
-    private String name(Ingredient one) {
-        return words.knowledge().material(one.material()).map(m -> m.name()).orElse(one.material());
     }
 
     private void findings(Layout page, Advice advice) {

@@ -16,6 +16,7 @@ import heapwright.pile.Container;
 import heapwright.pile.Pile;
 import heapwright.pile.Setting;
 import heapwright.report.Catalogue;
+import heapwright.report.HeadlineText;
 import heapwright.report.TextReport;
 import heapwright.report.Units;
 import heapwright.report.Words;
@@ -262,7 +263,7 @@ class DangerPairsTest {
         if (standing.stream().noneMatch(d -> d.id() == pile.threat)) {
             misses.add("another danger: " + standing.get(0).id());
         }
-        String headline = TEXT.headline(advice);
+        String headline = new HeadlineText(WORDS).of(advice);
         boolean named = standing.get(0).id() == Danger.HURT
                 ? headline.startsWith("FIRST: ")
                 : headline.startsWith("DANGER: " + standing.get(0).name());

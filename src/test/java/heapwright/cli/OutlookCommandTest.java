@@ -28,9 +28,11 @@ class OutlookCommandTest {
     void forms() {
         assertEquals(Program.OK, run("", "outlook", WINTER));
         String once = out();
-        assertTrue(once.contains("The course") && once.contains("planning aid") && once.contains("\u00b0C"), once);
+        assertTrue(once.contains("held by") && once.contains("planning aid") && once.contains("\u00b0C"), once);
         assertEquals(Program.OK, run("", "outlook", WINTER));
         assertEquals(once, out());
+        assertEquals(Program.OK, run("", "outlook", "--full", WINTER));
+        assertTrue(out().contains("The course") && out().contains("In figures"), out());
         assertEquals(Program.OK, run("", "outlook", "--units", "us", WINTER));
         assertTrue(out().contains("\u00b0F"), out());
         assertEquals(Program.OK, run("", "outlook", "--json", WINTER));
@@ -74,6 +76,9 @@ class OutlookCommandTest {
     @DisplayName("why says the answer, what the temperatures say and what would have helped")
     void why() {
         assertEquals(Program.OK, run("", "why", WINTER));
+        assertTrue(out().contains("The answer\nSomething is wrong"), out());
+        assertTrue(out().contains("held by") && out().contains("Do first: "), out());
+        assertEquals(Program.OK, run("", "why", "--full", WINTER));
         assertTrue(out().contains("The answer\nSomething is wrong"), out());
         assertTrue(out().contains("What its temperatures say") && out().contains("held by"), out());
         assertTrue(out().contains("What would have kept it warm"), out());

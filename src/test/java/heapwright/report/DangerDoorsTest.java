@@ -41,7 +41,7 @@ class DangerDoorsTest {
     void doors(String noted) throws Exception {
         Pile pile = pile(noted);
         Advice advice = TestPile.ADVISOR.advise(pile);
-        String headline = new TextReport(WORDS, false).headline(advice);
+        String headline = new HeadlineText(WORDS).of(advice);
         assertTrue(headline.startsWith("DANGER: "), headline);
         Map<String, String> doors = new LinkedHashMap<>();
         doors.put("text", new TextReport(WORDS, false).write(advice));
@@ -51,6 +51,13 @@ class DangerDoorsTest {
                 new OutlookReport(WORDS, false).alarmed(pile, advice.alarm().orElseThrow()));
         Audit audit = TestPile.ADVISOR.audit(pile, OptionalDouble.empty()).orElseThrow();
         doors.put("audit", new AuditReport(WORDS, false).write(audit));
+        doors.put("first page", new FirstPage(WORDS, false).write(advice));
+        doors.put("first page of why", new FirstPageOfWhy(WORDS, false).write(advice));
+        doors.put(
+                "first page of outlook",
+                new FirstPageOfOutlook(WORDS, false)
+                        .alarmed(pile, advice.alarm().orElseThrow()));
+        doors.put("first page of audit", new FirstPageOfAudit(WORDS, false).write(audit));
         String json = new AdviceJson(WORDS, "test").write(advice, false);
         AdviceView page = new AdviceViews(WORDS).view(advice);
         doors.forEach((door, text) -> {
@@ -86,8 +93,8 @@ class DangerDoorsTest {
     @DisplayName("puts what must not be used before finished compost")
     void headlineOrder() {
         Advice advice = TestPile.ADVISOR.advise(TestPile.seen("dark-crumbly smells-earthy treated-wood", ""));
-        String headline = new TextReport(WORDS, false).headline(advice);
-        assertTrue(headline.startsWith("Must not be used: "), headline);
+        String headline = new HeadlineText(WORDS).of(advice);
+        assertTrue(headline.startsWith("Must not be used. "), headline);
     }
 
     private static Pile pile(String noted) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.knowledge.Sign;
+import heapwright.phrase.NumberPhrase;
 import heapwright.pile.Aim;
 import heapwright.pile.Container;
 import heapwright.pile.Pile;
@@ -107,7 +108,8 @@ final class AboutPile {
     static void temperature(ObjectNode measured, String field, String typed, Units units) {
         if (typed != null) {
             ObjectNode quantity = measured.putObject(field);
-            Typed.number(typed).ifPresentOrElse(v -> quantity.put("value", v), () -> quantity.put("value", typed));
+            NumberPhrase.number(typed)
+                    .ifPresentOrElse(v -> quantity.put("value", v), () -> quantity.put("value", typed));
             quantity.put("unit", units == Units.US ? "F" : "C");
         }
     }

@@ -3,6 +3,7 @@ package heapwright.web.site;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.knowledge.SignInfo.Sense;
+import heapwright.phrase.NumberPhrase;
 import heapwright.pile.Action;
 import heapwright.pile.Pile;
 import heapwright.pile.PileWriter;
@@ -95,7 +96,7 @@ final class NoteForm {
             ObjectNode added = entry.putArray("added").addObject();
             added.put("material", typed.get("material"));
             String amount = typed.getOrDefault("amount", "");
-            Typed.number(amount).ifPresentOrElse(v -> added.put("amount", v), () -> added.put("amount", amount));
+            NumberPhrase.number(amount).ifPresentOrElse(v -> added.put("amount", v), () -> added.put("amount", amount));
             added.put("unit", typed.getOrDefault("unit", ""));
         }
         if (!empty(typed, "note")) {
@@ -140,7 +141,7 @@ final class NoteForm {
                 .filter(e -> place.startsWith(e.getKey()))
                 .findFirst();
         if (place.startsWith("measured/")
-                && field.filter(e -> Typed.number(typed.getOrDefault(e.getValue(), ""))
+                && field.filter(e -> NumberPhrase.number(typed.getOrDefault(e.getValue(), ""))
                                 .isEmpty())
                         .isPresent()) {
             return new Fault(field.get().getValue(), texts.of("fault.temperature", problem.found(), problem.allowed()));

@@ -2,6 +2,7 @@ package heapwright.web.site;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import heapwright.phrase.NumberPhrase;
 import heapwright.pile.PileReader;
 import heapwright.report.JsonText;
 import java.net.URLEncoder;
@@ -145,7 +146,7 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
     }
 
     private static void number(ObjectNode node, String field, String typed) {
-        Typed.number(typed).ifPresentOrElse(v -> node.put(field, v), () -> node.put(field, typed));
+        NumberPhrase.number(typed).ifPresentOrElse(v -> node.put(field, v), () -> node.put(field, typed));
     }
 
     private static List<Row> filled(List<Row> rows, int shown) {

@@ -13,10 +13,8 @@ import java.util.Optional;
  * @param headline what stands, in a sentence
  * @param danger whether people, animals or buildings are at stake
  * @param well whether there is nothing to mend
- * @param first the step to do first, if any
- * @param then the next steps, told in full
- * @param further the steps after those
- * @param looks when to look again, by date
+ * @param work one afternoon's work, if there is any
+ * @param rest the steps after it
  * @param cautions what to beware of, the gravest first
  * @param findings what is likely, and why
  * @param held what is held back
@@ -33,10 +31,8 @@ public record AdviceView(
         String headline,
         boolean danger,
         boolean well,
-        Optional<StepView> first,
-        List<StepView> then,
-        List<StepView> further,
-        List<LookView> looks,
+        Optional<WorkView> work,
+        List<StepView> rest,
         List<CautionView> cautions,
         List<FindingView> findings,
         List<Line> held,
@@ -46,6 +42,11 @@ public record AdviceView(
         List<String> clashes,
         List<String> dangerWhy,
         List<String> whenSafe) {
+
+    /** The first job, if there is any. */
+    public Optional<StepView> first() {
+        return work.map(w -> w.jobs().get(0));
+    }
 
     /** Cautions where people, animals or buildings are at stake. */
     public List<CautionView> dangers() {
@@ -91,8 +92,27 @@ public record AdviceView(
             List<Line> others,
             List<String> cautions) {}
 
-    /** A day to look again: machine date, day in words, what for. */
-    public record LookView(String date, String day, String what, String expect) {}
+    /**
+     * One afternoon's work.
+     *
+     * @param when how soon, as a heading
+     * @param fetch what to fetch; empty where nothing is needed
+     * @param jobs the steps, in the order of the work
+     * @param care what to beware of, the gravest first: at most six, but every danger
+     * @param date the day on which to look again, ISO
+     * @param look when to look again, in words
+     * @param expect what should show then
+     * @param otherwise what to do if it does not
+     */
+    public record WorkView(
+            String when,
+            String fetch,
+            List<StepView> jobs,
+            List<CautionView> care,
+            String date,
+            String look,
+            String expect,
+            String otherwise) {}
 
     /** A caution: severity id and word, title, text, reason, and whose rules come first. */
     public record CautionView(

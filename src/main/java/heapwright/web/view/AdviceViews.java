@@ -1,6 +1,7 @@
 package heapwright.web.view;
 
 import heapwright.advice.Advice;
+import heapwright.advice.Afternoon;
 import heapwright.advice.Finding;
 import heapwright.advice.Headline;
 import heapwright.advice.Option;
@@ -17,16 +18,18 @@ import heapwright.pile.Pile;
 import heapwright.report.AlarmText;
 import heapwright.report.DoseWords;
 import heapwright.report.FindingText;
+import heapwright.report.HeadlineText;
 import heapwright.report.HeldText;
+import heapwright.report.JobText;
 import heapwright.report.TextReport;
 import heapwright.report.Words;
 import heapwright.web.view.AdviceView.CautionView;
 import heapwright.web.view.AdviceView.EvidenceView;
 import heapwright.web.view.AdviceView.FindingView;
 import heapwright.web.view.AdviceView.Line;
-import heapwright.web.view.AdviceView.LookView;
 import heapwright.web.view.AdviceView.QuestionView;
 import heapwright.web.view.AdviceView.StepView;
+import heapwright.web.view.AdviceView.WorkView;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -34,17 +37,19 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Puts advice into words for a page. */
 public final class AdviceViews {
 
-    /** Steps told in full, the first among them; more would not be done on one cold afternoon. */
+    /** Steps whose cautions are told in full. */
     private static final int IN_FULL = 4;
 
     private final Words words;
     private final DoseWords doses;
+    private final JobText jobs;
     private final TextReport report;
     private final FindingText findingText;
     private final AlarmText alarm;
@@ -54,6 +59,7 @@ public final class AdviceViews {
     public AdviceViews(Words words) {
         this.words = words;
         this.doses = new DoseWords(words);
+        this.jobs = new JobText(words);
         this.alarm = new AlarmText(words);
         this.report = new TextReport(words, false);
         this.findingText = new FindingText(words);
@@ -65,22 +71,17 @@ public final class AdviceViews {
 
     /** The whole advice. */
     public AdviceView view(Advice advice) {
-        List<Step> steps = advice.steps();
-        int full = Math.min(IN_FULL, steps.size());
+        Afternoon work = Afternoon.of(advice, words.knowledge());
+        List<Step> rest =
+                advice.steps().subList(work.jobs().size(), advice.steps().size());
         return new AdviceView(
                 advice.pile().name(),
                 advice.pile().asOf().format(longDay),
-                report.headline(advice),
+                new HeadlineText(words).of(advice),
                 advice.alarm().isPresent(),
                 Headline.of(advice, words.knowledge()).kind() == Headline.Kind.WELL,
-                steps.stream().findFirst().map(s -> step(s, advice.pile())),
-                steps.subList(Math.min(1, full), full).stream()
-                        .map(s -> step(s, advice.pile()))
-                        .toList(),
-                steps.subList(full, steps.size()).stream()
-                        .map(s -> step(s, advice.pile()))
-                        .toList(),
-                looks(steps.subList(0, full), advice.pile()),
+                work.jobs().isEmpty() ? Optional.empty() : Optional.of(work(work, advice)),
+                rest.stream().map(s -> step(s, advice.pile())).toList(),
                 cautions(advice),
                 advice.findings().stream().map(f -> finding(f, advice.pile())).toList(),
                 new HeldText(words)
@@ -120,6 +121,21 @@ public final class AdviceViews {
 
     private CauseInfo info(Finding finding) {
         return words.knowledge().causes().get(finding.cause());
+    }
+
+    private WorkView work(Afternoon work, Advice advice) {
+        Step first = work.jobs().get(0);
+        RemedyInfo info = words.way(first.main().remedy(), advice.pile());
+        LocalDate day = JobText.day(first);
+        return new WorkView(
+                jobs.when(work),
+                jobs.fetch(work, advice.pile()),
+                work.jobs().stream().map(j -> step(j, advice.pile())).toList(),
+                jobs.care(work, advice).stream().map(this::caution).toList(),
+                day.toString(),
+                day.equals(advice.pile().asOf()) ? words.text("web.look.done") : words.text("web.look.on", day(day)),
+                info.expect(),
+                info.otherwise());
     }
 
     private StepView step(Step step, Pile pile) {
@@ -163,16 +179,6 @@ public final class AdviceViews {
         return day.format(shortDay);
     }
 
-    private List<LookView> looks(List<Step> steps, Pile pile) {
-        return steps.stream()
-                .sorted(Comparator.comparing(Step::lookFrom))
-                .map(s -> {
-                    RemedyInfo info = words.way(s.main().remedy(), pile);
-                    return new LookView(s.lookFrom().toString(), days(s), info.name(), info.expect());
-                })
-                .toList();
-    }
-
     private List<CautionView> cautions(Advice advice) {
         Set<Caution> all = new LinkedHashSet<>(advice.cautions());
         advice.steps().stream().limit(IN_FULL).forEach(s -> all.addAll(s.main().cautions()));
@@ -184,15 +190,19 @@ public final class AdviceViews {
         return words.knowledge().cautions().values().stream()
                 .filter(c -> all.contains(c.id()))
                 .sorted(Comparator.comparing(CautionInfo::severity))
-                .map(c -> new CautionView(
-                        c.id().id(),
-                        c.severity().id(),
-                        words.word("severity", c.severity()),
-                        c.title(),
-                        c.text(),
-                        c.why(),
-                        c.localRules().map(r -> words.text("local.rules", r))))
+                .map(this::caution)
                 .toList();
+    }
+
+    private CautionView caution(CautionInfo c) {
+        return new CautionView(
+                c.id().id(),
+                c.severity().id(),
+                words.word("severity", c.severity()),
+                c.title(),
+                c.text(),
+                c.why(),
+                c.localRules().map(r -> words.text("local.rules", r)));
     }
 
     private FindingView finding(Finding finding, Pile pile) {

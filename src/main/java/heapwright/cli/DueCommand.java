@@ -1,0 +1,127 @@
+package heapwright.cli;
+
+import heapwright.advice.Advice;
+import heapwright.advice.Afternoon;
+import heapwright.advice.Step;
+import heapwright.knowledge.Knowledge;
+import heapwright.report.Catalogue;
+import heapwright.report.Days;
+import heapwright.report.HeadlineText;
+import heapwright.report.JobText;
+import heapwright.report.Units;
+import heapwright.report.Words;
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Which piles of a folder want a look, and when: danger first, then by day. */
+@Command(
+        name = DueCommand.NAME,
+        mixinStandardHelpOptions = true,
+        description = "Tells which piles of a folder want a look, and when: danger first, then by day.",
+        footerHeading = "%nExample:%n",
+        footer = "  heapwright due piles")
+final class DueCommand implements Callable<Integer> {
+
+    static final String NAME = "due";
+
+    private static final String ENDING = ".json";
+
+    private final Terminal terminal;
+    private final Workshop workshop;
+    private final Clock clock;
+
+    @Parameters(paramLabel = "FOLDER", description = "The folder of pile documents.")
+    private String folder;
+
+    @Option(
+            names = "--units",
+            paramLabel = "metric|us",
+            defaultValue = "metric",
+            description = "Figures in metric or US units (default: ${DEFAULT-VALUE}).")
+    private Units units;
+
+    DueCommand(Terminal terminal, Workshop workshop, Clock clock) {
+        this.terminal = terminal;
+        this.workshop = workshop;
+        this.clock = clock;
+    }
+
+    /** A line of the list: whether a danger stands, the day to look, if there is one, and the words. */
+    private record Line(boolean danger, Optional<LocalDate> day, String text) {}
+
+    @Override
+    public Integer call() throws IOException {
+        Knowledge knowledge = workshop.knowledge();
+        Words words = new Words(knowledge, Catalogue.english(), units);
+        List<Line> lines = new ArrayList<>();
+        int unread = 0;
+        List<Path> files = files();
+        for (Path file : files) {
+            try {
+                lines.add(line(
+                        words,
+                        file,
+                        workshop.advisor().diagnose(new PileFile(terminal, knowledge).read(file.toString()))));
+            } catch (UsageFault fault) {
+                unread++;
+                terminal.err().println(fault.getMessage());
+            }
+        }
+        lines.sort(Comparator.comparing((Line l) -> !l.danger())
+                .thenComparing(l -> l.day().orElse(LocalDate.MAX)));
+        lines.forEach(l -> terminal.out().println(l.text()));
+        if (files.isEmpty()) {
+            throw new UsageFault("heapwright: there is no pile document, a file that ends in .json, in \"" + folder
+                    + "\". Example: heapwright due piles");
+        }
+        return unread == 0 ? Program.OK : Program.BAD_INPUT;
+    }
+
+    private List<Path> files() {
+        Path path = FileNames.path(folder);
+        if (!Files.isDirectory(path)) {
+            throw new UsageFault("heapwright: \"" + folder
+                    + "\" is not a folder. Give the folder of your pile documents." + " Example: heapwright due piles");
+        }
+        List<Path> files = new ArrayList<>();
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(path, "*" + ENDING)) {
+            all.forEach(files::add);
+        } catch (IOException e) {
+            throw new UsageFault("heapwright: \"" + folder + "\" cannot be read: " + e.getMessage());
+        }
+        files.sort(Comparator.naturalOrder());
+        return files;
+    }
+
+    private Line line(Words words, Path file, Advice advice) {
+        String name = file.getFileName() + ", " + advice.pile().name();
+        if (advice.alarm().isPresent()) {
+            return new Line(true, Optional.empty(), words.text("due.danger", name, new HeadlineText(words).of(advice)));
+        }
+        List<Step> jobs = Afternoon.of(advice, words.knowledge()).jobs();
+        if (jobs.isEmpty()) {
+            return new Line(false, Optional.empty(), words.text("due.nothing", name));
+        }
+        LocalDate day = JobText.day(jobs.get(0));
+        LocalDate today = LocalDate.now(clock);
+        String when = new Days(words).of(day);
+        String job = words.way(jobs.get(0).main().remedy(), advice.pile()).name();
+        String expect = words.way(jobs.get(0).main().remedy(), advice.pile()).expect();
+        return new Line(
+                false,
+                Optional.of(day),
+                words.text(day.isBefore(today) ? "due.overdue" : "due.line", when, name, job, expect));
+    }
+}

@@ -1,0 +1,50 @@
+package heapwright.cli;
+
+import heapwright.knowledge.Knowledge;
+import heapwright.report.Catalogue;
+import heapwright.report.CourseText;
+import heapwright.report.Units;
+import heapwright.report.Words;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** A pile's record, day by day. */
+@Command(
+        name = HistoryCommand.NAME,
+        mixinStandardHelpOptions = true,
+        description = "Tells a pile's record day by day: what was measured, done, added and seen.",
+        footerHeading = "%nExample:%n",
+        footer = "  heapwright history pile.json")
+final class HistoryCommand implements Callable<Integer> {
+
+    static final String NAME = "history";
+
+    private final Terminal terminal;
+    private final Workshop workshop;
+
+    @Parameters(paramLabel = "FILE", description = "The pile document; - reads standard input.")
+    private String file;
+
+    @Option(
+            names = "--units",
+            paramLabel = "metric|us",
+            defaultValue = "metric",
+            description = "Figures in metric or US units (default: ${DEFAULT-VALUE}).")
+    private Units units;
+
+    HistoryCommand(Terminal terminal, Workshop workshop) {
+        this.terminal = terminal;
+        this.workshop = workshop;
+    }
+
+    @Override
+    public Integer call() {
+        Knowledge knowledge = workshop.knowledge();
+        Words words = new Words(knowledge, Catalogue.english(), units);
+        terminal.out()
+                .print(new CourseText(words).history(new PileFile(terminal, knowledge).read(file), terminal.bold()));
+        return Program.OK;
+    }
+}

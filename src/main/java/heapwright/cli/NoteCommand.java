@@ -1,0 +1,146 @@
+package heapwright.cli;
+
+import heapwright.journal.JournalFault;
+import heapwright.journal.PlainFile;
+import heapwright.knowledge.Knowledge;
+import heapwright.pile.Pile;
+import heapwright.pile.PileReader;
+import heapwright.pile.Problem;
+import heapwright.pile.ReadResult;
+import heapwright.pile.TypedEntry;
+import heapwright.report.Catalogue;
+import heapwright.report.CourseText;
+import heapwright.report.Days;
+import heapwright.report.Units;
+import heapwright.report.Words;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Notes in a pile's file what was seen, measured, done and added on a day. */
+@Command(
+        name = NoteCommand.NAME,
+        mixinStandardHelpOptions = true,
+        description = "Notes in a pile's file what was seen, measured, done and added on a day.",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  heapwright note pile.json --seen \"soggy, smells sour\" --not-seen steam --core 12",
+            "  heapwright note pile.json --done turned-fully --added \"4 wheelbarrow leaves-mixed\"",
+            "  heapwright note pile.json --on 2026-11-21 --core 54F --text \"first frost\""
+        })
+final class NoteCommand implements Callable<Integer> {
+
+    static final String NAME = "note";
+
+    private final Terminal terminal;
+    private final Workshop workshop;
+    private final Clock clock;
+
+    @Parameters(paramLabel = "FILE", description = "The pile document; it is changed in place.")
+    private String file;
+
+    @Option(names = "--on", paramLabel = "DATE", description = "The day, such as 2026-11-21 (default: today).")
+    private String on;
+
+    @Mixin
+    private NotedSigns signs;
+
+    @Mixin
+    private NotedFigures figures;
+
+    @Mixin
+    private NotedWork work;
+
+    @Option(names = "--text", paramLabel = "WORDS", description = "Anything else, in your words.", defaultValue = "")
+    private String text;
+
+    @Option(
+            names = "--units",
+            paramLabel = "metric|us",
+            defaultValue = "metric",
+            description = "Units of figures that name none (default: ${DEFAULT-VALUE}).")
+    private Units units;
+
+    NoteCommand(Terminal terminal, Workshop workshop, Clock clock) {
+        this.terminal = terminal;
+        this.workshop = workshop;
+        this.clock = clock;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Knowledge knowledge = workshop.knowledge();
+        Words words = new Words(knowledge, Catalogue.english(), units);
+        Pile before = new PileFile(terminal, knowledge).read(file);
+        NotedSigns.Told told = signs.told(knowledge);
+        TypedEntry entry = new TypedEntry(
+                day(before), told.seen(), told.notSeen(), figures.measured(units), work.done(), work.added(), text);
+        if (entry.empty()) {
+            throw new UsageFault("heapwright: nothing to note. Tell what you saw, measured, did or added."
+                    + " Example: heapwright note " + file + " --seen soggy --core 12");
+        }
+        Path path = FileNames.path(file);
+        byte[] old = Files.readAllBytes(path);
+        byte[] with = entry.into(old);
+        ReadResult read = new PileReader(knowledge.vocabulary()).read(file, with);
+        if (!read.problems().isEmpty()) {
+            throw new UsageFault(read.problems().stream().map(Problem::message).collect(Collectors.joining("\n\n"))
+                    + "\n\nNothing was noted.");
+        }
+        write(path, old, with);
+        Pile after = read.pile().orElseThrow();
+        List<String> said = after.log().stream()
+                .filter(e -> e.date().equals(entry.date()))
+                .reduce((first, second) -> second)
+                .map(e -> new CourseText(words).happened(e))
+                .orElse(List.of());
+        terminal.out().println(words.text("noted", new Days(words).of(entry.date()), String.join("; ", said)));
+        terminal.out().println(words.text("noted.next", file));
+        return Program.OK;
+    }
+
+    private LocalDate day(Pile pile) {
+        LocalDate today = LocalDate.now(clock);
+        LocalDate day = on == null ? today : typed(on);
+        if (day.isAfter(today)) {
+            throw new UsageFault("heapwright: --on " + on + " lies in the future. Note what was, up to today, " + today
+                    + ". Example: --on " + today);
+        }
+        if (day.isBefore(pile.built())) {
+            throw new UsageFault("heapwright: " + day + " lies before " + pile.name() + " was built, on " + pile.built()
+                    + ". Allowed: from that day to " + today + ".");
+        }
+        return day;
+    }
+
+    private static LocalDate typed(String day) {
+        try {
+            return LocalDate.parse(day.strip());
+        } catch (DateTimeParseException e) {
+            throw new UsageFault("heapwright: --on: found \"" + day + "\". Allowed: a day as year-month-day."
+                    + " Example: --on 2026-11-21");
+        }
+    }
+
+    private void write(Path path, byte[] old, byte[] with) throws IOException {
+        try {
+            if (!new PlainFile(path).replace(old, with)) {
+                throw new UsageFault("heapwright: \"" + file + "\" was changed by something else meanwhile."
+                        + " Nothing was noted; do it again.");
+            }
+        } catch (JournalFault e) {
+            throw new UsageFault("heapwright: \"" + file + "\" cannot be written: " + e.getMessage()
+                    + ". Nothing was noted; the file is as it was.");
+        }
+    }
+}

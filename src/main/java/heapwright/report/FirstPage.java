@@ -1,0 +1,212 @@
+package heapwright.report;
+
+import heapwright.advice.Advice;
+import heapwright.advice.Afternoon;
+import heapwright.advice.Headline;
+import heapwright.advice.Step;
+import heapwright.advice.engine.Piece;
+import heapwright.knowledge.CautionInfo;
+import heapwright.knowledge.RemedyInfo;
+import heapwright.knowledge.SignInfo;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The first page of a checkup: what it is and how sure, one afternoon's work, its care, and when to look again. The rest
+ * stands in {@link TextReport}.
+ */
+public final class FirstPage {
+
+    private static final int INDENT = 3;
+    private static final int SIGNS = 3;
+    private static final int HELD = 2;
+
+    /** What is left away first where the page is too full. */
+    private enum Less {
+        NOTHING,
+        EVIDENCE,
+        HELD_BACK,
+        HOW_OF_THIRD,
+        HOW_OF_SECOND,
+        IF_NOT,
+        THIRD
+    }
+
+    private final Words words;
+    private final JobText jobs;
+    private final boolean marked;
+    private final DateTimeFormatter longDay;
+
+    /**
+     * Prepares.
+     *
+     * @param words the words to use
+     * @param marked whether headings may be set in bold by terminal codes
+     */
+    public FirstPage(Words words, boolean marked) {
+        this.words = words;
+        this.jobs = new JobText(words);
+        this.marked = marked;
+        this.longDay =
+                DateTimeFormatter.ofPattern("d MMMM yyyy", words.catalogue().locale());
+    }
+
+    /** The page: at most 45 lines and 250 words, or the least that a danger needs. */
+    public String write(Advice advice) {
+        return Leaf.fullest(Less.values().length, less -> page(advice, Less.values()[less]));
+    }
+
+    private String page(Advice advice, Less less) {
+        Layout page = new Layout(marked);
+        page.line(
+                0,
+                page.strong(advice.pile().name() + ", " + advice.pile().asOf().format(longDay)));
+        page.paragraph(0, 0, new HeadlineText(words).of(advice));
+        if (advice.alarm().isEmpty()) {
+            words.toCheck(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
+            words.assumed(advice.pile()).ifPresent(told -> page.paragraph(0, 0, told));
+            if (less.compareTo(Less.EVIDENCE) < 0) {
+                evidence(advice).ifPresent(told -> page.paragraph(0, 0, told));
+            }
+            contradictions(page, advice);
+        }
+        Afternoon work = less.compareTo(Less.THIRD) < 0 ? work(advice) : first(advice);
+        if (!work.jobs().isEmpty()) {
+            work(page, advice, work, less);
+        }
+        if (less.compareTo(Less.HELD_BACK) < 0) {
+            held(page, advice);
+        }
+        questions(page, advice);
+        page.blank();
+        page.paragraph(0, 0, more(advice, work));
+        return page.toString();
+    }
+
+    private Afternoon work(Advice advice) {
+        return Afternoon.of(advice, words.knowledge());
+    }
+
+    private Afternoon first(Advice advice) {
+        List<Step> all = work(advice).jobs();
+        return new Afternoon(all.subList(0, Math.min(2, all.size())));
+    }
+
+    /** Answers that cannot both be so; how to look again is the work then. */
+    private void contradictions(Layout page, Advice advice) {
+        advice.contradictions().stream()
+                .limit(SIGNS)
+                .forEach(c -> page.paragraph(
+                        0, INDENT, "- " + words.text("first.at-odds", words.says(c.one()), words.says(c.other()))));
+    }
+
+    /** What was seen, smelled or measured that speaks loudest for the first finding. */
+    private Optional<String> evidence(Advice advice) {
+        FindingText text = new FindingText(words);
+        return Stream.concat(Headline.of(advice, words.knowledge()).findings().stream(), advice.findings().stream())
+                .findFirst()
+                .map(f -> f.weighed().supports().stream()
+                        .filter(Piece::counted)
+                        .limit(SIGNS)
+                        .map(text::because)
+                        .map(FirstPage::inside)
+                        .distinct()
+                        .collect(Collectors.joining("; ")))
+                .filter(told -> !told.isEmpty())
+                .map(told -> words.text("first.by", told));
+    }
+
+    /** A statement to stand inside a sentence: without its capital, unless that is of a term such as C:N. */
+    private static String inside(String statement) {
+        return statement.length() > 1 && Character.isLowerCase(statement.charAt(1))
+                ? Character.toLowerCase(statement.charAt(0)) + statement.substring(1)
+                : statement;
+    }
+
+    private void work(Layout page, Advice advice, Afternoon work, Less less) {
+        page.heading(jobs.when(work));
+        String fetch = jobs.fetch(work, advice.pile());
+        if (!fetch.isEmpty()) {
+            page.paragraph(0, 0, words.text("work.fetch", fetch));
+        }
+        for (Step job : work.jobs()) {
+            job(page, advice, job, less);
+        }
+        List<CautionInfo> care = jobs.care(work, advice);
+        if (!care.isEmpty()) {
+            page.heading(words.text("section.careful"));
+            care.forEach(c -> page.paragraph(
+                    0, INDENT, "- " + words.word("severity", c.severity()) + ": " + Words.withoutStop(c.title())));
+        }
+        page.blank();
+        Step first = work.jobs().get(0);
+        page.paragraph(
+                0,
+                0,
+                less.compareTo(Less.IF_NOT) < 0 ? jobs.look(first, advice.pile()) : jobs.expect(first, advice.pile()));
+    }
+
+    private void job(Layout page, Advice advice, Step job, Less less) {
+        RemedyInfo info = words.way(job.main().remedy(), advice.pile());
+        page.paragraph(0, INDENT, page.strong(job.rank() + ". " + info.name()));
+        String amount = jobs.amount(job.main(), advice.pile());
+        if (!amount.isEmpty()) {
+            page.paragraph(INDENT, 0, page.strong(amount));
+        }
+        boolean inFull = job.rank() == 1
+                || less.compareTo(Less.HOW_OF_THIRD) < 0
+                || job.rank() == 2 && less.compareTo(Less.HOW_OF_SECOND) < 0;
+        if (inFull) {
+            page.paragraph(INDENT, 0, info.how());
+        }
+    }
+
+    private void held(Layout page, Advice advice) {
+        List<HeldText.Together> held = new HeldText(words).of(advice.withheld());
+        if (!held.isEmpty()) {
+            page.paragraph(
+                    0,
+                    0,
+                    words.text(
+                            "first.not-now",
+                            held.stream()
+                                    .limit(HELD)
+                                    .map(HeldText.Together::steps)
+                                    .collect(Collectors.joining("; "))));
+        }
+    }
+
+    /** Where nothing stands out the questions are the work; else they are in the full answer. */
+    private void questions(Layout page, Advice advice) {
+        if (advice.alarm().isPresent()
+                || !advice.findings().isEmpty()
+                || advice.questions().isEmpty()) {
+            return;
+        }
+        page.heading(words.text("section.questions"));
+        advice.questions().stream().limit(SIGNS).forEach(q -> {
+            SignInfo sign = words.knowledge().signs().get(q.sign());
+            page.paragraph(
+                    0,
+                    INDENT,
+                    "- " + sign.ask() + " " + sign.how(advice.pile().container().kind()));
+        });
+    }
+
+    private String more(Advice advice, Afternoon work) {
+        List<String> parts = new ArrayList<>();
+        int steps = advice.steps().size() - work.jobs().size();
+        if (steps > 0) {
+            parts.add(words.text("first.more-steps", steps));
+        }
+        if (!advice.withheld().isEmpty()) {
+            parts.add(words.text("first.more-held", advice.withheld().size()));
+        }
+        parts.add(words.text("first.more-rest"));
+        return words.text("first.more", String.join(", ", parts));
+    }
+}

@@ -1,0 +1,44 @@
+package heapwright.report;
+
+import heapwright.advice.Advice;
+import heapwright.advice.Finding;
+import heapwright.advice.Headline;
+import heapwright.advice.fact.Grade;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Puts what stands into one line: how sure, said once, and of what. */
+public final class HeadlineText {
+
+    private final Words words;
+
+    public HeadlineText(Words words) {
+        this.words = words;
+    }
+
+    /** The headline of an advice. */
+    public String of(Advice advice) {
+        Headline headline = Headline.of(advice, words.knowledge());
+        return switch (headline.kind()) {
+            case DANGER -> new AlarmText(words).headline(advice.alarm().orElseThrow());
+            case MUST_NOT_BE_USED -> words.text("headline.must-not-be-used", names(headline.findings()));
+            case CONTRADICTION -> words.text("headline.contradiction");
+            case TROUBLE -> names(headline.findings());
+            case WELL -> words.text("headline.well", names(headline.findings()));
+            case UNCLEAR -> words.text("headline.unclear");
+        };
+    }
+
+    /** Findings by how firmly they stand: "Very likely: too much water; too little air. Likely: packed too densely." */
+    String names(List<Finding> findings) {
+        Map<Grade, List<String>> byGrade = new LinkedHashMap<>();
+        findings.forEach(
+                f -> byGrade.computeIfAbsent(f.grade(), g -> new ArrayList<>()).add(words.cause(f.cause())));
+        return byGrade.entrySet().stream()
+                .map(e -> words.text("headline.grade." + e.getKey().id(), String.join("; ", e.getValue())))
+                .collect(Collectors.joining(" "));
+    }
+}

@@ -1,0 +1,202 @@
+package heapwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.knowledge.KnowledgeReader;
+import heapwright.pile.Entry;
+import heapwright.pile.Pile;
+import heapwright.pile.PileReader;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A season at the command line: notes go into the file, nothing typed before is lost, and what is wrong changes nothing. */
+@DisplayName("heapwright note, history and due")
+class RecordCommandsTest {
+
+    private static final String BEFORE = """
+            {"heapwright": "pile/1", "name": "Test heap", "built": "2026-10-01",
+             "log": [{"date": "2026-10-20", "seen": ["steam"], "measured": {"core": {"value": 122, "unit": "F"}}}],
+             "atHand": [{"material": "straw-general", "amount": 2, "unit": "wheelbarrow"}]}
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private Path file;
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    @BeforeEach
+    void pile() throws IOException {
+        file = folder.resolve("heap.json");
+        Files.writeString(file, BEFORE);
+    }
+
+    @Test
+    @DisplayName("notes signs, figures, work and additions of a day, and says what it noted")
+    void notes() throws IOException {
+        int code = run(
+                "note",
+                file.toString(),
+                "--on",
+                "2026-11-01",
+                "--seen",
+                "soggy, smells sour",
+                "--not-seen",
+                "steam",
+                "--core",
+                "12",
+                "--outdoor",
+                "−3",
+                "--height",
+                "30in",
+                "--done",
+                "turned-fully",
+                "--added",
+                "1½ bucket leaves-mixed",
+                "--text",
+                "first frost");
+        assertEquals(Program.OK, code, err());
+        assertTrue(out().startsWith("Noted on 1 November 2026: core 12 °C"), out());
+        Pile pile = read();
+        Entry entry = pile.log().get(1);
+        assertEquals(List.of("soggy", "smells-sour"), entry.seen());
+        assertEquals(List.of("steam"), entry.notSeen());
+        assertEquals(OptionalDouble.of(12), entry.measured().coreC());
+        assertEquals(OptionalDouble.of(-3), entry.measured().outdoorC());
+        assertEquals(0.762, entry.measured().heightM().orElseThrow(), 1e-9);
+        assertEquals("leaves-mixed", entry.added().get(0).material());
+        assertEquals("first frost", entry.note());
+        assertEquals(LocalDate.of(2026, 11, 1), pile.asOf());
+        assertTrue(Files.readString(file).contains("{\"value\":122,\"unit\":\"F\"}")
+                || Files.readString(file).contains("\"unit\": \"F\""));
+    }
+
+    @Test
+    @DisplayName("puts an older day before a later one, and keeps the day of advice")
+    void inOrder() throws IOException {
+        assertEquals(Program.OK, run("note", file.toString(), "--on", "2026-10-10", "--seen", "soggy"), err());
+        Pile pile = read();
+        assertEquals(LocalDate.of(2026, 10, 10), pile.log().get(0).date());
+        assertEquals(LocalDate.of(2026, 10, 20), pile.asOf());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--on|2999-01-01|lies in the future",
+                "--on|2026-09-01|was built",
+                "--on|yesterday|a day as year-month-day",
+                "--seen|purple|No sign is known by these words",
+                "--seen|y|",
+                "--core|warm|Allowed: a number",
+                "--core|900|900",
+                "--core|12K|12",
+                "--done|danced|danced",
+                "--added|leaves-mixed|how much, of which measure",
+                "--added|4 wheelbarrow|how much, of which measure",
+                "--added|4 wheelbarrow moonrock|moonrock",
+                "--text|' '|nothing to note"
+            })
+    @DisplayName("changes nothing where something is wrong, and says what and what is allowed")
+    void wrong(String flag, String value, String told) throws IOException {
+        assertEquals(Program.BAD_INPUT, run("note", file.toString(), flag, value));
+        assertTrue(told == null || err().contains(told), err());
+        assertFalse(err().contains("Exception"), err());
+        assertEquals(BEFORE, Files.readString(file));
+        assertEquals("", out());
+    }
+
+    @Test
+    @DisplayName("takes a word for a no as a no, and never a yes for a no")
+    void denied() throws IOException {
+        assertEquals(Program.OK, run("note", file.toString(), "--on", "2026-11-01", "--seen", "not soggy"), err());
+        assertEquals(List.of("soggy"), read().log().get(1).notSeen());
+        assertEquals(Program.BAD_INPUT, run("note", file.toString(), "--not-seen", "not soggy"));
+        assertTrue(err().contains("says no twice"), err());
+    }
+
+    @Test
+    @DisplayName("leaves no other file behind but the one that is locked")
+    void tidy() throws IOException {
+        run("note", file.toString(), "--on", "2026-11-01", "--seen", "soggy");
+        try (var files = Files.list(folder)) {
+            assertEquals(
+                    List.of(".heapwright-lock", "heap.json"),
+                    files.map(f -> f.getFileName().toString()).sorted().toList());
+        }
+    }
+
+    @Test
+    @DisplayName("tell the record by day")
+    void history() {
+        assertEquals(Program.OK, run("history", file.toString()), err());
+        assertTrue(out().contains("Test heap") && out().contains("Day 19 (20 Oct 2026): core 50 °C; steam."), out());
+        assertEquals(Program.OK, run("history", "--units", "us", file.toString()), err());
+        assertTrue(out().contains("core 122 °F"), out());
+    }
+
+    @Test
+    @DisplayName("list what is due, danger first, and name a file that cannot be read without leaving out the others")
+    void due() throws IOException {
+        Files.writeString(
+                folder.resolve("a.json"),
+                BEFORE.replace("\"steam\"", "\"soggy\"").replace("122", "50"));
+        Files.writeString(folder.resolve("z.json"), BEFORE.replace("\"steam\"", "\"smoke\""));
+        assertEquals(Program.OK, run("due", folder.toString()), err());
+        List<String> lines = out().lines().toList();
+        assertEquals(3, lines.size(), out());
+        assertTrue(lines.get(0).startsWith("z.json, Test heap. DANGER: "), out());
+        assertTrue(lines.stream().anyMatch(l -> l.contains("a.json, Test heap. Look again: ")), out());
+        Files.writeString(folder.resolve("b.json"), "{");
+        assertEquals(Program.BAD_INPUT, run("due", folder.toString()));
+        assertEquals(3, out().lines().count(), out());
+        assertTrue(err().contains("b.json"), err());
+        assertEquals(Program.BAD_INPUT, run("due", file.toString()));
+        assertTrue(err().contains("is not a folder"), err());
+    }
+
+    private Pile read() throws IOException {
+        return new PileReader(KnowledgeReader.packed().vocabulary())
+                .read("heap.json", Files.readAllBytes(file))
+                .pile()
+                .orElseThrow();
+    }
+
+    private int run(String... args) {
+        out.reset();
+        err.reset();
+        return new Program(new Terminal(
+                        new ByteArrayInputStream(new byte[0]),
+                        new PrintStream(out, true, StandardCharsets.UTF_8),
+                        new PrintStream(err, true, StandardCharsets.UTF_8),
+                        false))
+                .run(args);
+    }
+
+    private String out() {
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private String err() {
+        return err.toString(StandardCharsets.UTF_8);
+    }
+}

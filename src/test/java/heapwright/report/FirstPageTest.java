@@ -1,0 +1,160 @@
+package heapwright.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.advice.Advice;
+import heapwright.advice.Afternoon;
+import heapwright.advice.Forecaster;
+import heapwright.advice.Step;
+import heapwright.advice.TestPile;
+import heapwright.advice.winter.Ahead;
+import heapwright.casebook.JudgedCases;
+import heapwright.casebook.JudgedCases.Judged;
+import heapwright.knowledge.Caution;
+import heapwright.knowledge.CautionInfo;
+import heapwright.knowledge.CautionInfo.Severity;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** The first page is short, says its first job and when to look again, and leaves no danger to the pages behind it. */
+@DisplayName("The first page of a checkup")
+class FirstPageTest {
+
+    /** Asked for by those who use it. */
+    private static final int LINES = 45;
+
+    private static final int WORDS = 250;
+
+    /** The layers of a recipe of ten things are its answer and are not left away. */
+    private static final int WORDS_WITH_LAYERS = 330;
+
+    private static final Words IN_METRIC = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);
+    private static final Words IN_US = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.US);
+
+    @Test
+    @DisplayName("holds at most 45 lines and 250 words, in every case")
+    void isShort() {
+        List<String> tooLong = new ArrayList<>();
+        for (Judged judged : JudgedCases.all()) {
+            for (Words words : List.of(IN_METRIC, IN_US)) {
+                look("checkup " + judged.tested().file(), new FirstPage(words, false).write(judged.advice()), WORDS)
+                        .ifPresent(tooLong::add);
+            }
+        }
+        assertEquals("", String.join("\n", tooLong));
+    }
+
+    @Test
+    @DisplayName("of why holds no more, in every case")
+    void whyIsShort() {
+        List<String> tooLong = new ArrayList<>();
+        for (Judged judged : JudgedCases.all()) {
+            look("why " + judged.tested().file(), new FirstPageOfWhy(IN_METRIC, false).write(judged.advice()), WORDS)
+                    .ifPresent(tooLong::add);
+        }
+        assertEquals("", String.join("\n", tooLong));
+    }
+
+    @Test
+    @DisplayName("of an audit holds no more lines, and words for the layers, in every case with demands on its recipe")
+    void auditIsShort() {
+        List<String> tooLong = new ArrayList<>();
+        int audits = 0;
+        for (Judged judged : JudgedCases.all()) {
+            if (judged.audit().isPresent()) {
+                audits++;
+                String page = new FirstPageOfAudit(IN_METRIC, false)
+                        .write(judged.audit().get());
+                look("audit " + judged.tested().file(), page, WORDS_WITH_LAYERS).ifPresent(tooLong::add);
+            }
+        }
+        assertEquals("", String.join("\n", tooLong));
+        assertTrue(audits > 100, "only " + audits + " audits");
+    }
+
+    @Test
+    @DisplayName("of an outlook holds no more, in every thirtieth case that the model can reckon")
+    void outlookIsShort() {
+        List<String> tooLong = new ArrayList<>();
+        Forecaster forecaster = new Forecaster(TestPile.KNOWLEDGE);
+        List<Judged> all = JudgedCases.all();
+        int outlooks = 0;
+        for (int i = 0; i < all.size(); i += 30) {
+            Optional<Ahead> ahead = forecaster.ahead(all.get(i).tested().pile());
+            if (ahead.isPresent()) {
+                outlooks++;
+                look(
+                                "outlook " + all.get(i).tested().file(),
+                                new FirstPageOfOutlook(IN_METRIC, false).write(ahead.get()),
+                                WORDS)
+                        .ifPresent(tooLong::add);
+            }
+        }
+        assertEquals("", String.join("\n", tooLong));
+        assertTrue(outlooks > 10, "only " + outlooks + " outlooks");
+    }
+
+    private static Optional<String> look(String name, String page, int most) {
+        long lines = page.lines().count();
+        long count = Arrays.stream(page.strip().split("\\s+"))
+                .filter(w -> w.matches(".*[\\p{L}\\p{N}].*"))
+                .count();
+        return lines > LINES || count > most
+                ? Optional.of(name + ": " + lines + " lines, " + count + " words")
+                : Optional.empty();
+    }
+
+    @Test
+    @DisplayName("says no sentence twice, in every case")
+    void saysNothingTwice() {
+        List<String> twice = new ArrayList<>();
+        for (Judged judged : JudgedCases.all()) {
+            String page = new FirstPage(IN_METRIC, false).write(judged.advice()).replaceAll("\\s+", " ");
+            Set<String> said = new HashSet<>();
+            for (String sentence : page.split("(?<=[.!?]) ")) {
+                if (sentence.split(" ").length > 3 && !said.add(sentence)) {
+                    twice.add(judged.tested().file() + ": " + sentence);
+                }
+            }
+        }
+        assertEquals("", String.join("\n", twice));
+    }
+
+    @Test
+    @DisplayName("names the headline, each job and every danger of the work, in every case")
+    void saysWhatMatters() {
+        List<String> missing = new ArrayList<>();
+        int jobs = 0;
+        for (Judged judged : JudgedCases.all()) {
+            Advice advice = judged.advice();
+            String page = new FirstPage(IN_METRIC, false).write(advice).replaceAll("\\s+", " ");
+            List<String> wanted = new ArrayList<>();
+            wanted.add(new HeadlineText(IN_METRIC).of(advice));
+            Set<Caution> cautions = new HashSet<>(advice.cautions());
+            List<Step> work = Afternoon.of(advice, TestPile.KNOWLEDGE).jobs();
+            work.stream().limit(2).forEach(job -> {
+                wanted.add(job.rank() + ". "
+                        + IN_METRIC.way(job.main().remedy(), advice.pile()).name());
+                cautions.addAll(job.main().cautions());
+            });
+            jobs += work.size();
+            cautions.stream()
+                    .map(c -> TestPile.KNOWLEDGE.cautions().get(c))
+                    .filter(c -> c.severity() == Severity.DANGER)
+                    .map(CautionInfo::title)
+                    .forEach(wanted::add);
+            wanted.stream()
+                    .filter(w -> !page.contains(Words.withoutStop(w).replaceAll("\\s+", " ")))
+                    .forEach(w -> missing.add(judged.tested().file() + ": " + w));
+        }
+        assertEquals("", String.join("\n", missing));
+        assertTrue(jobs > 1500, "only " + jobs + " jobs");
+    }
+}
