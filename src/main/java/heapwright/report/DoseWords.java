@@ -60,7 +60,7 @@ public final class DoseWords {
         return dose.carrierLitres().likely() > 0
                 ? told + " " + words.text("dose.carrier", likely(dose.carrierLitres()))
                 : portions(dose)
-                        .map(n -> told + " " + words.text("dose.brief-portion", n))
+                        .map(n -> words.text("dose.brief-portion", house, what, amount, n))
                         .orElse(told);
     }
 

@@ -109,7 +109,7 @@ class RecordCommandsTest {
                 "--seen|y|",
                 "--core|warm|Allowed: a number",
                 "--core|900|900",
-                "--core|12K|12",
+                "--core|12K|Allowed: one of the units C, F",
                 "--done|danced|danced",
                 "--added|leaves-mixed|how much, of which measure",
                 "--added|4 wheelbarrow|how much, of which measure",

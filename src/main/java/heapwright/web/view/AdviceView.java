@@ -98,7 +98,7 @@ public record AdviceView(
      * @param when how soon, as a heading
      * @param fetch what to fetch; empty where nothing is needed
      * @param jobs the steps, in the order of the work
-     * @param care what to beware of, the gravest first: at most six, but every danger
+     * @param care what to beware of, a line a severity, the gravest first
      * @param date the day on which to look again, ISO
      * @param look when to look again, in words
      * @param expect what should show then
@@ -108,11 +108,14 @@ public record AdviceView(
             String when,
             String fetch,
             List<StepView> jobs,
-            List<CautionView> care,
+            List<CareView> care,
             String date,
             String look,
             String expect,
             String otherwise) {}
+
+    /** What to beware of with one severity: its id and word, and the titles of the cautions; of a danger also the text. */
+    public record CareView(String severity, String word, String text) {}
 
     /** A caution: severity id and word, title, text, reason, and whose rules come first. */
     public record CautionView(

@@ -11,6 +11,7 @@ import heapwright.advice.engine.Piece;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.CautionInfo;
+import heapwright.knowledge.CautionInfo.Severity;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.SignInfo;
 import heapwright.pile.Container;
@@ -23,6 +24,7 @@ import heapwright.report.HeldText;
 import heapwright.report.JobText;
 import heapwright.report.TextReport;
 import heapwright.report.Words;
+import heapwright.web.view.AdviceView.CareView;
 import heapwright.web.view.AdviceView.CautionView;
 import heapwright.web.view.AdviceView.EvidenceView;
 import heapwright.web.view.AdviceView.FindingView;
@@ -37,8 +39,10 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Puts advice into words for a page. */
@@ -131,11 +135,28 @@ public final class AdviceViews {
                 jobs.when(work),
                 jobs.fetch(work, advice.pile()),
                 work.jobs().stream().map(j -> step(j, advice.pile())).toList(),
-                jobs.care(work, advice).stream().map(this::caution).toList(),
+                care(jobs.care(work, advice)),
                 day.toString(),
                 day.equals(advice.pile().asOf()) ? words.text("web.look.done") : words.text("web.look.on", day(day)),
                 info.expect(),
                 info.otherwise());
+    }
+
+    private List<CareView> care(List<CautionInfo> cautions) {
+        Map<Severity, List<CautionInfo>> bySeverity = cautions.stream()
+                .collect(Collectors.groupingBy(CautionInfo::severity, TreeMap::new, Collectors.toList()));
+        return bySeverity.entrySet().stream()
+                .map(e -> new CareView(
+                        e.getKey().id(),
+                        words.word("severity", e.getKey()),
+                        e.getValue().stream()
+                                .map(c -> sentence(c.title()) + (c.severity() == Severity.DANGER ? " " + c.text() : ""))
+                                .collect(Collectors.joining(" "))))
+                .toList();
+    }
+
+    private static String sentence(String title) {
+        return title.endsWith(".") ? title : title + ".";
     }
 
     private StepView step(Step step, Pile pile) {
