@@ -47,6 +47,7 @@ final class Arranger {
     private final Function<Remedy, List<DoseAmount>> doses;
     private final Effects effects;
     private final AtHand atHand;
+    private final Set<Remedy> failed;
     private final StepCautions cautions;
     private final Map<Remedy, List<RuleInfo>> heldBy = new EnumMap<>(Remedy.class);
     private final Map<Remedy, Remedy> undoneBy = new EnumMap<>(Remedy.class);
@@ -63,6 +64,7 @@ final class Arranger {
         this.doses = doses;
         this.effects = effects;
         this.atHand = AtHand.of(pile);
+        this.failed = Memory.of(pile).failed();
         this.cautions = new StepCautions(knowledge, outcome);
     }
 
@@ -138,7 +140,7 @@ final class Arranger {
 
     /**
      * The step of the likeliest finding: what is wrong first is put right first. Of findings as likely as that, the best
-     * step leads. What may wait, such as what not to use the compost for, leads only where it is very likely and nothing
+     * step leads, and one that did not help last time only where there is no other. What may wait, such as what not to use the compost for, leads only where it is very likely and nothing
      * else is likely, or nothing else is to do.
      */
     private Set<Remedy> leading(List<Option> all) {
@@ -149,7 +151,8 @@ final class Arranger {
         double likeliest = options.stream().mapToDouble(Option::chance).max().orElse(0);
         return options.stream()
                 .filter(o -> o.chance() >= likeliest - AS_LIKELY)
-                .max(Comparator.comparingDouble(Option::worth)
+                .max(Comparator.comparing((Option o) -> !spent(o))
+                        .thenComparingDouble(Option::worth)
                         .thenComparing(Comparator.comparing(Option::remedy).reversed()))
                 .map(o -> EnumSet.of(o.remedy()))
                 .orElse(EnumSet.noneOf(Remedy.class));
@@ -171,7 +174,8 @@ final class Arranger {
         double whole = Worth.of(info, why, days);
         double worth =
                 Worth.needed(amounts) && Worth.goesFar(amounts) ? whole : Math.min(whole, whole * Worth.WITHOUT_NEED);
-        return new Option(remedy, why, worth, amounts, cautions.of(info, amounts), gain);
+        Option option = new Option(remedy, why, worth, amounts, cautions.of(info, amounts), gain);
+        return spent(option) ? option.valued(worth * Worth.WITHOUT_NEED) : option;
     }
 
     /**
@@ -268,7 +272,8 @@ final class Arranger {
         for (Option first : leaders) {
             List<Option> ways = new ArrayList<>(List.of(first));
             ways.addAll(info(first).alternatives().map(groups::get).orElse(List.of()));
-            Option leader = atHand.nearest(ways);
+            List<Option> fresh = ways.stream().filter(w -> !spent(w)).toList();
+            Option leader = atHand.nearest(fresh.isEmpty() ? ways : fresh);
             RemedyInfo info = info(leader);
             List<Option> others = ways.stream().filter(w -> w != leader).toList();
             steps.add(new Step(
@@ -277,9 +282,15 @@ final class Arranger {
                     pressing.contains(leader.remedy()) && !info.firstAid() ? Urgency.NOW : info.urgency(),
                     day.plusDays(info.expectDays().from()),
                     day.plusDays(info.expectDays().to()),
-                    others));
+                    others,
+                    failed.contains(leader.remedy())));
         }
         return steps;
+    }
+
+    /** Whether a step did not help last time and can give no more: of an amount the next portion may. */
+    private boolean spent(Option option) {
+        return failed.contains(option.remedy()) && option.doses().stream().noneMatch(DoseAmount::isNeeded);
     }
 
     private RemedyInfo info(Option option) {

@@ -70,7 +70,8 @@ final class GatedAdvice {
                     info.firstAid() ? Urgency.FIRST_AID : Urgency.NOW,
                     day.plusDays(info.expectDays().from()),
                     day.plusDays(info.expectDays().to()),
-                    List.of()));
+                    List.of(),
+                    false));
         }
         return steps;
     }

@@ -30,6 +30,11 @@ public record Option(
         cautions = List.copyOf(cautions);
     }
 
+    /** The same with another worth. */
+    Option valued(double other) {
+        return new Option(remedy, grounds, other, doses, cautions, gain);
+    }
+
     /** The likelihood of the likeliest cause that it mends, 0 to 1. */
     double chance() {
         return grounds.stream().mapToDouble(Ground::likelihood).max().orElse(0);

@@ -13,6 +13,7 @@ import java.util.List;
  * @param lookFrom the first day on which its effect can be looked for
  * @param lookTo the day by which it should have come
  * @param alternatives other ways of which one is enough, best first
+ * @param again whether it was done not long ago and did not help
  */
 public record Step(
         int rank,
@@ -20,7 +21,8 @@ public record Step(
         RemedyInfo.Urgency urgency,
         LocalDate lookFrom,
         LocalDate lookTo,
-        List<Option> alternatives) {
+        List<Option> alternatives,
+        boolean again) {
     public Step {
         alternatives = List.copyOf(alternatives);
     }

@@ -1,13 +1,22 @@
 package heapwright.cli;
 
 import heapwright.advice.Advice;
+import heapwright.advice.Afternoon;
+import heapwright.advice.Step;
 import heapwright.knowledge.Knowledge;
+import heapwright.pile.Advised;
+import heapwright.pile.AdvisedDocument;
 import heapwright.pile.Pile;
 import heapwright.report.AdviceJson;
+import heapwright.report.Days;
 import heapwright.report.FirstPage;
+import heapwright.report.JobText;
 import heapwright.report.TextReport;
 import heapwright.report.TraceReport;
 import heapwright.report.Words;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,6 +32,7 @@ import picocli.CommandLine.Parameters;
         footer = {
             "  heapwright checkup pile.json",
             "  heapwright checkup --full pile.json",
+            "  heapwright checkup --keep pile.json",
             "  heapwright checkup --units us pile.json",
             "  heapwright checkup --json - < pile.json",
             "  heapwright checkup --why-not frozen-in pile.json"
@@ -46,6 +56,11 @@ final class CheckupCommand implements Callable<Integer> {
     @Option(names = "--trace", description = "Show every rule that fired, on what and with what result.")
     private boolean trace;
 
+    @Option(
+            names = "--keep",
+            description = "Take on the afternoon's work: note it in the file, to ask later whether it helped.")
+    private boolean keep;
+
     @Option(names = "--why-not", paramLabel = "CAUSE", description = "Show what spoke for and against one cause.")
     private String whyNot;
 
@@ -55,7 +70,7 @@ final class CheckupCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);
@@ -74,6 +89,33 @@ final class CheckupCommand implements Callable<Integer> {
                 terminal.out().print(new TraceReport(words).whole(advice));
             }
         }
+        if (keep) {
+            keep(advice, words);
+        }
         return Program.OK;
+    }
+
+    /** Takes on the afternoon's work; while a danger stands there is none to keep. */
+    private void keep(Advice advice, Words words) throws IOException {
+        List<Step> work = advice.alarm().isPresent()
+                ? List.of()
+                : Afternoon.of(advice, words.knowledge()).jobs();
+        if (work.isEmpty()) {
+            terminal.err().println(words.text("kept.nothing"));
+            return;
+        }
+        JobText jobs = new JobText(words);
+        LocalDate look = JobText.day(work.get(0));
+        List<Advised> steps = work.stream()
+                .map(job -> new Advised(
+                        advice.pile().asOf(),
+                        job.main().remedy().id(),
+                        jobs.amount(job.main(), advice.pile()),
+                        look,
+                        Advised.Outcome.OPEN))
+                .toList();
+        ChangedFile changed = new ChangedFile(file, words.knowledge());
+        changed.write(new AdvisedDocument(changed.bytes()).keeping(steps).bytes());
+        terminal.err().println(words.text("kept", new Days(words).of(look)));
     }
 }

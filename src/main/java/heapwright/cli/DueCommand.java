@@ -2,8 +2,11 @@ package heapwright.cli;
 
 import heapwright.advice.Advice;
 import heapwright.advice.Afternoon;
+import heapwright.advice.Memory;
 import heapwright.advice.Step;
 import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.RemedyInfo;
+import heapwright.pile.Advised;
 import heapwright.report.Catalogue;
 import heapwright.report.Days;
 import heapwright.report.HeadlineText;
@@ -110,18 +113,29 @@ final class DueCommand implements Callable<Integer> {
         if (advice.alarm().isPresent()) {
             return new Line(true, Optional.empty(), words.text("due.danger", name, new HeadlineText(words).of(advice)));
         }
+        Optional<Advised> open = advice.pile().advised().stream()
+                .filter(a -> a.outcome() == Advised.Outcome.OPEN)
+                .reduce((first, second) -> second);
+        if (open.isPresent()) {
+            return line(words, name, open.get().look(), words.way(Memory.remedy(open.get()), advice.pile()));
+        }
         List<Step> jobs = Afternoon.of(advice, words.knowledge()).jobs();
         if (jobs.isEmpty()) {
             return new Line(false, Optional.empty(), words.text("due.nothing", name));
         }
-        LocalDate day = JobText.day(jobs.get(0));
+        return line(
+                words,
+                name,
+                JobText.day(jobs.get(0)),
+                words.way(jobs.get(0).main().remedy(), advice.pile()));
+    }
+
+    private Line line(Words words, String name, LocalDate day, RemedyInfo step) {
         LocalDate today = LocalDate.now(clock);
         String when = new Days(words).of(day);
-        String job = words.way(jobs.get(0).main().remedy(), advice.pile()).name();
-        String expect = words.way(jobs.get(0).main().remedy(), advice.pile()).expect();
         return new Line(
                 false,
                 Optional.of(day),
-                words.text(day.isBefore(today) ? "due.overdue" : "due.line", when, name, job, expect));
+                words.text(day.isBefore(today) ? "due.overdue" : "due.line", when, name, step.name(), step.expect()));
     }
 }

@@ -101,6 +101,7 @@ final class Interview {
                 container,
                 List.of(),
                 List.of(entry),
+                List.of(),
                 Aim.unknown(),
                 List.of(),
                 Map.of(),

@@ -1,12 +1,8 @@
 package heapwright.cli;
 
-import heapwright.journal.JournalFault;
-import heapwright.journal.PlainFile;
 import heapwright.knowledge.Knowledge;
+import heapwright.pile.Advised;
 import heapwright.pile.Pile;
-import heapwright.pile.PileReader;
-import heapwright.pile.Problem;
-import heapwright.pile.ReadResult;
 import heapwright.pile.TypedEntry;
 import heapwright.report.Catalogue;
 import heapwright.report.CourseText;
@@ -14,14 +10,12 @@ import heapwright.report.Days;
 import heapwright.report.Units;
 import heapwright.report.Words;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -36,6 +30,7 @@ import picocli.CommandLine.Parameters;
         footer = {
             "  heapwright note pile.json --seen \"soggy, smells sour\" --not-seen steam --core 12",
             "  heapwright note pile.json --done turned-fully --added \"4 wheelbarrow leaves-mixed\"",
+            "  heapwright note pile.json --helped --core 21",
             "  heapwright note pile.json --on 2026-11-21 --core 54F --text \"first frost\""
         })
 final class NoteCommand implements Callable<Integer> {
@@ -61,6 +56,9 @@ final class NoteCommand implements Callable<Integer> {
     @Mixin
     private NotedWork work;
 
+    @Mixin
+    private NotedOutcome outcome;
+
     @Option(names = "--text", paramLabel = "WORDS", description = "Anything else, in your words.", defaultValue = "")
     private String text;
 
@@ -85,25 +83,25 @@ final class NoteCommand implements Callable<Integer> {
         NotedSigns.Told told = signs.told(knowledge);
         TypedEntry entry = new TypedEntry(
                 day(before), told.seen(), told.notSeen(), figures.measured(units), work.done(), work.added(), text);
-        if (entry.empty()) {
+        List<Advised> steps = outcome.steps(before);
+        if (entry.empty() && steps.isEmpty()) {
             throw new UsageFault("heapwright: nothing to note. Tell what you saw, measured, did or added."
                     + " Example: heapwright note " + file + " --seen soggy --core 12");
         }
-        Path path = FileNames.path(file);
-        byte[] old = Files.readAllBytes(path);
-        byte[] with = entry.into(old);
-        ReadResult read = new PileReader(knowledge.vocabulary()).read(file, with);
-        if (!read.problems().isEmpty()) {
-            throw new UsageFault(read.problems().stream().map(Problem::message).collect(Collectors.joining("\n\n"))
-                    + "\n\nNothing was noted.");
+        ChangedFile changed = new ChangedFile(file, knowledge);
+        byte[] with = outcome.into(entry.empty() ? changed.bytes() : entry.into(changed.bytes()), steps);
+        Pile after = changed.write(with);
+        List<String> said = new ArrayList<>();
+        if (!entry.empty()) {
+            after.log().stream()
+                    .filter(e -> e.date().equals(entry.date()))
+                    .reduce((first, second) -> second)
+                    .ifPresent(e -> said.addAll(new CourseText(words).happened(e)));
         }
-        write(path, old, with);
-        Pile after = read.pile().orElseThrow();
-        List<String> said = after.log().stream()
-                .filter(e -> e.date().equals(entry.date()))
-                .reduce((first, second) -> second)
-                .map(e -> new CourseText(words).happened(e))
-                .orElse(List.of());
+        after.advised().stream()
+                .filter(a -> steps.stream()
+                        .anyMatch(s -> s.date().equals(a.date()) && s.step().equals(a.step())))
+                .forEach(a -> said.add(new CourseText(words).outcome(a, after)));
         terminal.out().println(words.text("noted", new Days(words).of(entry.date()), String.join("; ", said)));
         terminal.out().println(words.text("noted.next", file));
         return Program.OK;
@@ -129,18 +127,6 @@ final class NoteCommand implements Callable<Integer> {
         } catch (DateTimeParseException e) {
             throw new UsageFault("heapwright: --on: found \"" + day + "\". Allowed: a day as year-month-day."
                     + " Example: --on 2026-11-21");
-        }
-    }
-
-    private void write(Path path, byte[] old, byte[] with) throws IOException {
-        try {
-            if (!new PlainFile(path).replace(old, with)) {
-                throw new UsageFault("heapwright: \"" + file + "\" was changed by something else meanwhile."
-                        + " Nothing was noted; do it again.");
-            }
-        } catch (JournalFault e) {
-            throw new UsageFault("heapwright: \"" + file + "\" cannot be written: " + e.getMessage()
-                    + ". Nothing was noted; the file is as it was.");
         }
     }
 }

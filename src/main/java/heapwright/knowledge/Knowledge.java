@@ -171,8 +171,14 @@ public record Knowledge(
         }
         Map<String, double[]> spans = new LinkedHashMap<>();
         limits.values().forEach(l -> spans.put(l.id().id(), new double[] {l.lowest(), l.highest()}));
+        List<String> stepIds = remedies.keySet().stream().map(Id::id).toList();
         List<String> signIds = signs.keySet().stream().map(Id::id).toList();
         return new Vocabulary() {
+            @Override
+            public Collection<String> steps() {
+                return stepIds;
+            }
+
             @Override
             public Collection<String> signs() {
                 return signIds;

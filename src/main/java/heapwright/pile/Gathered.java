@@ -46,6 +46,7 @@ public final class Gathered {
                 pile.container(),
                 ingredients(pile.recipe()),
                 log(pile.log()),
+                pile.advised(),
                 pile.aim(),
                 stocks(pile.atHand()),
                 pile.measures(),

@@ -15,6 +15,7 @@ final class Lexicon {
 
     private final Set<String> signs;
     private final Map<String, String> signAliases;
+    private final Set<String> steps;
     private final MaterialNames materials;
     private final Map<String, Double> measures;
     private final Map<String, Double> pressed;
@@ -26,6 +27,7 @@ final class Lexicon {
         this.vocabulary = vocabulary;
         signs = Set.copyOf(vocabulary.signs());
         signAliases = Map.copyOf(vocabulary.signAliases());
+        steps = Set.copyOf(vocabulary.steps());
         materials = new MaterialNames(vocabulary);
         measures = Map.copyOf(vocabulary.measures());
         pressed = Map.copyOf(vocabulary.pressed());
@@ -45,6 +47,14 @@ final class Lexicon {
     Optional<String> nearSign(String word) {
         return Closest.to(word, joined(signs, signAliases.keySet()))
                 .map(near -> signs.contains(near) ? near : signAliases.get(near));
+    }
+
+    boolean isStep(String id) {
+        return steps.contains(id);
+    }
+
+    Optional<String> nearStep(String word) {
+        return Closest.to(word, steps);
     }
 
     MaterialNames materials() {

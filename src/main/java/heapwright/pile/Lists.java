@@ -5,6 +5,7 @@ final class Lists {
 
     static final int RECIPE = 500;
     static final int LOG = 5000;
+    static final int ADVISED = 1000;
     static final int SIGNS = 200;
     static final int TOKENS = 50;
     static final int ADDED = 100;

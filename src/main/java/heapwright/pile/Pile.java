@@ -16,6 +16,7 @@ import java.util.Map;
  * @param container what holds it
  * @param recipe what it was built from
  * @param log what happened since, in order of date
+ * @param advised what was advised and taken on, in order of date, and what came of it
  * @param aim what it is wanted for
  * @param atHand materials at hand
  * @param measures litres of household measures the person has redefined, by measure id
@@ -31,6 +32,7 @@ public record Pile(
         Container container,
         List<Ingredient> recipe,
         List<Entry> log,
+        List<Advised> advised,
         Aim aim,
         List<Stock> atHand,
         Map<String, Double> measures,
@@ -48,6 +50,7 @@ public record Pile(
     public Pile {
         recipe = List.copyOf(recipe);
         log = List.copyOf(log);
+        advised = List.copyOf(advised);
         atHand = List.copyOf(atHand);
         measures = Map.copyOf(measures);
         materials = List.copyOf(materials);
@@ -68,6 +71,7 @@ public record Pile(
                 container,
                 recipe,
                 log,
+                advised,
                 aim,
                 atHand,
                 measures,
@@ -78,7 +82,20 @@ public record Pile(
     /** The same pile as if it had been built on another day, none after the first of its recipe or the day of advice. */
     public Pile builtOn(LocalDate day) {
         return new Pile(
-                name, day, builtAssumed, asOf, place, container, recipe, log, aim, atHand, measures, materials, limits);
+                name,
+                day,
+                builtAssumed,
+                asOf,
+                place,
+                container,
+                recipe,
+                log,
+                advised,
+                aim,
+                atHand,
+                measures,
+                materials,
+                limits);
     }
 
     /**

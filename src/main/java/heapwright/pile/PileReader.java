@@ -116,6 +116,7 @@ public final class PileReader {
                         .orElseGet(Container::unknown),
                 inputs.ingredients(root, "recipe", Lists.RECIPE, timeline.built()),
                 new LogReader(lexicon, inputs, timeline).log(root),
+                new AdvisedReader(lexicon, timeline).advised(root),
                 root.section("aim", Shape.AIM)
                         .map(section -> PlaceReader.aim(section, timeline))
                         .orElseGet(Aim::unknown),

@@ -49,6 +49,9 @@ public final class PileWriter {
         ArrayNode log = NODES.arrayNode();
         pile.log().forEach(entry -> log.add(entry(entry)));
         put(document, "log", log);
+        ArrayNode advised = NODES.arrayNode();
+        pile.advised().forEach(step -> advised.add(advised(step)));
+        put(document, "advised", advised);
         put(document, "aim", aim(pile.aim()));
         ArrayNode stocks = NODES.arrayNode();
         pile.atHand().forEach(stock -> stocks.add(stock(stock)));
@@ -111,6 +114,18 @@ public final class PileWriter {
             }
         }
         return list;
+    }
+
+    static ObjectNode advised(Advised step) {
+        ObjectNode node = NODES.objectNode();
+        node.put("date", step.date().toString());
+        node.put("step", step.step());
+        if (!step.amount().isEmpty()) {
+            node.put("amount", step.amount());
+        }
+        node.put("look", step.look().toString());
+        token(node, "outcome", step.outcome(), Advised.Outcome.OPEN);
+        return node;
     }
 
     private static ObjectNode entry(Entry entry) {

@@ -14,6 +14,7 @@ enum Shape {
             "container",
             "recipe",
             "log",
+            "advised",
             "aim",
             "atHand",
             "measures",
@@ -56,6 +57,13 @@ enum Shape {
             "done",
             "added",
             "note"),
+    ADVISED(
+            "{\"date\": \"2026-11-21\", \"step\": \"turn-fully\", \"look\": \"2026-11-29\"}",
+            "date",
+            "step",
+            "amount",
+            "look",
+            "outcome"),
     MEASURED(
             "{\"core\": {\"value\": 8, \"unit\": \"C\"}}",
             "core",

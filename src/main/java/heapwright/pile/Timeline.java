@@ -47,6 +47,7 @@ final class Timeline {
         List<Node> nodes = new ArrayList<>();
         collect(pile, "recipe", nodes);
         collect(pile, "log", nodes);
+        collect(pile, "advised", nodes);
         List<LocalDate> dates = new ArrayList<>();
         nodes.forEach(node -> Dates.of(node).ifPresent(dates::add));
         Optional<LocalDate> built = pile.date("built");

@@ -1,6 +1,7 @@
 package heapwright.pile;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -13,6 +14,11 @@ public interface Vocabulary {
     /** Other words for a sign, such as its former ids, to its id; keys in lower case. */
     default Map<String, String> signAliases() {
         return Map.of();
+    }
+
+    /** Ids of steps that may have been advised. */
+    default Collection<String> steps() {
+        return List.of();
     }
 
     /** Ids of materials. */

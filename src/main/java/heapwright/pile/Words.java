@@ -3,6 +3,7 @@ package heapwright.pile;
 /** Free words in a document: how long they may be, and whether they may run over several lines. */
 enum Words {
     NAME(1, 120, false, "\"Heap by the shed\""),
+    AMOUNT(1, 400, false, "\"About 3 wheelbarrows of leaves (11 kg).\""),
     NOTE(0, 4000, true, "\"Smelt of earth when opened\"");
 
     private final int shortest;

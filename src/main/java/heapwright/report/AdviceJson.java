@@ -137,7 +137,7 @@ public final class AdviceJson {
         node.put("when", words.word("urgency", step.urgency()));
         node.put("urgency", step.urgency().id());
         RemedyInfo info = words.way(step.main().remedy(), pile);
-        node.put("how", info.how());
+        node.put("how", new JobText(words).how(step, pile));
         ObjectNode expect = node.putObject("expect");
         expect.put("text", info.expect());
         expect.put("from", step.lookFrom().toString());

@@ -1,8 +1,10 @@
 package heapwright.report;
 
+import heapwright.advice.Memory;
 import heapwright.knowledge.MeasureInfo;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Action;
+import heapwright.pile.Advised;
 import heapwright.pile.Amount;
 import heapwright.pile.Entry;
 import heapwright.pile.Ingredient;
@@ -28,6 +30,15 @@ public final class CourseText {
         Layout page = new Layout(marked);
         page.line(0, page.strong(pile.name()));
         write(page, pile);
+        if (!pile.advised().isEmpty()) {
+            page.heading(words.text("history.advised"));
+            pile.advised()
+                    .forEach(a -> page.paragraph(
+                            0,
+                            4,
+                            new Days(words).of(a.date()) + ": " + outcome(a, pile)
+                                    + (a.amount().isEmpty() ? "" : ". " + a.amount())));
+        }
         return page.toString();
     }
 
@@ -81,6 +92,13 @@ public final class CourseText {
                         .filter(sign -> ids.contains(sign.id()))
                         .map(sign -> words.knowledge().signs().get(sign).shortName())
                         .toList();
+    }
+
+    /** What came of a step, as "turned fully: helped". */
+    public String outcome(Advised step, Pile pile) {
+        return words.text(
+                "outcome." + step.outcome().token(),
+                words.way(Memory.remedy(step), pile).name());
     }
 
     /** What went in and how much, in the measure that the person used: "4 wheelbarrows of leaves". */

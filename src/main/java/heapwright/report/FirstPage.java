@@ -69,6 +69,7 @@ public final class FirstPage {
         if (advice.alarm().isEmpty()) {
             words.toCheck(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
             words.assumed(advice.pile()).ifPresent(told -> page.paragraph(0, 0, told));
+            new MemoryText(words).lines(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
             if (less.compareTo(Less.EVIDENCE) < 0) {
                 evidence(advice).ifPresent(told -> page.paragraph(0, 0, told));
             }
@@ -161,7 +162,7 @@ public final class FirstPage {
                 || less.compareTo(Less.HOW_OF_THIRD) < 0
                 || job.rank() == 2 && less.compareTo(Less.HOW_OF_SECOND) < 0;
         if (inFull) {
-            page.paragraph(INDENT, 0, info.how());
+            page.paragraph(INDENT, 0, jobs.how(job, advice.pile()));
         }
     }
 

@@ -51,6 +51,12 @@ public final class JobText {
                 .collect(Collectors.joining(", "));
     }
 
+    /** How it is done; of a step that did not help last time, what to do then: no step is told twice in the same words. */
+    public String how(Step job, Pile pile) {
+        RemedyInfo info = words.way(job.main().remedy(), pile);
+        return job.again() ? words.text("step.again", info.otherwise()) : info.how();
+    }
+
     /** How much of what for a job, short: the span and the working are in the full answer; empty where nothing is weighed. */
     public String amount(Option job, Pile pile) {
         return String.join(" ", doses.brief(job, pile));

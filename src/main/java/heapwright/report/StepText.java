@@ -71,7 +71,7 @@ final class StepText {
         page.paragraph(0, INDENT, page.strong(step.rank() + ". " + info.name()));
         doses.lines(main, pile).forEach(line -> page.paragraph(INDENT, 0, page.strong(line)));
         page.paragraph(INDENT, 0, words.text("step.when", words.word("urgency", step.urgency())));
-        page.paragraph(INDENT, 0, info.how());
+        page.paragraph(INDENT, 0, new JobText(words).how(step, pile));
         main.gain()
                 .flatMap(g -> new GainWords(words).gain(g, today))
                 .ifPresent(says -> page.paragraph(INDENT, 0, words.text("gain.heading") + " " + says));

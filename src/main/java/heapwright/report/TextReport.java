@@ -67,6 +67,7 @@ public final class TextReport {
         }
         words.toCheck(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
         words.assumed(advice.pile()).ifPresent(told -> page.paragraph(0, 0, told));
+        new MemoryText(words).lines(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
         contradictions(page, advice);
         new StepText(words).write(page, advice);
         new CautionText(words).write(page, advice);

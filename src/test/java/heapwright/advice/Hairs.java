@@ -114,6 +114,7 @@ final class Hairs {
                 container,
                 p.recipe(),
                 p.log(),
+                p.advised(),
                 p.aim(),
                 p.atHand(),
                 p.measures(),

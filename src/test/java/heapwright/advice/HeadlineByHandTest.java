@@ -53,7 +53,8 @@ class HeadlineByHandTest {
                 Urgency.values()[0],
                 DAY,
                 DAY,
-                List.of()));
+                List.of(),
+                false));
         return this;
     }
 

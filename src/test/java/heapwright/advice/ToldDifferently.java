@@ -200,6 +200,7 @@ final class ToldDifferently {
                 p.container(),
                 recipe,
                 log,
+                p.advised(),
                 p.aim(),
                 atHand,
                 p.measures(),

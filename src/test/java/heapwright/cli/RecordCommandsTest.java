@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.knowledge.KnowledgeReader;
+import heapwright.pile.Advised;
 import heapwright.pile.Entry;
 import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
@@ -132,6 +133,52 @@ class RecordCommandsTest {
         assertEquals(List.of("soggy"), read().log().get(1).notSeen());
         assertEquals(Program.BAD_INPUT, run("note", file.toString(), "--not-seen", "not soggy"));
         assertTrue(err().contains("says no twice"), err());
+    }
+
+    @Test
+    @DisplayName("remember what was taken on, ask whether it helped, and tell no step twice in the same words")
+    void memory() throws IOException {
+        Files.writeString(
+                file, BEFORE.replace("\"steam\"", "\"soggy\", \"smells-sour\"").replace("122", "50"));
+        assertEquals(Program.OK, run("checkup", "--keep", file.toString()), err());
+        String first = out();
+        assertTrue(err().startsWith("Kept. On "), err());
+        List<Advised> kept = read().advised();
+        assertTrue(first.contains(kept.get(0).amount().replaceAll(" .*", "")), first);
+        assertEquals(LocalDate.of(2026, 10, 20), kept.get(0).date());
+        assertEquals(Program.OK, run("checkup", file.toString()), err());
+        assertTrue(out().contains("Taken on: ") && out().contains("Look on"), out());
+        assertEquals(Program.OK, run("note", file.toString(), "--on", "2026-11-05", "--seen", "soggy"), err());
+        assertEquals(Program.OK, run("checkup", file.toString()), err());
+        assertTrue(out().replaceAll("\\s+", " ").contains("Did it help? Note it with --helped"), out());
+        assertEquals(Program.OK, run("due", folder.toString()), err());
+        assertTrue(out().contains(", now past: heap.json"), out());
+        assertEquals(Program.OK, run("note", file.toString(), "--on", "2026-11-05", "--did-not-help"), err());
+        assertTrue(read().advised().stream().allMatch(a -> a.outcome() == Advised.Outcome.DID_NOT_HELP));
+        assertEquals(Program.OK, run("checkup", file.toString()), err());
+        String second = out();
+        assertTrue(second.contains("You did this, and it did not help."), second);
+        assertEquals(
+                List.of(),
+                first.lines()
+                        .filter(l -> l.startsWith("   ") && l.length() > 60)
+                        .filter(second::contains)
+                        .toList(),
+                "how-tos told twice in the same words");
+        assertEquals(Program.BAD_INPUT, run("note", file.toString(), "--helped"));
+        assertTrue(err().contains("no step is open"), err());
+        assertEquals(Program.BAD_INPUT, run("note", file.toString(), "--helped", "--not-done"));
+        assertTrue(err().contains("comes to one thing"), err());
+    }
+
+    @Test
+    @DisplayName("keep nothing while a danger stands")
+    void dangerKeepsNothing() throws IOException {
+        Files.writeString(file, BEFORE.replace("\"steam\"", "\"smoke\""));
+        String before = Files.readString(file);
+        assertEquals(Program.OK, run("checkup", "--keep", file.toString()), err());
+        assertTrue(err().contains("Nothing was kept"), err());
+        assertEquals(before, Files.readString(file));
     }
 
     @Test

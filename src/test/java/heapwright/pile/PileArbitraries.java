@@ -81,13 +81,42 @@ public final class PileArbitraries {
                         place(),
                         container(),
                         ingredient.list().ofMaxSize(4),
-                        log,
+                        Combinators.combine(log, advised(built, age)).as(Past::new),
                         aim,
                         stock.list().ofMaxSize(3),
                         limits())
-                .as((name, place, container, recipe, entries, wish, stocks, limits) -> new Pile(
-                        name, built, false, asOf, place, container, recipe, entries, wish, stocks, measures, own,
+                .as((name, place, container, recipe, past, wish, stocks, limits) -> new Pile(
+                        name,
+                        built,
+                        false,
+                        asOf,
+                        place,
+                        container,
+                        recipe,
+                        past.log(),
+                        past.advised(),
+                        wish,
+                        stocks,
+                        measures,
+                        own,
                         limits));
+    }
+
+    private record Past(List<Entry> log, List<Advised> advised) {}
+
+    private Arbitrary<List<Advised>> advised(LocalDate built, int age) {
+        Arbitrary<Advised> one = Combinators.combine(
+                        Arbitraries.integers().between(0, age),
+                        Arbitraries.of(sorted(vocabulary.steps())),
+                        Arbitraries.of("", "About 3 wheelbarrows of leaves (11 kg)."),
+                        Arbitraries.integers().between(0, 60),
+                        Arbitraries.of(Advised.Outcome.class))
+                .as((day, step, amount, wait, outcome) ->
+                        new Advised(built.plusDays(day), step, amount, built.plusDays(day + wait), outcome));
+        return one.list()
+                .ofMaxSize(3)
+                .map(all ->
+                        all.stream().sorted(Comparator.comparing(Advised::date)).toList());
     }
 
     private static List<Entry> byDate(List<Entry> entries) {

@@ -45,6 +45,7 @@ class SchemaTest {
             "a-material-is-misspelt",
             "a-date-is-not-in-the-calendar",
             "a-sign-is-both-seen-and-not-seen",
+            "a-step-taken-on-is-misspelt",
             "a-unit-is-unknown",
             "a-unit-of-fixed-size-is-redefined",
             "an-amount-would-fill-a-village",
@@ -115,17 +116,18 @@ class SchemaTest {
     void everyFieldIsReallyRead() {
         PileReader reader = new PileReader(new TestVocabulary());
         String bad = "[[]]";
-        Map<Shape, String> around = Map.of(
-                Shape.PILE, "%s",
-                Shape.PLACE, "\"asOf\":\"2026-11-21\",\"place\":{%s}",
-                Shape.CONTAINER, "\"asOf\":\"2026-11-21\",\"container\":{%s}",
-                Shape.QUANTITY, "\"asOf\":\"2026-11-21\",\"container\":{\"height\":{%s}}",
-                Shape.INGREDIENT, "\"asOf\":\"2026-11-21\",\"recipe\":[{%s}]",
-                Shape.ENTRY, "\"asOf\":\"2026-11-21\",\"log\":[{%s}]",
-                Shape.MEASURED, "\"log\":[{\"date\":\"2026-11-21\",\"measured\":{%s}}]",
-                Shape.AIM, "\"asOf\":\"2026-11-21\",\"aim\":{%s}",
-                Shape.STOCK, "\"asOf\":\"2026-11-21\",\"atHand\":[{%s}]",
-                Shape.OWN_MATERIAL, "\"asOf\":\"2026-11-21\",\"materials\":[{%s}]");
+        Map<Shape, String> around = Map.ofEntries(
+                Map.entry(Shape.PILE, "%s"),
+                Map.entry(Shape.PLACE, "\"asOf\":\"2026-11-21\",\"place\":{%s}"),
+                Map.entry(Shape.CONTAINER, "\"asOf\":\"2026-11-21\",\"container\":{%s}"),
+                Map.entry(Shape.QUANTITY, "\"asOf\":\"2026-11-21\",\"container\":{\"height\":{%s}}"),
+                Map.entry(Shape.INGREDIENT, "\"asOf\":\"2026-11-21\",\"recipe\":[{%s}]"),
+                Map.entry(Shape.ENTRY, "\"asOf\":\"2026-11-21\",\"log\":[{%s}]"),
+                Map.entry(Shape.ADVISED, "\"asOf\":\"2026-11-21\",\"advised\":[{%s}]"),
+                Map.entry(Shape.MEASURED, "\"log\":[{\"date\":\"2026-11-21\",\"measured\":{%s}}]"),
+                Map.entry(Shape.AIM, "\"asOf\":\"2026-11-21\",\"aim\":{%s}"),
+                Map.entry(Shape.STOCK, "\"asOf\":\"2026-11-21\",\"atHand\":[{%s}]"),
+                Map.entry(Shape.OWN_MATERIAL, "\"asOf\":\"2026-11-21\",\"materials\":[{%s}]"));
         for (Shape shape : Shape.values()) {
             for (String field : shape.fields()) {
                 String document = "{" + String.format(around.get(shape), "\"" + field + "\":" + bad) + "}";

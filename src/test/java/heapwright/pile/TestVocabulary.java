@@ -8,6 +8,11 @@ import java.util.Map;
 public final class TestVocabulary implements Vocabulary {
 
     @Override
+    public Collection<String> steps() {
+        return List.of("turn-fully", "add-water", "mix-in-dry-carbon");
+    }
+
+    @Override
     public Collection<String> signs() {
         return List.of(
                 "smells-sour",

@@ -168,7 +168,7 @@ public final class AdviceViews {
                 info.name(),
                 doses.told(main, pile),
                 words.word("urgency", step.urgency()),
-                info.how(),
+                jobs.how(step, pile),
                 doses.remarks(main, pile),
                 why(main),
                 info.expect(),

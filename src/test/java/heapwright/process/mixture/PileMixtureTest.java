@@ -96,6 +96,7 @@ class PileMixtureTest {
                 container,
                 recipe,
                 log,
+                List.of(),
                 Aim.unknown(),
                 List.of(),
                 Map.of(),

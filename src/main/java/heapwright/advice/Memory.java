@@ -1,0 +1,61 @@
+package heapwright.advice;
+
+import heapwright.knowledge.Remedy;
+import heapwright.pile.Advised;
+import heapwright.pile.Advised.Outcome;
+import heapwright.pile.Pile;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What is remembered of earlier advice on a pile.
+ *
+ * @param failed steps that were done and did not help, when they were last tried
+ * @param asking steps whose effect should show by now and of which nobody has told
+ * @param waiting steps that were taken on and whose day to look has not come
+ */
+public record Memory(Set<Remedy> failed, List<Advised> asking, List<Advised> waiting) {
+
+    /** Longer ago than this a step may be tried afresh, days; judgement. */
+    static final int REMEMBERED = 60;
+
+    public Memory {
+        failed = Set.copyOf(failed);
+        asking = List.copyOf(asking);
+        waiting = List.copyOf(waiting);
+    }
+
+    /** What is remembered on the day of advice. */
+    public static Memory of(Pile pile) {
+        LocalDate from = pile.asOf().minusDays(REMEMBERED);
+        List<Advised> recent = pile.advised().stream()
+                .filter(a -> !a.date().isBefore(from) && !a.date().isAfter(pile.asOf()))
+                .toList();
+        Set<Remedy> failed = EnumSet.noneOf(Remedy.class);
+        for (Advised one : recent) {
+            Remedy remedy = remedy(one);
+            if (one.outcome() == Outcome.DID_NOT_HELP) {
+                failed.add(remedy);
+            } else if (one.outcome() == Outcome.HELPED) {
+                failed.remove(remedy);
+            }
+        }
+        return new Memory(
+                failed,
+                recent.stream().filter(a -> a.asks(pile.asOf())).toList(),
+                recent.stream()
+                        .filter(a -> a.outcome() == Outcome.OPEN && !a.asks(pile.asOf()))
+                        .collect(Collectors.toList()));
+    }
+
+    /** The remedy of a step that was advised. */
+    public static Remedy remedy(Advised advised) {
+        return EnumSet.allOf(Remedy.class).stream()
+                .filter(r -> r.id().equals(advised.step()))
+                .findFirst()
+                .orElseThrow();
+    }
+}
