@@ -1,10 +1,12 @@
 package heapwright.advice;
 
+import heapwright.advice.audit.Audit;
 import heapwright.advice.observe.Answers;
 import heapwright.advice.observe.PileFacts;
 import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.PileNow;
+import heapwright.advice.winter.ReadyAhead;
 import heapwright.advice.winter.Unmodelled;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Gathered;
@@ -38,6 +40,14 @@ public final class Forecaster {
     public Optional<PileNow> now(Pile pile) {
         Pile gathered = Gathered.of(pile);
         return model(gathered, PileFacts.of(gathered, knowledge)).map(PileNow::of);
+    }
+
+    /**
+     * An audit with the day on which the pile will be ready, the same as in its outlook; where the plan is not the recipe
+     * as told there is no outlook of it, and the span of piles of its kind has to do.
+     */
+    public Audit ready(Audit audit) {
+        return audit.asTold() ? audit.ready(now(audit.pile()).flatMap(ReadyAhead::of)) : audit;
     }
 
     /** The one way from what is known of a pile to its model; empty where {@link #lacking} says why. */

@@ -1,5 +1,6 @@
 package heapwright.cli;
 
+import heapwright.advice.Forecaster;
 import heapwright.advice.audit.Audit;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Pile;
@@ -68,6 +69,7 @@ final class AuditCommand implements Callable<Integer> {
         OptionalDouble own = ownRatio == null ? OptionalDouble.empty() : OptionalDouble.of(ownRatio);
         Audit audit = workshop.auditor()
                 .audit(pile, own)
+                .map(new Forecaster(knowledge)::ready)
                 .orElseThrow(
                         () -> new UsageFault(
                                 "heapwright: " + file

@@ -58,7 +58,7 @@ public final class AuditJson {
         ArrayNode judgements = root.putArray("judgements");
         audit.judgements().forEach(j -> judgement(judgements.addObject(), j));
         mixture(root.putObject("mixture"), audit);
-        audit.proposal().ifPresent(p -> new ProposalJson(words, audit.pile()).write(root, p));
+        audit.proposal().ifPresent(p -> new ProposalJson(words, audit.pile()).write(root, p, audit.ready()));
         ArrayNode pairs = root.putArray("ownPairs");
         audit.ownPairs()
                 .forEach(p -> pairs.addObject()

@@ -172,13 +172,19 @@ public final class AuditReport {
                         build.becomes().kgWet().low(), build.becomes().kgWet().high()),
                 figures.area(
                         build.becomes().coversM2().low(),
-                        build.becomes().coversM2().high()),
+                        build.becomes().coversM2().high()));
+        ReadyWords ready = new ReadyWords(words);
+        String kind = words.text(
+                "audit.ready-by-kind",
                 build.ready().earliest().format(month),
                 build.ready().latest().format(month));
         page.paragraph(
                 0,
                 0,
-                told + " " + words.text("audit.two-dates") + " "
+                told + " "
+                        + audit.ready()
+                                .map(r -> ready.ready(r) + (r.likely() ? "" : " " + kind))
+                                .orElse(kind) + " "
                         + words.text(
                                 "audit.nutrients",
                                 mass(build.becomes().nitrogenKg()),
@@ -187,7 +193,11 @@ public final class AuditReport {
                         + audit.pile()
                                 .aim()
                                 .readyBy()
-                                .map(d -> " " + wanted(d, audit.pile().asOf(), build))
+                                .map(d -> " "
+                                        + audit.ready()
+                                                .flatMap(r -> r.wish().map(w -> ready.wish(r, w)))
+                                                .orElseGet(() ->
+                                                        wanted(d, audit.pile().asOf(), build)))
                                 .orElse(""));
     }
 

@@ -94,18 +94,7 @@ public final class ModelJson {
         range(node.putObject("massLeft"), f.massLeft());
         range(node.putObject("volumeLeft"), f.volumeLeft());
         ObjectNode ready = node.putObject("ready");
-        ready.put("chance", fine(f.readyChance()));
-        ready.put("lookedUntil", first.plusDays(ahead.lookedDays()).toString());
-        readyDate(ready, "earliest", f.readyDay().low(), ahead, first);
-        readyDate(ready, "likely", f.readyDay().likely(), ahead, first);
-        readyDate(ready, "latest", f.readyDay().high(), ahead, first);
-    }
-
-    /** A date past the time looked at is not known and left out. */
-    private static void readyDate(ObjectNode node, String name, double day, Ahead ahead, LocalDate first) {
-        if (ahead.fits() && day < ahead.lookedDays()) {
-            node.put(name, first.plusDays(Math.round(day)).toString());
-        }
+        ReadyWords.write(ready, ahead.ready(), ahead.fits());
     }
 
     /** What the model says of the past, under "story". */

@@ -2,7 +2,6 @@ package heapwright.report;
 
 import heapwright.advice.danger.Alarm;
 import heapwright.advice.winter.Ahead;
-import heapwright.advice.winter.Wish;
 import heapwright.pile.Pile;
 import heapwright.process.heat.Bands;
 import heapwright.process.heat.Outlook;
@@ -26,12 +25,14 @@ public final class OutlookReport {
     private final Words words;
     private final ModelWords model;
     private final GainWords gains;
+    private final ReadyWords ready;
     private final boolean marked;
 
     public OutlookReport(Words words, boolean marked) {
         this.words = words;
         this.model = new ModelWords(words);
         this.gains = new GainWords(words);
+        this.ready = new ReadyWords(words);
         this.marked = marked;
     }
 
@@ -77,35 +78,10 @@ public final class OutlookReport {
                 gains.days(f.daysAbove40()),
                 words.figures().temperature(40),
                 words.figures().number(100 * f.freezesThrough(), 0));
-        return warm + ahead.wish().map(wish -> " " + wish(wish, ahead)).orElse("") + " "
-                + ready(ahead, ahead.firstDay());
-    }
-
-    /** The answer to the day on which it is wanted. */
-    private String wish(Wish wish, Ahead ahead) {
-        return words.text(
-                "outlook.wish." + wish.answer().id(),
-                model.date(wish.day()),
-                words.figures().number(100 * wish.chance(), 0),
-                model.date(ahead.firstDay().plusDays(ahead.lookedDays())));
-    }
-
-    private String ready(Ahead ahead, LocalDate first) {
-        Outlook f = ahead.figures();
-        if (f.readyDay().likely() >= ahead.lookedDays()) {
-            return words.text(
-                    "outlook.not-ready",
-                    model.date(first.plusDays(ahead.lookedDays())),
-                    words.figures().number(100 * f.readyChance(), 0));
-        }
-        String late = f.readyDay().high() >= ahead.lookedDays()
-                ? words.text("outlook.later", model.date(first.plusDays(ahead.lookedDays())))
-                : model.date(first.plusDays(Math.round(f.readyDay().high())));
-        return words.text(
-                "outlook.ready",
-                model.date(first.plusDays(Math.round(f.readyDay().likely()))),
-                model.date(first.plusDays(Math.round(f.readyDay().low()))),
-                late);
+        return warm
+                + ahead.wish()
+                        .map(wish -> " " + ready.wish(ahead.ready(), wish))
+                        .orElse("") + " " + ready.ready(ahead.ready());
     }
 
     private void table(Layout page, Ahead ahead, LocalDate first) {
@@ -185,7 +161,7 @@ public final class OutlookReport {
                 words.text("outlook.freezes", words.figures().number(100 * f.freezesThrough(), 0)),
                 mass(f.massLeft()),
                 words.text("outlook.volume", percents(f.volumeLeft())),
-                ready(ahead, ahead.firstDay()));
+                ready.ready(ahead.ready()));
     }
 
     /** A weight above today's is rain's doing and known to some ten percent. */

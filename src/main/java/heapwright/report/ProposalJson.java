@@ -7,11 +7,13 @@ import heapwright.advice.audit.BuildPlan.Feed;
 import heapwright.advice.audit.BuildPlan.Layer;
 import heapwright.advice.audit.Mend;
 import heapwright.advice.audit.Proposal;
+import heapwright.advice.winter.ReadyAhead;
 import heapwright.pile.Pile;
 import heapwright.process.mend.Plan;
 import heapwright.process.mend.Yield;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Writes the mend, the plan to build and what it becomes into the document of an audit. */
 final class ProposalJson {
@@ -22,7 +24,7 @@ final class ProposalJson {
         this.portions = new Portions(words, pile);
     }
 
-    void write(ObjectNode root, Proposal proposal) {
+    void write(ObjectNode root, Proposal proposal, Optional<ReadyAhead> ready) {
         ArrayNode leftOut = root.putArray("leftOut");
         proposal.leftOut().forEach(m -> leftOut.add(m.id()));
         ArrayNode trimmed = root.putArray("cutBack");
@@ -33,7 +35,9 @@ final class ProposalJson {
         mend(root.putObject("mend"), proposal.mend());
         proposal.build().ifPresent(b -> {
             build(root.putObject("build"), proposal.times(), b);
-            becomes(root.putObject("becomes"), b);
+            ObjectNode becomes = root.putObject("becomes");
+            becomes(becomes, b);
+            ready.ifPresent(r -> ReadyWords.write(becomes.putObject("ready"), r, true));
         });
     }
 

@@ -3,6 +3,7 @@ package heapwright.advice.audit;
 import heapwright.advice.danger.Alarm;
 import heapwright.advice.fact.Mark;
 import heapwright.advice.fact.Reads;
+import heapwright.advice.winter.ReadyAhead;
 import heapwright.knowledge.Material;
 import heapwright.pile.Ingredient;
 import heapwright.pile.Pile;
@@ -26,6 +27,7 @@ import java.util.stream.Stream;
  * @param barred materials that the tables bar, each once, the firmest bar first
  * @param ownPairs the person's own figures that can hardly be right
  * @param proposal how to mend and build it without what must stay out; empty when nothing is left to build with
+ * @param ready when it will be ready by the model, where it can be built as it is told
  * @param ownFigure the shortcut behind a C:N that the person worked out, where one is recognised
  */
 public record Audit(
@@ -38,12 +40,23 @@ public record Audit(
         List<Material> barred,
         List<OwnPair> ownPairs,
         Optional<Proposal> proposal,
+        Optional<ReadyAhead> ready,
         Optional<Averaging> ownFigure) {
     public Audit {
         readings = List.copyOf(readings);
         judgements = List.copyOf(judgements);
         barred = List.copyOf(barred);
         ownPairs = List.copyOf(ownPairs);
+    }
+
+    /** Whether the plan is the recipe as told, with nothing left out, cut back or added. */
+    public boolean asTold() {
+        return proposal.filter(Proposal::asTold).isPresent();
+    }
+
+    /** The same with what the model says of the day on which it will be ready. */
+    public Audit ready(Optional<ReadyAhead> day) {
+        return new Audit(pile, alarm, mixture, readings, mark, judgements, barred, ownPairs, proposal, day, ownFigure);
     }
 
     /** What each ingredient brings, in the order in which the person told them. */

@@ -112,6 +112,7 @@ public final class Auditor {
                 alarm.isPresent() || pile.container().kind().worksCold()
                         ? Optional.empty()
                         : proposal(pile, materials, portions, mixture, coldest.map(r -> r.likelyBelow(cold))),
+                Optional.empty(),
                 ownRatio.isPresent() ? Averaging.explain(ownRatio.getAsDouble(), portions) : Optional.empty());
     }
 

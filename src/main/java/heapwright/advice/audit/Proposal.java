@@ -29,6 +29,14 @@ public record Proposal(
         trimmed = List.copyOf(trimmed);
     }
 
+    /** Whether it is built as told: nothing is left out, cut back, added or has to be got first. */
+    boolean asTold() {
+        return leftOut.isEmpty()
+                && trimmed.isEmpty()
+                && mend.chosen().additions().isEmpty()
+                && build.filter(b -> b.countsOn().isEmpty()).isPresent();
+    }
+
     /**
      * How to build it, and what it becomes.
      *

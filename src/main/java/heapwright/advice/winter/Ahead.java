@@ -1,11 +1,8 @@
 package heapwright.advice.winter;
 
 import heapwright.process.heat.Bands;
-import heapwright.process.heat.Constants;
-import heapwright.process.heat.Course;
 import heapwright.process.heat.Day;
 import heapwright.process.heat.Ensemble;
-import heapwright.process.heat.HeatModel;
 import heapwright.process.heat.Outlook;
 import heapwright.process.heat.PileState;
 import heapwright.process.heat.Readiness;
@@ -14,7 +11,6 @@ import heapwright.process.heat.Weather;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -26,11 +22,8 @@ import java.util.Optional;
  * @param mid mean over the pile, the same
  * @param skin outermost layer, the same
  * @param outdoor outdoors, the same
- * @param likely the course at the likely figures, to the end of the look ahead
- * @param held what will hold it back, day by day
  * @param figures its figures at the end of the look ahead; the day ready counts from {@link #firstDay} and may lie later
- * @param lookedDays days looked ahead for the day ready
- * @param wish the answer to the day on which it is wanted, if there is one and the model fits
+ * @param ready when it will be ready, by a longer look
  * @param plans other ways, each against this pile as it is; none where the model does not fit
  */
 public record Ahead(
@@ -39,15 +32,11 @@ public record Ahead(
         Bands mid,
         Bands skin,
         Bands outdoor,
-        Course likely,
-        HeldBack held,
         Outlook figures,
-        int lookedDays,
-        Optional<Wish> wish,
+        ReadyAhead ready,
         List<PlanOutcome> plans) {
 
-    private static final int SAMPLES = 32;
-    private static final int LEAST_LOOK = 240;
+    static final int SAMPLES = 32;
     static final int EARLIER = 28;
     /** From a reading of today on, the band grows to its full width within so many days (judgement). */
     private static final int UNSURE_AFTER_DAYS = 7;
@@ -68,20 +57,19 @@ public record Ahead(
 
     /** Looks ahead by so many samples, 8 or more where other ways are looked at, and at these ways alone. */
     static Ahead of(PileNow now, int samples, List<Plan> ways) {
-        PileModel model = now.model();
-        int wanted = model.ahead() + model.age() - now.first();
-        int look = Math.max(LEAST_LOOK, Math.min(PileNow.MOST_LOOK, wanted));
+        int wanted = now.wanted();
+        int look = now.look();
         Comparison base = now.alone(look, samples);
         Ensemble window = base.alone().cut(wanted);
-        Outlook far = Outlook.of(base.alone(), Readiness.standard());
+        ReadyAhead ready = ReadyAhead.of(now, base.alone(), look);
         Outlook near = Outlook.of(window, Readiness.standard());
         Outlook figures = new Outlook(
                 near.freezesThrough(),
                 near.peakC(),
                 near.daysAbove40(),
                 near.daysAbove55(),
-                far.readyDay(),
-                far.readyChance(),
+                ready.day(),
+                ready.chance(),
                 near.massLeft(),
                 near.volumeLeft(),
                 near.nitrogenLost());
@@ -91,17 +79,24 @@ public record Ahead(
                 window.bands(Day::midC),
                 window.bands(Day::skinC),
                 window.bands(Day::outdoorC),
-                HeatModel.run(now.state(), now.sky(), List.of(), wanted, Constants.standard()),
-                held(now, wanted),
                 figures,
-                look,
-                now.fits() ? Wish.of(model, now.date(0), base.alone(), look) : Optional.empty(),
+                ready,
                 now.fits() && !ways.isEmpty() ? plans(now, base.of(PileNow.SAMPLES_A_WAY), ways) : List.of());
     }
 
-    private static HeldBack held(PileNow now, int days) {
-        Setup told = new Setup(now.state(), now.sky(), List.of(), List.of(), days);
-        return HeldBack.of(told, told.course(), Map.of());
+    /** What will hold it back, day by day; reckoned when it is asked for. */
+    public HeldBack held() {
+        return HeldBack.of(new Setup(now.state(), now.sky(), List.of(), List.of(), now.wanted()));
+    }
+
+    /** Days looked ahead for the day ready. */
+    public int lookedDays() {
+        return ready.lookedDays();
+    }
+
+    /** The answer to the day on which it is wanted, if there is one and the model fits. */
+    public Optional<Wish> wish() {
+        return ready.wish();
     }
 
     /** The pile file as the model takes it. */

@@ -79,15 +79,28 @@ public final class HeldBack {
      * Reckons.
      *
      * @param told the pile as the file has it
-     * @param lived the way it took by what was measured; the same as told has it where nothing was
+     * @param lived the way it took by what was measured
      * @param more things put right that need more than the pile
      */
     static HeldBack of(Setup told, Course lived, Map<Factor, Setup> more) {
+        return of(told, lived, told.course(), more);
+    }
+
+    /** The same of a pile of which nothing was measured. */
+    static HeldBack of(Setup told) {
         Course plain = told.course();
+        return of(told, plain, plain, Map.of());
+    }
+
+    private static HeldBack of(Setup told, Course lived, Course plain, Map<Factor, Setup> more) {
         Map<Factor, Setup> setups = new EnumMap<>(Factor.class);
         setups.putAll(more);
         PutRight right = new PutRight(told, plain);
         for (Factor factor : Factor.values()) {
+            if (lived.days().stream().noneMatch(d -> d.outdoorC() < countsBelow(factor))) {
+                setups.remove(factor);
+                continue;
+            }
             right.of(factor).ifPresent(setup -> setups.put(factor, setup));
         }
         Map<Factor, Course> courses = new EnumMap<>(Factor.class);
@@ -171,6 +184,13 @@ public final class HeldBack {
                 : Optional.of(new Cost(factor, best, days, warmDays.getOrDefault(factor, 0)));
     }
 
+    private static double countsBelow(Factor factor) {
+        if (factor == Factor.SHELTER) {
+            return WRAPPED_BELOW_C;
+        }
+        return WEATHER.contains(factor) || factor == Factor.COLD ? COLD_BELOW_C : Double.POSITIVE_INFINITY;
+    }
+
     /** By day; what helps against the cold counts in the cold only. */
     private double[] counted(Factor factor) {
         double[] by = warmer.get(factor);
@@ -178,7 +198,7 @@ public final class HeldBack {
             return by;
         }
         double[] cold = by.clone();
-        double below = factor == Factor.SHELTER ? WRAPPED_BELOW_C : COLD_BELOW_C;
+        double below = countsBelow(factor);
         for (int day = 0; day < cold.length; day++) {
             cold[day] = lived.days().get(day).outdoorC() < below ? cold[day] : 0;
         }

@@ -29,6 +29,8 @@ public record PileNow(PileModel model, Retrace past) {
     /** No look ahead is longer, days. */
     static final int MOST_LOOK = 420;
 
+    private static final int LEAST_LOOK = 240;
+
     private static final int FRESH_DAYS = 3;
     private static final int MOST_DAYS = 120;
     private static final int LEAST_DAYS = 60;
@@ -107,6 +109,16 @@ public record PileNow(PileModel model, Retrace past) {
     /** Days over which doing something is held against leaving the pile alone. */
     public int window() {
         return Math.max(LEAST_DAYS, Math.min(MOST_DAYS, model.ahead()));
+    }
+
+    /** How far it is looked ahead for the day on which it is ready, days. */
+    int look() {
+        return Math.max(LEAST_LOOK, Math.min(MOST_LOOK, wanted()));
+    }
+
+    /** Days up to the end of the look ahead. */
+    int wanted() {
+        return model.ahead() + model.age() - first();
     }
 
     /** The weather ahead, as far as anything is looked at, so that whatever is compared has the same. */

@@ -6,6 +6,7 @@ import heapwright.process.heat.Bands;
 import heapwright.process.heat.Day;
 import heapwright.process.heat.Ensemble;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,12 +18,14 @@ public final class StepTrials implements Effects {
     private final Treatment treatment;
 
     private final Map<Remedy, Optional<Gain>> tried = new EnumMap<>(Remedy.class);
-    private final Comparison comparison;
+    /** Several steps may be the same to the model, as all that turn the pile are. */
+    private final Map<Treatment.Treated, Gain> same = new HashMap<>();
+
+    private Comparison comparison;
 
     /** Steps on a pile. */
     public StepTrials(PileNow now) {
         this.now = now;
-        this.comparison = now.alone(now.window(), PileNow.SAMPLES_A_WAY);
         this.treatment = new Treatment(now.state(), now.sky().airC(0));
     }
 
@@ -33,12 +36,21 @@ public final class StepTrials implements Effects {
     }
 
     private Gain gain(Map<Remedy, List<DoseAmount>> steps) {
-        return comparison.gain(treated(steps));
+        return same.computeIfAbsent(
+                treatment.of(steps), t -> comparison().gain(comparison().with(t.start(), t.events())));
     }
 
     private Ensemble treated(Map<Remedy, List<DoseAmount>> steps) {
         Treatment.Treated treated = treatment.of(steps);
-        return comparison.with(treated.start(), treated.events());
+        return comparison().with(treated.start(), treated.events());
+    }
+
+    /** The pile left alone, run when the first step is tried. */
+    private Comparison comparison() {
+        if (comparison == null) {
+            comparison = now.alone(now.window(), PileNow.SAMPLES_A_WAY);
+        }
+        return comparison;
     }
 
     /** Whether the model is one of this pile: else it can try nothing on it. */
@@ -58,11 +70,11 @@ public final class StepTrials implements Effects {
      * @param steps the steps that the model can try, in the order in which they are done; may be none
      */
     public Trial together(Map<Remedy, List<DoseAmount>> steps) {
-        Ensemble alone = comparison.alone();
+        Ensemble alone = comparison().alone();
         Optional<Trial.With> with = Optional.empty();
         if (!steps.isEmpty()) {
             Ensemble other = treated(steps);
-            with = Optional.of(new Trial.With(other.core(), comparison.gain(other), treatment.opensTwice(steps)));
+            with = Optional.of(new Trial.With(other.core(), comparison().gain(other), treatment.opensTwice(steps)));
         }
         Bands outdoor = alone.bands(Day::outdoorC);
         return new Trial(now.model(), now.fits(), now.missK(), alone.core(), outdoor, with);

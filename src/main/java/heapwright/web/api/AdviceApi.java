@@ -76,6 +76,7 @@ final class AdviceApi {
     private void audit(Context ctx) {
         Audit audit = site.advisor()
                 .audit(documents.pile(ctx), ownRatio(ctx))
+                .map(site.forecaster()::ready)
                 .orElseThrow(() -> Trouble.of(422, texts.text("web.api.no-recipe")));
         json(ctx, new AuditJson(words(ctx), site.version()).write(audit));
     }

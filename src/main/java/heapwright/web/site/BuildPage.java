@@ -100,6 +100,7 @@ final class BuildPage {
         Audit audit = read(ctx, address(ctx))
                 .pile()
                 .flatMap(p -> site.advisor().audit(p, OptionalDouble.empty()))
+                .map(site.forecaster()::ready)
                 .orElseThrow(() -> new Refusal(422, "request"));
         ctx.header("Content-Disposition", "attachment; filename=\"audit.json\"");
         ctx.contentType("application/json").result(new AuditJson(renderer.words(ctx), site.version()).write(audit));
@@ -117,6 +118,7 @@ final class BuildPage {
                 ? Optional.empty()
                 : read.pile()
                         .flatMap(p -> site.advisor().audit(p, OptionalDouble.empty()))
+                        .map(site.forecaster()::ready)
                         .map(new AuditViews(words)::view);
         return new BuildView(
                 rows(words, RecipeForm.PREFIX, form.shown()),

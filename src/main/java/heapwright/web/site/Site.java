@@ -39,7 +39,7 @@ public record Site(
         return advisor.knowledge();
     }
 
-    Forecaster forecaster() {
+    public Forecaster forecaster() {
         return new Forecaster(knowledge());
     }
 

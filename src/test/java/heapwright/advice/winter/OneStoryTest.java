@@ -8,6 +8,7 @@ import heapwright.advice.Forecaster;
 import heapwright.advice.Step;
 import heapwright.advice.TestPile;
 import heapwright.advice.WhatIf;
+import heapwright.advice.audit.Audit;
 import heapwright.advice.fact.Reads;
 import heapwright.casebook.JudgedCases;
 import heapwright.knowledge.Cause;
@@ -18,14 +19,17 @@ import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.MixtureCalculator;
 import heapwright.process.mixture.PileMixture;
 import heapwright.process.mixture.PileSize;
+import heapwright.report.AuditReport;
 import heapwright.report.Catalogue;
 import heapwright.report.ModelWords;
+import heapwright.report.ReadyWords;
 import heapwright.report.Units;
 import heapwright.report.Words;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -37,6 +41,7 @@ class OneStoryTest {
     private static final double HUNDREDTH = 0.01;
     private static final int FEW = 4;
     private static final int STRIDE = 3;
+    private static final int SEVERAL = 8;
 
     /** A case with what lies ahead of its pile. */
     private record Told(String file, Pile pile, Advice advice, Ahead ahead) {
@@ -203,6 +208,58 @@ class OneStoryTest {
                     .get(0);
             assertEquals(step, plan.gain(), measured.get(i).file());
         }
+    }
+
+    @Test
+    @DisplayName("know one day on which it is ready, and audit and outlook tell it in the same words")
+    void ready() {
+        Forecaster forecaster = new Forecaster(TestPile.KNOWLEDGE);
+        Words words = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);
+        AuditReport report = new AuditReport(words, false);
+        ReadyWords says = new ReadyWords(words);
+        int[] reckoned = new int[1];
+        never(told -> {
+            Audit plain =
+                    TestPile.ADVISOR.audit(told.pile(), OptionalDouble.empty()).orElseThrow();
+            if (!plain.asTold()) {
+                return Optional.of("the plan is another, and the day is reckoned")
+                        .filter(s -> forecaster.ready(plain).ready().isPresent());
+            }
+            Optional<ReadyAhead> few =
+                    told.now().fits() ? Optional.of(told.ahead().ready()) : Optional.empty();
+            reckoned[0] += few.isPresent() ? 1 : 0;
+            String text = report.write(plain.ready(few)).replaceAll("\\s+", " ");
+            return few.map(r -> says.ready(r).replaceAll("\\s+", " "))
+                    .filter(s -> !text.contains(s))
+                    .map(s -> "the outlook says " + s);
+        });
+        assertTrue(reckoned[0] > 50, "reckoned: " + reckoned[0]);
+    }
+
+    /** By as many samples as at the doors; a few of the cases. */
+    @Test
+    @DisplayName("reckon the day on which it is ready by the same samples in audit and outlook")
+    void sameSamples() {
+        Forecaster forecaster = new Forecaster(TestPile.KNOWLEDGE);
+        List<Told> some = Once.ALL.stream().filter(t -> t.now().fits()).toList();
+        for (int i = 0; i < some.size(); i += some.size() / SEVERAL) {
+            PileNow now = some.get(i).now();
+            assertEquals(
+                    Optional.of(Ahead.of(now, Ahead.SAMPLES, List.of()).ready()),
+                    ReadyAhead.of(now),
+                    some.get(i).file());
+        }
+        Told one = some.stream()
+                .filter(t -> TestPile.ADVISOR
+                        .audit(t.pile(), OptionalDouble.empty())
+                        .filter(Audit::asTold)
+                        .isPresent())
+                .findFirst()
+                .orElseThrow();
+        Audit audit = TestPile.ADVISOR.audit(one.pile(), OptionalDouble.empty()).orElseThrow();
+        assertEquals(
+                forecaster.ahead(one.pile()).map(Ahead::ready),
+                forecaster.ready(audit).ready());
     }
 
     @Test

@@ -1,0 +1,55 @@
+package heapwright.report;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import heapwright.advice.winter.ReadyAhead;
+import heapwright.advice.winter.Wish;
+
+/** When a pile will be ready, in the same words for outlook and audit. */
+public final class ReadyWords {
+
+    private final Words words;
+    private final ModelWords model;
+
+    public ReadyWords(Words words) {
+        this.words = words;
+        this.model = new ModelWords(words);
+    }
+
+    /** When it will be ready, or that it is not likely to be within the time looked at. */
+    public String ready(ReadyAhead ready) {
+        if (!ready.likely()) {
+            return words.text(
+                    "outlook.not-ready",
+                    model.date(ready.lookedUntil()),
+                    words.figures().number(100 * ready.chance(), 0));
+        }
+        String late = ready.date(ready.day().high())
+                .map(model::date)
+                .orElseGet(() -> words.text("outlook.later", model.date(ready.lookedUntil())));
+        return words.text(
+                "outlook.ready",
+                model.date(ready.date(ready.day().likely()).orElseThrow()),
+                model.date(ready.date(ready.day().low()).orElseThrow()),
+                late);
+    }
+
+    /** The answer to the day on which it is wanted. */
+    String wish(ReadyAhead ready, Wish wish) {
+        return words.text(
+                "outlook.wish." + wish.answer().id(),
+                model.date(wish.day()),
+                words.figures().number(100 * wish.chance(), 0),
+                model.date(ready.lookedUntil()));
+    }
+
+    /** As data; a date past the time looked at is not known and left out. */
+    static void write(ObjectNode node, ReadyAhead ready, boolean dates) {
+        node.put("chance", JsonText.fine(ready.chance()));
+        node.put("lookedUntil", ready.lookedUntil().toString());
+        if (dates) {
+            ready.date(ready.day().low()).ifPresent(d -> node.put("earliest", d.toString()));
+            ready.date(ready.day().likely()).ifPresent(d -> node.put("likely", d.toString()));
+            ready.date(ready.day().high()).ifPresent(d -> node.put("latest", d.toString()));
+        }
+    }
+}
