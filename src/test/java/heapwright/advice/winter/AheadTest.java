@@ -120,7 +120,7 @@ class AheadTest {
         assertTrue(!fourDays.fresh());
         assertEquals(LocalDate.of(2026, 10, 14), fourDays.firstDay());
         assertEquals(199, fourDays.core().likely().length, "to the first of May");
-        assertEquals(planned.outdoor().likely()[4], fourDays.outdoor().likely()[0], 1e-9);
+        assertEquals(planned.now().sky().airC(4), fourDays.now().sky().airC(0), 1e-9);
         Ahead measured = of(
                 "2026-10-10",
                 "2026-10-13",
