@@ -254,7 +254,7 @@ class AheadTest {
     @DisplayName("says day by day what will hold it back, to the end of the look ahead")
     void heldBack() {
         Ahead ahead = of("2026-10-10", "2026-10-20", COLD, "");
-        int days = ahead.likely().days().size();
+        int days = ahead.core().likely().length;
         assertTrue(!ahead.held().costs(0, days - 1).isEmpty(), "half a year with months of frost costs something");
     }
 
