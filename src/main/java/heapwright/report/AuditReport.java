@@ -10,7 +10,6 @@ import heapwright.knowledge.CautionInfo.Severity;
 import heapwright.knowledge.Material;
 import heapwright.process.mixture.Band;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -77,7 +76,7 @@ public final class AuditReport {
     }
 
     private void plan(Sheet page, Audit audit) {
-        out(page, audit);
+        out(page, audit, true);
         if (audit.pile().container().kind().worksCold()) {
             page.paragraph(0, 0, words.text("audit.not-built"));
         }
@@ -118,7 +117,8 @@ public final class AuditReport {
                 .orElse("");
     }
 
-    void out(Sheet page, Audit audit) {
+    /** What stays out and why; at length also what to do in its place. */
+    void out(Sheet page, Audit audit, boolean atLength) {
         List<Material> also = audit.proposal().map(Proposal::leftOut).orElse(List.of()).stream()
                 .filter(m -> !audit.barred().contains(m))
                 .toList();
@@ -130,11 +130,9 @@ public final class AuditReport {
         for (Material m : audit.barred()) {
             Material.KeepOut bar = m.keepOut().orElseThrow();
             String rules = hasLocalRules(m) ? " " + words.text("audit.local-rules") : "";
+            String instead = atLength ? " " + bar.instead() + alreadyIn(bar) + rules : "";
             page.paragraph(
-                    0,
-                    INDENT,
-                    "- " + words.word("bar", bar.bar()) + ": " + m.name() + ". " + bar.reason() + " " + bar.instead()
-                            + alreadyIn(bar) + rules);
+                    0, INDENT, "- " + words.word("bar", bar.bar()) + ": " + m.name() + ". " + bar.reason() + instead);
         }
         if (!also.isEmpty()) {
             String names = also.stream().map(words::thing).collect(Collectors.joining("; "));
@@ -161,8 +159,6 @@ public final class AuditReport {
 
     private void becomes(Sheet page, Audit audit, Proposal.Build build) {
         Figures figures = words.figures();
-        DateTimeFormatter month =
-                DateTimeFormatter.ofPattern("MMMM yyyy", words.catalogue().locale());
         page.heading(words.text("audit.section.becomes"));
         String told = words.text(
                 "audit.becomes",
@@ -174,17 +170,11 @@ public final class AuditReport {
                         build.becomes().coversM2().low(),
                         build.becomes().coversM2().high()));
         ReadyWords ready = new ReadyWords(words);
-        String kind = words.text(
-                "audit.ready-by-kind",
-                build.ready().earliest().format(month),
-                build.ready().latest().format(month));
         page.paragraph(
                 0,
                 0,
                 told + " "
-                        + audit.ready()
-                                .map(r -> ready.ready(r) + (r.likely() ? "" : " " + kind))
-                                .orElse(kind) + " "
+                        + ready.ready(audit, build) + " "
                         + words.text(
                                 "audit.nutrients",
                                 mass(build.becomes().nitrogenKg()),

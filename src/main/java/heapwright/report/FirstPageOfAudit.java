@@ -3,8 +3,6 @@ package heapwright.report;
 import heapwright.advice.audit.Audit;
 import heapwright.advice.audit.Proposal;
 import heapwright.knowledge.CautionInfo;
-import heapwright.knowledge.Material;
-import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 
 /** The first page of an audit: the verdict, what stays out, the mend, how to build it, and when it will be ready. */
@@ -47,31 +45,13 @@ public final class FirstPageOfAudit {
             words.toCheck(audit.pile()).forEach(told -> page.paragraph(0, 0, told));
             words.assumed(audit.pile()).ifPresent(told -> page.paragraph(0, 0, told));
             new JudgementText(words).own(audit).ifPresent(told -> page.paragraph(0, 0, told));
-            out(page, audit, less);
+            report.out(page, audit, less == Less.NOTHING);
             plan(page, audit, less);
             care(page, audit, less);
         }
         page.blank();
         page.paragraph(0, 0, words.text("first.more", words.text("first.more-audit")));
         return page.toString();
-    }
-
-    private void out(Layout page, Audit audit, Less less) {
-        if (less == Less.NOTHING) {
-            report.out(page, audit);
-            return;
-        }
-        if (audit.barred().isEmpty()) {
-            return;
-        }
-        page.heading(words.text("audit.section.out"));
-        for (Material m : audit.barred()) {
-            Material.KeepOut bar = m.keepOut().orElseThrow();
-            page.paragraph(0, INDENT, "- " + words.word("bar", bar.bar()) + ": " + m.name() + ". " + bar.reason());
-        }
-        if (audit.proposal().isEmpty() && !audit.pile().container().kind().worksCold()) {
-            page.paragraph(0, 0, words.text("audit.nothing-left"));
-        }
     }
 
     private void plan(Layout page, Audit audit, Less less) {
@@ -88,8 +68,6 @@ public final class FirstPageOfAudit {
     }
 
     private void build(Layout page, Audit audit, Proposal.Build build, Less less) {
-        DateTimeFormatter month =
-                DateTimeFormatter.ofPattern("MMMM yyyy", words.catalogue().locale());
         BuildText.Part part = less.compareTo(Less.MIXING) >= 0
                 ? BuildText.Part.LAYERS
                 : less.compareTo(Less.LATER_CHECKS) >= 0 ? BuildText.Part.BUILDING : BuildText.Part.ALL;
@@ -99,13 +77,12 @@ public final class FirstPageOfAudit {
                 0,
                 0,
                 words.text(
-                        "first.ready",
-                        words.figures()
-                                .volume(
-                                        build.becomes().litres().low(),
-                                        build.becomes().litres().high()),
-                        build.ready().earliest().format(month),
-                        build.ready().latest().format(month)));
+                                "first.makes",
+                                words.figures()
+                                        .volume(
+                                                build.becomes().litres().low(),
+                                                build.becomes().litres().high()))
+                        + " " + new ReadyWords(words).ready(audit, build));
     }
 
     private void care(Layout page, Audit audit, Less less) {

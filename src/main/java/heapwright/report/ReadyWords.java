@@ -1,10 +1,13 @@
 package heapwright.report;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import heapwright.advice.audit.Audit;
+import heapwright.advice.audit.Proposal;
 import heapwright.advice.winter.ReadyAhead;
 import heapwright.advice.winter.Wish;
+import java.time.format.DateTimeFormatter;
 
-/** When a pile will be ready, in the same words for outlook and audit. */
+/** When a pile will be ready, in the same words for outlook, audit and its first page. */
 public final class ReadyWords {
 
     private final Words words;
@@ -31,6 +34,17 @@ public final class ReadyWords {
                 model.date(ready.date(ready.day().likely()).orElseThrow()),
                 model.date(ready.date(ready.day().low()).orElseThrow()),
                 late);
+    }
+
+    /** When a plan will be ready: by the model where it can be built as told, else as piles of its kind go. */
+    String ready(Audit audit, Proposal.Build build) {
+        DateTimeFormatter month =
+                DateTimeFormatter.ofPattern("MMMM yyyy", words.catalogue().locale());
+        String kind = words.text(
+                "audit.ready-by-kind",
+                build.ready().earliest().format(month),
+                build.ready().latest().format(month));
+        return audit.ready().map(r -> ready(r) + (r.likely() ? "" : " " + kind)).orElse(kind);
     }
 
     /** The answer to the day on which it is wanted. */
