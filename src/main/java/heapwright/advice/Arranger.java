@@ -273,9 +273,10 @@ final class Arranger {
             List<Option> ways = new ArrayList<>(List.of(first));
             ways.addAll(info(first).alternatives().map(groups::get).orElse(List.of()));
             List<Option> fresh = ways.stream().filter(w -> !spent(w)).toList();
-            Option leader = atHand.nearest(fresh.isEmpty() ? ways : fresh);
+            List<Option> open = fresh.isEmpty() ? ways : fresh;
+            Option leader = atHand.nearest(open);
             RemedyInfo info = info(leader);
-            List<Option> others = ways.stream().filter(w -> w != leader).toList();
+            List<Option> others = open.stream().filter(w -> w != leader).toList();
             steps.add(new Step(
                     steps.size() + 1,
                     leader,

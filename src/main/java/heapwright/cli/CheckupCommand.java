@@ -1,8 +1,6 @@
 package heapwright.cli;
 
 import heapwright.advice.Advice;
-import heapwright.advice.Afternoon;
-import heapwright.advice.Step;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Advised;
 import heapwright.pile.AdvisedDocument;
@@ -10,12 +8,11 @@ import heapwright.pile.Pile;
 import heapwright.report.AdviceJson;
 import heapwright.report.Days;
 import heapwright.report.FirstPage;
-import heapwright.report.JobText;
+import heapwright.report.TakenOn;
 import heapwright.report.TextReport;
 import heapwright.report.TraceReport;
 import heapwright.report.Words;
 import java.io.IOException;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -97,25 +94,14 @@ final class CheckupCommand implements Callable<Integer> {
 
     /** Takes on the afternoon's work; while a danger stands there is none to keep. */
     private void keep(Advice advice, Words words) throws IOException {
-        List<Step> work = advice.alarm().isPresent()
-                ? List.of()
-                : Afternoon.of(advice, words.knowledge()).jobs();
-        if (work.isEmpty()) {
+        List<Advised> steps = new TakenOn(words).of(advice);
+        if (steps.isEmpty()) {
             terminal.err().println(words.text("kept.nothing"));
             return;
         }
-        JobText jobs = new JobText(words);
-        LocalDate look = JobText.day(work.get(0));
-        List<Advised> steps = work.stream()
-                .map(job -> new Advised(
-                        advice.pile().asOf(),
-                        job.main().remedy().id(),
-                        jobs.amount(job.main(), advice.pile()),
-                        look,
-                        Advised.Outcome.OPEN))
-                .toList();
         ChangedFile changed = new ChangedFile(file, words.knowledge());
         changed.write(new AdvisedDocument(changed.bytes()).keeping(steps).bytes());
-        terminal.err().println(words.text("kept", new Days(words).of(look)));
+        terminal.err()
+                .println(words.text("kept", new Days(words).of(steps.get(0).look())));
     }
 }

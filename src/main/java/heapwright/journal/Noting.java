@@ -1,5 +1,7 @@
 package heapwright.journal;
 
+import heapwright.pile.Advised;
+import heapwright.pile.Advised.Outcome;
 import heapwright.pile.Entry;
 import heapwright.pile.Ingredient;
 import heapwright.pile.Pile;
@@ -31,6 +33,24 @@ public final class Noting {
     /** Sets the day of advice; a day before the present one changes nothing, as the record would lie in the future. */
     public static Pile advisedOn(Pile pile, LocalDate day) {
         return pile.with(pile.name(), later(pile.asOf(), day), pile.recipe(), pile.log());
+    }
+
+    /** Takes steps on; one that is open already on the same day is told anew. */
+    public static Pile takenOn(Pile pile, List<Advised> steps) {
+        List<Advised> all = new ArrayList<>(pile.advised());
+        all.removeIf(a -> a.outcome() == Outcome.OPEN
+                && steps.stream()
+                        .anyMatch(s -> s.date().equals(a.date()) && s.step().equals(a.step())));
+        all.addAll(steps);
+        all.sort(Comparator.comparing(Advised::date));
+        return pile.withAdvised(all);
+    }
+
+    /** Tells what came of the open steps of a day. */
+    public static Pile told(Pile pile, LocalDate date, Outcome outcome) {
+        return pile.withAdvised(pile.advised().stream()
+                .map(a -> a.outcome() == Outcome.OPEN && a.date().equals(date) ? a.with(outcome) : a)
+                .toList());
     }
 
     /** Gives the pile another name. */

@@ -79,6 +79,25 @@ public record Pile(
                 limits);
     }
 
+    /** The same pile with what was taken on and what came of it. */
+    public Pile withAdvised(List<Advised> steps) {
+        return new Pile(
+                name,
+                built,
+                builtAssumed,
+                asOf,
+                place,
+                container,
+                recipe,
+                log,
+                steps,
+                aim,
+                atHand,
+                measures,
+                materials,
+                limits);
+    }
+
     /** The same pile as if it had been built on another day, none after the first of its recipe or the day of advice. */
     public Pile builtOn(LocalDate day) {
         return new Pile(

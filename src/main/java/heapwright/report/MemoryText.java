@@ -12,25 +12,46 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Tells what was taken on earlier: of what is due it asks whether it helped, of the rest when to look. */
-final class MemoryText {
+public final class MemoryText {
 
     private final Words words;
     private final Days days;
 
-    MemoryText(Words words) {
+    public MemoryText(Words words) {
         this.words = words;
         this.days = new Days(words);
     }
 
+    /**
+     * Steps that belong together.
+     *
+     * @param date the day of the advice, or the day to look
+     * @param steps their names
+     */
+    public record Together(LocalDate date, String steps) {}
+
     /** A line for each day of advice that is still open; none where nothing is. */
     List<String> lines(Pile pile) {
-        Memory memory = Memory.of(pile);
         List<String> lines = new ArrayList<>();
-        byDay(memory.asking(), Advised::date)
-                .forEach((day, all) -> lines.add(words.text("memory.asks", days.of(day), steps(all, pile))));
-        byDay(memory.waiting(), Advised::look)
-                .forEach((day, all) -> lines.add(words.text("memory.waits", steps(all, pile), days.of(day))));
+        asking(pile).forEach(t -> lines.add(words.text("memory.asks", days.of(t.date()), t.steps())));
+        waiting(pile).forEach(t -> lines.add(words.text("memory.waits", t.steps(), days.of(t.date()))));
         return lines;
+    }
+
+    /** What was taken on and should show by now, by the day of the advice. */
+    public List<Together> asking(Pile pile) {
+        return together(Memory.of(pile).asking(), Advised::date, pile);
+    }
+
+    /** What was taken on and is not to be looked at yet, by the day to look. */
+    public List<Together> waiting(Pile pile) {
+        return together(Memory.of(pile).waiting(), Advised::look, pile);
+    }
+
+    private List<Together> together(List<Advised> all, Function<Advised, LocalDate> day, Pile pile) {
+        return byDay(all, day).entrySet().stream()
+                .map(e -> new Together(e.getKey(), steps(e.getValue(), pile)))
+                .toList();
     }
 
     private static Map<LocalDate, List<Advised>> byDay(List<Advised> all, Function<Advised, LocalDate> day) {

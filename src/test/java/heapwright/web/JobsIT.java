@@ -14,6 +14,7 @@ import heapwright.knowledge.SignInfo;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -90,6 +91,37 @@ class JobsIT {
                 BoundingBox care = page.locator(".careline").boundingBox();
                 BoundingBox job = page.locator(".firststep h3").first().boundingBox();
                 assertTrue(care.y + care.height <= job.y, said + ": the care stands before the work");
+            }
+        }
+    }
+
+    /** One tap takes the work on, one tells what came of it, also without scripts. */
+    @Test
+    void whatWasTakenOnIsAskedAfter() throws IOException {
+        LocalDate today = LocalDate.now(TestServer.DAY);
+        Files.writeString(folder.resolve("remembered.json"), """
+                {"heapwright": "pile/1", "name": "Remembered", "built": "%1$s", "asOf": "%2$s",
+                 "log": [{"date": "%2$s", "seen": ["soggy", "smells-sour"]}],
+                 "advised": [{"date": "%2$s", "step": "cover-against-rain", "look": "%2$s"}]}
+                """.formatted(today.minusDays(30), today.minusDays(9)));
+        for (boolean scripts : List.of(false, true)) {
+            try (BrowserContext visitor = chrome.phone(scripts)) {
+                Page page = visitor.newPage();
+                page.navigate(server.at("/piles/remembered"));
+                if (!scripts) {
+                    assertThat(page.locator("h2:has-text('Did it help?')")).isVisible();
+                    Chrome.button(page, "It did not help").click();
+                    page.waitForURL("**/piles/remembered?noted=1");
+                    assertThat(page.locator("h2:has-text('Did it help?')")).hasCount(0);
+                    assertTrue(Files.readString(folder.resolve("remembered.json"))
+                            .contains("\"outcome\": \"did-not-help\""));
+                } else {
+                    Chrome.button(page, "I will do this").click();
+                    page.waitForURL("**/piles/remembered?noted=1");
+                    assertThat(page.locator(".verdict")).containsText("Taken on: ");
+                    assertThat(page.locator("button:has-text('I will do this')"))
+                            .hasCount(0);
+                }
             }
         }
     }

@@ -3,20 +3,27 @@ package heapwright.web.site;
 import heapwright.advice.Advice;
 import heapwright.journal.Noting;
 import heapwright.journal.Stored;
+import heapwright.pile.Advised;
+import heapwright.pile.Advised.Outcome;
 import heapwright.pile.Pile;
 import heapwright.pile.PileWriter;
 import heapwright.pile.ReadResult;
+import heapwright.report.MemoryText;
+import heapwright.report.TakenOn;
 import heapwright.report.Words;
 import heapwright.web.view.AdviceView;
 import heapwright.web.view.AdviceViews;
 import heapwright.web.view.CheckupView.Fault;
 import heapwright.web.view.CourseViews;
 import heapwright.web.view.PileView;
+import heapwright.web.view.PileView.TakenView;
 import heapwright.web.view.ResultView;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
+import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,6 +48,8 @@ final class PilePage {
     void register(RoutesConfig routes) {
         routes.get("/piles/{id}", this::open);
         routes.post("/piles/{id}/note", this::note);
+        routes.post("/piles/{id}/keep", this::keep);
+        routes.post("/piles/{id}/outcome", this::outcome);
         routes.get("/piles/{id}/result", this::result);
         routes.get("/piles/{id}/advice.json", ctx -> results.json(ctx, advice(piles.stored(ctx))));
         routes.get("/piles/{id}/look-again.ics", ctx -> results.calendar(ctx, advice(piles.stored(ctx))));
@@ -53,7 +62,7 @@ final class PilePage {
     }
 
     private void open(Context ctx) throws IOException {
-        show(ctx, piles.stored(ctx), Map.of("date", site.today().toString()), List.of());
+        show(ctx, piles.stored(ctx), today(), List.of());
     }
 
     private void show(Context ctx, Stored stored, Map<String, String> typed, List<Fault> faults) {
@@ -61,6 +70,7 @@ final class PilePage {
         Pile pile = stored.pile();
         Advice given = advice(stored);
         AdviceView advice = new AdviceViews(words).view(given);
+        MemoryText memory = new MemoryText(words);
         PileView view = new PileView(
                 Piles.address(stored.id()),
                 stored.id(),
@@ -74,6 +84,14 @@ final class PilePage {
                 advice.headline(),
                 advice.danger(),
                 advice.first().map(AdviceView.StepView::name),
+                memory.asking(given.pile()).stream()
+                        .map(t -> new TakenView(
+                                t.date().toString(), renderer.texts().of("taken.asks", piles.day(t.date()), t.steps())))
+                        .toList(),
+                memory.waiting(given.pile()).stream()
+                        .map(t -> renderer.texts().of("taken.waits", t.steps(), piles.day(t.date())))
+                        .toList(),
+                !new TakenOn(words).of(given).isEmpty(),
                 advice.clashes(),
                 new NoteForm(site, words, renderer.texts()).view(typed, faults),
                 ctx.queryParam("noted") != null);
@@ -94,6 +112,47 @@ final class PilePage {
             return;
         }
         saver.save(ctx, stored, read.pile().get(), faults -> show(ctx, stored, typed, faults));
+    }
+
+    /** Takes today's work on: the page asks later whether it helped. */
+    private void keep(Context ctx) throws IOException {
+        if (!saver.isNew(ctx)) {
+            return;
+        }
+        Stored stored = piles.stored(ctx);
+        Advice advice = advice(stored);
+        Pile today = Noting.advisedOn(stored.pile(), advice.pile().asOf());
+        Pile changed = Noting.takenOn(today, new TakenOn(renderer.words(ctx)).of(advice));
+        saver.save(ctx, stored, changed, faults -> show(ctx, stored, today(), faults));
+    }
+
+    /** Notes what came of the work of a day. */
+    private void outcome(Context ctx) throws IOException {
+        if (!saver.isNew(ctx)) {
+            return;
+        }
+        Stored stored = piles.stored(ctx);
+        Optional<Outcome> told = Arrays.stream(Outcome.values())
+                .filter(o -> o != Outcome.OPEN && o.token().equals(ctx.formParam("outcome")))
+                .findFirst();
+        Optional<LocalDate> date = stored.pile().advised().stream()
+                .map(Advised::date)
+                .filter(d -> d.toString().equals(ctx.formParam("date")))
+                .findFirst();
+        if (told.isEmpty() || date.isEmpty()) {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+            show(ctx, stored, today(), List.of(new Fault("", renderer.texts().of("taken.unknown"))));
+            return;
+        }
+        saver.save(
+                ctx,
+                stored,
+                Noting.told(stored.pile(), date.get(), told.get()),
+                faults -> show(ctx, stored, today(), faults));
+    }
+
+    private Map<String, String> today() {
+        return Map.of("date", site.today().toString());
     }
 
     private void result(Context ctx) throws IOException {

@@ -19,6 +19,9 @@ import java.util.Optional;
  * @param headline what stands, in a sentence
  * @param danger whether people, animals or buildings are at stake
  * @param first the step to do first, if any
+ * @param asks what was taken on and should show by now, by the day of the advice
+ * @param waits what was taken on and is not to be looked at yet, with the day, in words
+ * @param keeps whether today's work can be taken on
  * @param clashes answers and figures that cannot both be so, and what to look at again
  * @param note the form for noting
  * @param saved whether something was just noted
@@ -34,9 +37,15 @@ public record PileView(
         String headline,
         boolean danger,
         Optional<String> first,
+        List<TakenView> asks,
+        List<String> waits,
+        boolean keeps,
         List<String> clashes,
         NoteView note,
         boolean saved) {
+
+    /** What was taken on on a day: the day as ISO, and the question. */
+    public record TakenView(String date, String text) {}
 
     /**
      * The form for noting.
