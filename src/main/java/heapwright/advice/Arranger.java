@@ -276,7 +276,9 @@ final class Arranger {
             List<Option> open = fresh.isEmpty() ? ways : fresh;
             Option leader = atHand.nearest(open);
             RemedyInfo info = info(leader);
-            List<Option> others = open.stream().filter(w -> w != leader).toList();
+            List<Option> others = open.stream()
+                    .filter(w -> w != leader && Worth.gives(w.doses()))
+                    .toList();
             steps.add(new Step(
                     steps.size() + 1,
                     leader,

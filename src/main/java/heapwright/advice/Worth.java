@@ -40,6 +40,11 @@ final class Worth {
         return amounts.isEmpty() || amounts.stream().anyMatch(a -> !a.cap().equals(Optional.of(Cap.NO_NEED)));
     }
 
+    /** Whether there is anything to give; not where all that could be given is too little to be worth the work. */
+    static boolean gives(List<DoseAmount> amounts) {
+        return amounts.stream().allMatch(a -> a.isNeeded() || !a.cap().equals(Optional.of(Cap.TOO_LITTLE)));
+    }
+
     /** Whether what there is of it gives a fair share of what the pile needs. */
     static boolean goesFar(List<DoseAmount> amounts) {
         return amounts.stream().allMatch(DoseAmount::goesFar);
