@@ -272,9 +272,8 @@ final class Arranger {
         for (Option first : leaders) {
             List<Option> ways = new ArrayList<>(List.of(first));
             ways.addAll(info(first).alternatives().map(groups::get).orElse(List.of()));
-            List<Option> fresh = ways.stream().filter(w -> !spent(w)).toList();
-            List<Option> open = fresh.isEmpty() ? ways : fresh;
-            Option leader = atHand.nearest(open);
+            List<Option> open = ways.stream().filter(w -> !spent(w)).toList();
+            Option leader = atHand.nearest(open.isEmpty() ? ways : open);
             RemedyInfo info = info(leader);
             List<Option> others = open.stream()
                     .filter(w -> w != leader && Worth.gives(w.doses()))
