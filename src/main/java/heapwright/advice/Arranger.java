@@ -272,19 +272,18 @@ final class Arranger {
         for (Option first : leaders) {
             List<Option> ways = new ArrayList<>(List.of(first));
             ways.addAll(info(first).alternatives().map(groups::get).orElse(List.of()));
-            List<Option> open = ways.stream().filter(w -> !spent(w)).toList();
+            List<Option> open = new ArrayList<>(ways);
+            open.removeIf(this::spent);
             Option leader = atHand.nearest(open.isEmpty() ? ways : open);
             RemedyInfo info = info(leader);
-            List<Option> others = open.stream()
-                    .filter(w -> w != leader && Worth.gives(w.doses()))
-                    .toList();
+            open.removeIf(w -> w == leader || !Worth.gives(w.doses()));
             steps.add(new Step(
                     steps.size() + 1,
                     leader,
                     pressing.contains(leader.remedy()) && !info.firstAid() ? Urgency.NOW : info.urgency(),
                     day.plusDays(info.expectDays().from()),
                     day.plusDays(info.expectDays().to()),
-                    others,
+                    open,
                     failed.contains(leader.remedy())));
         }
         return steps;
