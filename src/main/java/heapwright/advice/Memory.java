@@ -16,8 +16,9 @@ import java.util.stream.Collectors;
  * @param failed steps that were done and did not help, when they were last tried
  * @param asking steps whose effect should show by now and of which nobody has told
  * @param waiting steps that were taken on and whose day to look has not come
+ * @param stale whether it was told what came of the last work and nothing was noted since, so that all signs are older
  */
-public record Memory(Set<Remedy> failed, List<Advised> asking, List<Advised> waiting) {
+public record Memory(Set<Remedy> failed, List<Advised> asking, List<Advised> waiting, boolean stale) {
 
     /** Longer ago than this a step may be tried afresh, days; judgement. */
     static final int REMEMBERED = 60;
@@ -48,7 +49,16 @@ public record Memory(Set<Remedy> failed, List<Advised> asking, List<Advised> wai
                 recent.stream().filter(a -> a.asks(pile.asOf())).toList(),
                 recent.stream()
                         .filter(a -> a.outcome() == Outcome.OPEN && !a.asks(pile.asOf()))
-                        .collect(Collectors.toList()));
+                        .collect(Collectors.toList()),
+                stale(pile, recent));
+    }
+
+    private static boolean stale(Pile pile, List<Advised> recent) {
+        return recent.stream()
+                .filter(a -> a.outcome() == Outcome.HELPED || a.outcome() == Outcome.DID_NOT_HELP)
+                .reduce((first, second) -> second)
+                .filter(last -> pile.log().stream().noneMatch(e -> e.date().isAfter(last.date())))
+                .isPresent();
     }
 
     /** The remedy of a step that was advised. */

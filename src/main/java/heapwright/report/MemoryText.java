@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -35,7 +36,13 @@ public final class MemoryText {
         List<String> lines = new ArrayList<>();
         asking(pile).forEach(t -> lines.add(words.text("memory.asks", days.of(t.date()), t.steps())));
         waiting(pile).forEach(t -> lines.add(words.text("memory.waits", t.steps(), days.of(t.date()))));
+        stale(pile).ifPresent(lines::add);
         return lines;
+    }
+
+    /** That all that was noted is from before the work whose outcome was told. */
+    public Optional<String> stale(Pile pile) {
+        return Memory.of(pile).stale() ? Optional.of(words.text("memory.stale")) : Optional.empty();
     }
 
     /** What was taken on and should show by now, by the day of the advice. */

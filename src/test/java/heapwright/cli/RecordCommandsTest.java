@@ -157,6 +157,7 @@ class RecordCommandsTest {
         assertTrue(read().advised().stream().allMatch(a -> a.outcome() == Advised.Outcome.DID_NOT_HELP));
         assertEquals(Program.OK, run("checkup", file.toString()), err());
         String second = out();
+        assertFalse(second.contains("from before that work"), "it was noted since");
         assertTrue(second.contains("You did this, and it did not help."), second);
         assertEquals(
                 List.of(),
@@ -169,6 +170,20 @@ class RecordCommandsTest {
         assertTrue(err().contains("no step is open"), err());
         assertEquals(Program.BAD_INPUT, run("note", file.toString(), "--helped", "--not-done"));
         assertTrue(err().contains("comes to one thing"), err());
+    }
+
+    @Test
+    @DisplayName("ask to look again where it helped and nothing was noted since")
+    void stale() throws IOException {
+        Files.writeString(
+                file, BEFORE.replace("\"steam\"", "\"soggy\", \"smells-sour\"").replace("122", "50"));
+        assertEquals(Program.OK, run("checkup", "--keep", file.toString()), err());
+        assertEquals(Program.OK, run("note", file.toString(), "--helped"), err());
+        assertEquals(Program.OK, run("checkup", file.toString()), err());
+        assertTrue(out().replaceAll("\\s+", " ").contains("All that is noted is from before that work"), out());
+        assertEquals(Program.OK, run("note", file.toString(), "--on", "2026-11-05", "--not-seen", "soggy"), err());
+        assertEquals(Program.OK, run("checkup", file.toString()), err());
+        assertFalse(out().contains("from before that work"), out());
     }
 
     @Test

@@ -27,6 +27,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** One pile: its course, what to do, and the form for noting what was seen and done. */
 final class PilePage {
@@ -88,10 +89,13 @@ final class PilePage {
                         .map(t -> new TakenView(
                                 t.date().toString(), renderer.texts().of("taken.asks", piles.day(t.date()), t.steps())))
                         .toList(),
-                memory.waiting(given.pile()).stream()
-                        .map(t -> renderer.texts().of("taken.waits", t.steps(), piles.day(t.date())))
+                Stream.concat(
+                                memory.waiting(given.pile()).stream()
+                                        .map(t -> renderer.texts().of("taken.waits", t.steps(), piles.day(t.date()))),
+                                memory.stale(given.pile()).stream())
                         .toList(),
-                !new TakenOn(words).of(given).isEmpty(),
+                memory.waiting(given.pile()).isEmpty()
+                        && !new TakenOn(words).of(given).isEmpty(),
                 advice.clashes(),
                 new NoteForm(site, words, renderer.texts()).view(typed, faults),
                 ctx.queryParam("noted") != null);
