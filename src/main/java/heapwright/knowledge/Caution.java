@@ -19,6 +19,7 @@ public enum Caution implements Id {
     RAW_MANURE_WAIT,
     RODENT_URINE,
     NOT_SANITISED,
+    OUTLIVES_HEAT,
     WASH_PRODUCE,
     PET_WASTE_NEVER_ON_FOOD,
     MOULDY_FOOD_AND_DOGS,

@@ -16,7 +16,7 @@ public enum Condition implements Id {
     OVERHEATING,
     DRY_HEAT_SEEN,
     HAS_BEEN_HOT,
-    HEAT_PROVEN,
+    HOT_ENOUGH_IN_CORE,
     FIRST_HEAT_FALLING,
     FREEZING_OUTSIDE,
     AIR_BELOW_FREEZING,
@@ -115,6 +115,7 @@ public enum Condition implements Id {
     // risk
     SEEDS_WITHOUT_HEAT(true),
     RISKY_STUFF_AND_HEAT_IS_OVER(true),
+    RISKY_STUFF_WITHOUT_SHOWN_HEAT(true),
     MANURE_NEVER_TURNED(true),
     SALTED_STUFF_NOT_FOOD(true),
     FIRE_DANGER(true),

@@ -4,6 +4,7 @@ import heapwright.advice.fact.Concluded;
 import heapwright.advice.fact.Disputed;
 import heapwright.advice.fact.Holds;
 import heapwright.advice.fact.Offered;
+import heapwright.advice.fact.Once;
 import heapwright.advice.fact.Planned;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Stands;
@@ -19,6 +20,9 @@ final class InferredWords {
     static Optional<String> of(Words words, Object fact) {
         if (fact instanceof Holds h) {
             return Optional.of(words.word("condition", h.condition()));
+        }
+        if (fact instanceof Once o) {
+            return Optional.of(words.text("fact.seen-days", words.says(o.sign()), o.daysAgo()));
         }
         if (fact instanceof Stands s) {
             return Optional.of(words.text(

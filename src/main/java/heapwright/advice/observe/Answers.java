@@ -4,6 +4,7 @@ import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Did;
 import heapwright.advice.fact.Fixture;
 import heapwright.advice.fact.Has;
+import heapwright.advice.fact.Once;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.WentIn;
 import heapwright.knowledge.Sign;
@@ -120,6 +121,20 @@ public final class Answers {
             }
         });
         return seen;
+    }
+
+    /** Every sign that was seen on an earlier day, with the latest such day. */
+    public List<Once> once() {
+        Map<Sign, Once> latest = new EnumMap<>(Sign.class);
+        for (Entry entry : pile.log()) {
+            int days = daysAgo(entry);
+            if (days > 0) {
+                entry.seen().stream()
+                        .flatMap(id -> sign(id).stream())
+                        .forEach(s -> latest.merge(s, new Once(s, days), (a, b) -> a.daysAgo() < b.daysAgo() ? a : b));
+            }
+        }
+        return List.copyOf(latest.values());
     }
 
     /** What went in by the answers, of unknown amount; what is in stays in, however old the answer. */

@@ -38,6 +38,7 @@ public record PileFacts(
         List<Object> signs = answers.signs(inputs);
         List<Reads> readings = new Squeeze(knowledge).applied(quantities.readings(), signs);
         List<Object> facts = new ArrayList<>(signs);
+        facts.addAll(answers.once());
         facts.addAll(answers.actions());
         facts.addAll(answers.fixtures());
         facts.addAll(inputs);

@@ -20,6 +20,8 @@ import heapwright.process.mixture.MixtureCalculator;
 import heapwright.process.mixture.PileMixture;
 import heapwright.process.mixture.PileSize;
 import heapwright.process.mixture.SizeDoubt;
+import heapwright.process.sanitation.HeatRecord;
+import heapwright.process.sanitation.Stretch;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -150,9 +152,12 @@ public final class Quantities {
                 .flatMapToDouble(e -> e.measured().coreC().stream())
                 .max()
                 .ifPresent(v -> readings.add(temperature(Reading.PEAK_TEMPERATURE, v, TEMPERATURE_DOUBT)));
-        HotPhase hot = HotPhase.longest(pile.log(), pile.asOf(), limit(Limit.CORE_SANITISING));
-        readings.add(exact(Reading.DAYS_AT_SANITISING_HEAT, hot.days()));
-        readings.add(exact(Reading.TURNS_AT_SANITISING_HEAT, hot.turns()));
+        Stretch hot = HeatRecord.of(pile)
+                .at(limit(Limit.CORE_SANITISING))
+                .nearest(limit(Limit.HEAT_PROOF_DAYS), (int) limit(Limit.HEAT_PROOF_TURNS))
+                .orElseGet(Stretch::none);
+        readings.add(exact(Reading.DAYS_AT_SANITISING_HEAT, hot.days().size()));
+        readings.add(exact(Reading.TURNS_AT_SANITISING_HEAT, hot.turns().size()));
         size(readings);
         readings.add(sinceBuilt(Reading.AGE));
         OptionalInt turned = daysSinceTurn();

@@ -217,7 +217,7 @@ public record PileModel(
                 ahead,
                 warmth,
                 typical,
-                WarmOnce.of(seen, cores));
+                WarmOnce.of(pile, seen, cores));
     }
 
     /** Whether it was said to be frozen when it was put together. */

@@ -4,6 +4,7 @@ import heapwright.advice.Finding;
 import heapwright.advice.engine.Piece;
 import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Did;
+import heapwright.advice.fact.Once;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.WentIn;
@@ -40,6 +41,9 @@ final class EvidenceDays {
     private static Optional<LocalDate> day(Object fact, Pile pile) {
         if (fact instanceof Seen seen) {
             return Optional.of(pile.asOf().minusDays(seen.daysAgo()));
+        }
+        if (fact instanceof Once once) {
+            return Optional.of(pile.asOf().minusDays(once.daysAgo()));
         }
         if (fact instanceof Denied denied) {
             return Optional.of(pile.asOf().minusDays(denied.daysAgo()));
