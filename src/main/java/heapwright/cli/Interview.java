@@ -54,6 +54,7 @@ final class Interview {
     private final Set<Sign> seen = EnumSet.noneOf(Sign.class);
     private final Set<Sign> notSeen = EnumSet.noneOf(Sign.class);
     private final Set<Sign> unknown = EnumSet.noneOf(Sign.class);
+    private boolean builtAbout;
     private Optional<LocalDate> built = Optional.empty();
     private Optional<Container.Kind> kind = Optional.empty();
     private Container container = Container.unknown();
@@ -96,11 +97,13 @@ final class Interview {
                 words.text("ask.pile-name"),
                 built.orElseGet(() -> Pile.assumedBuilt(today)),
                 built.isEmpty(),
+                built.isPresent() && builtAbout,
                 today,
                 Place.unknown(),
                 container,
                 List.of(),
                 List.of(entry),
+                List.of(),
                 List.of(),
                 Aim.unknown(),
                 List.of(),
@@ -170,10 +173,10 @@ final class Interview {
     }
 
     private void age() {
-        built = understood(
-                words.text("ask.age"),
-                "ask.age-again",
-                text -> AgePhrase.day(text, today).filter(day -> !day.isBefore(today.minusWeeks(MOST_WEEKS))));
+        built = understood(words.text("ask.age"), "ask.age-again", text -> {
+            builtAbout = !AgePhrase.exact(text);
+            return AgePhrase.day(text, today).filter(day -> !day.isBefore(today.minusWeeks(MOST_WEEKS)));
+        });
     }
 
     private void kind() {

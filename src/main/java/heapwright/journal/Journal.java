@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Pile files in a folder. Saving never loses anything: a file that changed since it was opened stays, and what was to
@@ -145,6 +146,19 @@ public final class Journal {
 
     private Saving save(String id, String version, Pile pile, Optional<RequestKey> key) throws IOException {
         return alone(folder -> writer.save(folder, id, version, pile, key));
+    }
+
+    /**
+     * Changes a pile as its file holds it at that moment, however often it changed since a person looked at it: for what
+     * only adds to it. Done once, however often it is asked.
+     *
+     * @param id the file
+     * @param change makes the new pile of the present one; it is called under the lock and must be quick
+     * @param key the request
+     * @return empty if there is no such file or it is broken, and then nothing was done
+     */
+    public Optional<Saving> change(String id, UnaryOperator<Pile> change, RequestKey key) throws IOException {
+        return alone(folder -> writer.change(folder, id, change, key));
     }
 
     /**

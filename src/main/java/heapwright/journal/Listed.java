@@ -28,9 +28,10 @@ public record Listed(String id, String name, Optional<About> pile, List<Problem>
      * @param version as {@link Stored#version}
      * @param built the day it was built
      * @param builtAssumed whether that day is a guess
+     * @param builtAbout whether it was told roughly
      * @param entries the days of its record
      */
-    public record About(String version, LocalDate built, boolean builtAssumed, int entries) {}
+    public record About(String version, LocalDate built, boolean builtAssumed, boolean builtAbout, int entries) {}
 
     /** The file as a list tells it. */
     public static Listed of(Shelf shelf) {
@@ -44,6 +45,7 @@ public record Listed(String id, String name, Optional<About> pile, List<Problem>
                 stored.version(),
                 stored.pile().built(),
                 stored.pile().builtAssumed(),
+                stored.pile().builtAbout(),
                 stored.pile().log().size());
         return new Listed(stored.id(), stored.name(), Optional.of(about), List.of());
     }

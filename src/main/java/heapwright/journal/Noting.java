@@ -5,10 +5,12 @@ import heapwright.pile.Advised.Outcome;
 import heapwright.pile.Entry;
 import heapwright.pile.Ingredient;
 import heapwright.pile.Pile;
+import heapwright.pile.PileWriter;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Piles with something changed. The pile that is given stays as it is. */
 public final class Noting {
@@ -20,14 +22,75 @@ public final class Noting {
      * entry's latest date if that is later.
      */
     public static Pile noted(Pile pile, Entry entry) {
-        List<Entry> log = new ArrayList<>(pile.log());
-        log.add(entry);
-        log.sort(Comparator.comparing(Entry::date));
-        LocalDate asOf = later(pile.asOf(), entry.date());
-        for (Ingredient ingredient : entry.added()) {
-            asOf = later(asOf, ingredient.date());
+        return pile.with(pile.name(), later(pile.asOf(), latest(entry)), pile.recipe(), sorted(pile.log(), entry));
+    }
+
+    /** Tells an entry from others of the record by what it holds; two with the same words on one day are told as one. */
+    public static String mark(Entry entry) {
+        return RequestKey.of(PileWriter.entry(entry).toString()).value();
+    }
+
+    /** The entry of a record with that mark, the first if several have it. */
+    public static Optional<Entry> marked(List<Entry> record, String mark) {
+        return record.stream().filter(e -> mark(e).equals(mark)).findFirst();
+    }
+
+    /** The last entry of a day. */
+    public static Optional<Entry> last(Pile pile, LocalDate day) {
+        return pile.log().stream().filter(e -> e.date().equals(day)).reduce((first, second) -> second);
+    }
+
+    /**
+     * Takes an entry back: it counts no longer and is kept among the struck. The day of advice goes back where only that
+     * entry had moved it on. A pile without such an entry stays as it is.
+     */
+    public static Pile struck(Pile pile, String mark) {
+        Optional<Entry> entry = marked(pile.log(), mark);
+        if (entry.isEmpty()) {
+            return pile;
         }
-        return pile.with(pile.name(), asOf, pile.recipe(), log);
+        Pile without = pile.withLog(less(pile.log(), entry.get()), sorted(pile.struck(), entry.get()));
+        return latest(entry.get()).equals(pile.asOf())
+                ? without.with(pile.name(), latest(without), pile.recipe(), without.log())
+                : without;
+    }
+
+    /** Puts an entry back that was taken back. */
+    public static Pile restored(Pile pile, String mark) {
+        return marked(pile.struck(), mark)
+                .map(e -> noted(pile.withLog(pile.log(), less(pile.struck(), e)), e))
+                .orElse(pile);
+    }
+
+    private static List<Entry> less(List<Entry> entries, Entry one) {
+        List<Entry> rest = new ArrayList<>(entries);
+        rest.remove(one);
+        return rest;
+    }
+
+    private static List<Entry> sorted(List<Entry> entries, Entry more) {
+        List<Entry> all = new ArrayList<>(entries);
+        all.add(more);
+        all.sort(Comparator.comparing(Entry::date));
+        return all;
+    }
+
+    private static LocalDate latest(Entry entry) {
+        return entry.added().stream().map(Ingredient::date).reduce(entry.date(), Noting::later);
+    }
+
+    private static LocalDate latest(Pile pile) {
+        LocalDate latest = pile.built();
+        for (Entry entry : pile.log()) {
+            latest = later(latest, latest(entry));
+        }
+        for (Ingredient ingredient : pile.recipe()) {
+            latest = later(latest, ingredient.date());
+        }
+        for (Advised step : pile.advised()) {
+            latest = later(latest, step.date());
+        }
+        return latest;
     }
 
     /** Sets the day of advice; a day before the present one changes nothing, as the record would lie in the future. */

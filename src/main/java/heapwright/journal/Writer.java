@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -76,6 +77,18 @@ final class Writer {
             }
         }
         return keep(folder, pile, current, caseObject, key);
+    }
+
+    /** See {@link Journal#change}. */
+    Optional<Saving> change(Folder folder, String id, UnaryOperator<Pile> change, RequestKey key) throws IOException {
+        Optional<Content> current = content(folder, id);
+        Optional<Stored> stored =
+                current.map(Content::shelf).filter(Stored.class::isInstance).map(Stored.class::cast);
+        if (stored.isEmpty()) {
+            return Optional.empty();
+        }
+        Pile changed = change.apply(stored.get().pile());
+        return Optional.of(save(folder, id, stored.get().version(), changed, Optional.of(key)));
     }
 
     private Saving replace(Folder folder, Content old, Content draft, Optional<RequestKey> key) throws IOException {

@@ -42,8 +42,7 @@ public final class AgePhrase {
      * @return empty where nothing was understood
      */
     public static Optional<LocalDate> day(String said, LocalDate today) {
-        String text =
-                said.strip().toLowerCase(Locale.ROOT).replaceAll("[,\\s]+", " ").replace("mid-", "mid ");
+        String text = plain(said);
         if (NAMED_DAYS.containsKey(text)) {
             return Optional.of(today.minusDays(NAMED_DAYS.get(text)));
         }
@@ -51,6 +50,24 @@ public final class AgePhrase {
                 .or(() -> span(text, today))
                 .or(() -> month(text, today))
                 .filter(day -> !day.isAfter(today));
+    }
+
+    /** Whether the words name a day, and not only about when: "3 October" and "5 days", not "10 weeks" or "October". */
+    public static boolean exact(String said) {
+        String text = plain(said);
+        if (NAMED_DAYS.containsKey(text)) {
+            return NAMED_DAYS.get(text) < 2;
+        }
+        Matcher span = SPAN.matcher(text);
+        if (span.matches()) {
+            return span.group(2) != null && span.group(2).startsWith("d");
+        }
+        Matcher month = MONTH.matcher(text);
+        return ISO.matcher(text).matches() || month.matches() && (month.group(1) != null || month.group(3) != null);
+    }
+
+    private static String plain(String said) {
+        return said.strip().toLowerCase(Locale.ROOT).replaceAll("[,\\s]+", " ").replace("mid-", "mid ");
     }
 
     private static Optional<LocalDate> iso(String text) {

@@ -35,6 +35,11 @@ final class Inputs {
         this.notes = notes;
     }
 
+    /** The same for other days. */
+    Inputs at(Timeline other) {
+        return new Inputs(lexicon, own, amounts, other, notes);
+    }
+
     /** Ingredients; one without a date went in on the given day. */
     List<Ingredient> ingredients(Section owner, String field, int most, LocalDate day) {
         List<Ingredient> ingredients = new ArrayList<>();

@@ -25,9 +25,9 @@ final class LogReader {
     }
 
     /** The entries in order of date; those of one day stay in the order of the document. */
-    List<Entry> log(Section pile) {
+    List<Entry> log(Section pile, String field) {
         List<Entry> entries = new ArrayList<>();
-        for (Section section : pile.sections("log", Shape.ENTRY, Lists.LOG)) {
+        for (Section section : pile.sections(field, Shape.ENTRY, Lists.LOG)) {
             entries.add(entry(section));
         }
         entries.sort(Comparator.comparing(Entry::date));

@@ -11,11 +11,13 @@ import java.util.Map;
  * @param name what the person calls it, {@link PileReader#UNNAMED} if not stated
  * @param built the day it was built; if not stated, see {@link #assumedBuilt}
  * @param builtAssumed whether that day is a guess, as the file does not tell it
+ * @param builtAbout whether that day was told roughly, in weeks or by the month, and is to be shown so
  * @param asOf the day for which advice is wanted; the latest date of the file if not stated
  * @param place where it stands
  * @param container what holds it
  * @param recipe what it was built from
  * @param log what happened since, in order of date
+ * @param struck entries of the record that were taken back; kept, and read by nobody who reasons
  * @param advised what was advised and taken on, in order of date, and what came of it
  * @param aim what it is wanted for
  * @param atHand materials at hand
@@ -27,11 +29,13 @@ public record Pile(
         String name,
         LocalDate built,
         boolean builtAssumed,
+        boolean builtAbout,
         LocalDate asOf,
         Place place,
         Container container,
         List<Ingredient> recipe,
         List<Entry> log,
+        List<Entry> struck,
         List<Advised> advised,
         Aim aim,
         List<Stock> atHand,
@@ -50,6 +54,7 @@ public record Pile(
     public Pile {
         recipe = List.copyOf(recipe);
         log = List.copyOf(log);
+        struck = List.copyOf(struck);
         advised = List.copyOf(advised);
         atHand = List.copyOf(atHand);
         measures = Map.copyOf(measures);
@@ -66,11 +71,13 @@ public record Pile(
                 name,
                 built,
                 builtAssumed,
+                builtAbout,
                 asOf,
                 place,
                 container,
                 recipe,
                 log,
+                struck,
                 advised,
                 aim,
                 atHand,
@@ -85,12 +92,35 @@ public record Pile(
                 name,
                 built,
                 builtAssumed,
+                builtAbout,
                 asOf,
                 place,
                 container,
                 recipe,
                 log,
+                struck,
                 steps,
+                aim,
+                atHand,
+                measures,
+                materials,
+                limits);
+    }
+
+    /** The same pile with another record, and what was taken back of it. */
+    public Pile withLog(List<Entry> entries, List<Entry> takenBack) {
+        return new Pile(
+                name,
+                built,
+                builtAssumed,
+                builtAbout,
+                asOf,
+                place,
+                container,
+                recipe,
+                entries,
+                takenBack,
+                advised,
                 aim,
                 atHand,
                 measures,
@@ -104,11 +134,13 @@ public record Pile(
                 name,
                 day,
                 builtAssumed,
+                builtAbout,
                 asOf,
                 place,
                 container,
                 recipe,
                 log,
+                struck,
                 advised,
                 aim,
                 atHand,

@@ -109,13 +109,15 @@ public final class PileReader {
                 root.words("name", Words.NAME).orElse(UNNAMED),
                 timeline.built(),
                 timeline.assumed(),
+                root.flag("builtAbout") && root.field("built").isPresent(),
                 timeline.asOf(),
                 root.section("place", Shape.PLACE).map(PlaceReader::place).orElseGet(Place::unknown),
                 root.section("container", Shape.CONTAINER)
                         .map(PlaceReader::container)
                         .orElseGet(Container::unknown),
                 inputs.ingredients(root, "recipe", Lists.RECIPE, timeline.built()),
-                new LogReader(lexicon, inputs, timeline).log(root),
+                new LogReader(lexicon, inputs, timeline).log(root, "log"),
+                new LogReader(lexicon, inputs.at(timeline.loose()), timeline.loose()).log(root, "struck"),
                 new AdvisedReader(lexicon, timeline).advised(root),
                 root.section("aim", Shape.AIM)
                         .map(section -> PlaceReader.aim(section, timeline))

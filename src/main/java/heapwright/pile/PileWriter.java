@@ -39,6 +39,9 @@ public final class PileWriter {
         document.put("asOf", pile.asOf().toString());
         if (!pile.builtAssumed()) {
             document.put("built", pile.built().toString());
+            if (pile.builtAbout()) {
+                document.put("builtAbout", true);
+            }
         }
         put(document, "place", place(pile.place()));
         put(document, "container", container(pile.container()));
@@ -46,9 +49,8 @@ public final class PileWriter {
                 document,
                 "recipe",
                 ingredients(pile.recipe(), pile.builtAssumed() ? Optional.of(pile.built()) : Optional.empty()));
-        ArrayNode log = NODES.arrayNode();
-        pile.log().forEach(entry -> log.add(entry(entry)));
-        put(document, "log", log);
+        put(document, "log", entries(pile.log()));
+        put(document, "struck", entries(pile.struck()));
         ArrayNode advised = NODES.arrayNode();
         pile.advised().forEach(step -> advised.add(advised(step)));
         put(document, "advised", advised);
@@ -128,7 +130,14 @@ public final class PileWriter {
         return node;
     }
 
-    private static ObjectNode entry(Entry entry) {
+    private static ArrayNode entries(List<Entry> entries) {
+        ArrayNode list = NODES.arrayNode();
+        entries.forEach(entry -> list.add(entry(entry)));
+        return list;
+    }
+
+    /** An entry of the record as a tree; the caller may change it. */
+    public static ObjectNode entry(Entry entry) {
         ObjectNode node = NODES.objectNode();
         node.put("date", entry.date().toString());
         put(node, "seen", words(entry.seen()));

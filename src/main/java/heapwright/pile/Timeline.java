@@ -34,6 +34,11 @@ final class Timeline {
         return asOf;
     }
 
+    /** The same for what counts no more: its days may lie anywhere. */
+    Timeline loose() {
+        return new Timeline(built, asOf, builtStated, assumed, false);
+    }
+
     /** Whether the day it was built is a guess. */
     boolean assumed() {
         return assumed;
@@ -88,17 +93,19 @@ final class Timeline {
     }
 
     /**
-     * Whether the document is the record of a pile that tells nowhere when it was built: it has a log, and no ingredient
-     * of its recipe has a date. A recipe without a log is one that is yet to be built.
+     * Whether the document is that of a pile that stands and tells nowhere when it was built: no ingredient of its recipe
+     * has a date. A recipe without a log is one that is yet to be built.
      */
     private static boolean standsUndated(Section pile) {
         List<Node> dates = new ArrayList<>();
         collect(pile, "recipe", dates);
-        return dates.isEmpty()
-                && pile.field("log")
-                        .filter(log -> log instanceof Node.Arr entries
-                                && !entries.items().isEmpty())
-                        .isPresent();
+        return dates.isEmpty() && (some(pile, "log") || !some(pile, "recipe"));
+    }
+
+    private static boolean some(Section pile, String list) {
+        return pile.field(list)
+                .filter(node -> node instanceof Node.Arr all && !all.items().isEmpty())
+                .isPresent();
     }
 
     /** A date field of the pile's history, which cannot lie before the pile was built nor after the day of advice. */

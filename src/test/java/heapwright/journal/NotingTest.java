@@ -60,4 +60,27 @@ class NotingTest {
         assertEquals("Other", renamed.name());
         assertEquals(pile, Noting.renamed(renamed, "Heap"));
     }
+
+    @Test
+    void whatIsTakenBackIsKeptAndCanBePutBack() {
+        LocalDate late = LocalDate.of(2027, 11, 21);
+        Pile wrong = Noting.noted(pile, Samples.entry(late, "a year too late"));
+        String mark = Noting.mark(wrong.log().get(1));
+        Pile struck = Noting.struck(wrong, mark);
+        assertEquals(pile.log(), struck.log());
+        assertEquals(
+                List.of("a year too late"),
+                struck.struck().stream().map(Entry::note).toList());
+        assertEquals(
+                LocalDate.of(2026, 11, 10), struck.asOf(), "the day of advice goes back to the latest that is told");
+        assertEquals(struck, Noting.struck(struck, mark));
+        assertEquals(wrong, Noting.restored(struck, mark));
+    }
+
+    @Test
+    void ofTwoEqualNotesOneIsTakenBack() {
+        Entry same = Samples.entry(Samples.DAY, "same");
+        Pile twice = Noting.noted(Noting.noted(pile, same), same);
+        assertEquals(List.of("same"), Samples.notes(Noting.struck(twice, Noting.mark(same))));
+    }
 }

@@ -67,6 +67,20 @@ class ReceiptsTest {
         assertEquals(2, journal().list().size());
     }
 
+    @Test
+    void aChangeGoesIntoThePileAsItIsThenAndOnce() throws IOException {
+        Stored made = Samples.saved(journal().create(Samples.pile("Heap")));
+        journal().save("heap", made.version(), Samples.noted(made.pile(), "theirs"));
+        for (int sent = 0; sent < 2; sent++) {
+            Stored now = Samples.saved(journal()
+                    .change("heap", pile -> Samples.noted(pile, "ours"), KEY)
+                    .orElseThrow());
+            assertEquals(List.of("theirs", "ours"), Samples.notes(now.pile()));
+        }
+        assertEquals(1, journal().list().size());
+        assertEquals(Optional.empty(), journal().change("gone", pile -> pile, RequestKey.of("other")));
+    }
+
     /** A program is killed at each step of a save, and the note is sent again to the next one. */
     @Test
     void aKilledSaveThatIsSentAgainIsThereOnce() throws IOException {

@@ -173,8 +173,10 @@ class DocumentEdgesTest {
                 List.of(new Note("/built", "Taken as 2026-10-11, about a month before the earliest date in the file.")),
                 log.notes());
         ReadResult.Accepted empty = (ReadResult.Accepted) fields("\"log\":[]");
-        assertEquals(List.of(new Note("/built", "Taken as 2026-11-21, the earliest date in the file.")), empty.notes());
-        assertFalse(empty.pile().orElseThrow().builtAssumed());
+        assertEquals(
+                List.of(new Note("/built", "Taken as 2026-10-22, about a month before the earliest date in the file.")),
+                empty.notes());
+        assertTrue(empty.pile().orElseThrow().builtAssumed());
     }
 
     @Test

@@ -81,7 +81,7 @@ public final class PileArbitraries {
                         place(),
                         container(),
                         ingredient.list().ofMaxSize(4),
-                        Combinators.combine(log, advised(built, age)).as(Past::new),
+                        Combinators.combine(log, log, advised(built, age)).as(Past::new),
                         aim,
                         stock.list().ofMaxSize(3),
                         limits())
@@ -89,11 +89,13 @@ public final class PileArbitraries {
                         name,
                         built,
                         false,
+                        age % 2 == 1,
                         asOf,
                         place,
                         container,
                         recipe,
                         past.log(),
+                        past.struck(),
                         past.advised(),
                         wish,
                         stocks,
@@ -102,7 +104,7 @@ public final class PileArbitraries {
                         limits));
     }
 
-    private record Past(List<Entry> log, List<Advised> advised) {}
+    private record Past(List<Entry> log, List<Entry> struck, List<Advised> advised) {}
 
     private Arbitrary<List<Advised>> advised(LocalDate built, int age) {
         Arbitrary<Advised> one = Combinators.combine(

@@ -200,7 +200,8 @@ class PileReaderTest {
                 pointers("\"asOf\":\"2026-10-10\",\"built\":\"2026-10-02\","
                         + "\"log\":[{\"date\":\"2026-10-01\"},{\"date\":\"2026-10-11\"},{\"date\":\"2026-10-02\"}]"));
         assertEquals(List.of("/log/0/date"), pointers("\"asOf\":\"2026-10-10\",\"log\":[{\"date\":\"2026-10-11\"}]"));
-        assertEquals(List.of("/aim/readyBy"), pointers("\"asOf\":\"2026-10-10\",\"aim\":{\"readyBy\":\"2026-10-09\"}"));
+        assertEquals(
+                List.of("/aim/readyBy"), pointers("\"built\":\"2026-10-10\",\"aim\":{\"readyBy\":\"2026-10-09\"}"));
         assertEquals(List.of("/asOf"), pointers("\"asOf\":\"1989-12-31\""));
         assertEquals(List.of("/asOf"), pointers("\"asOf\":\"2101-01-01\""));
     }

@@ -1,6 +1,12 @@
 package heapwright.web;
 
+import heapwright.journal.Noting;
+import heapwright.knowledge.KnowledgeReader;
+import heapwright.pile.Pile;
+import heapwright.pile.PileReader;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,6 +18,9 @@ final class VisitedPages {
 
     private static final String PLAN = "/build?r=leaves~10~bucket~&r=grass~16~bucket~20&h=cardboard~~bucket~"
             + "&h=straw~2~bucket~&length=100&width=100&height=100";
+
+    /** The first note of the example. */
+    private static final String NOTE = "/piles/heap-by-the-birches/notes/" + note();
 
     static final List<String> ALL = List.of(
             "/",
@@ -30,6 +39,9 @@ final class VisitedPages {
             "/piles/heap-by-the-birches",
             "/piles/heap-by-the-birches/result",
             "/piles/heap-by-the-birches/why",
+            "/piles/heap-by-the-birches/notes",
+            NOTE,
+            NOTE + "/take-back",
             "/knowledge",
             "/knowledge?q=wet",
             "/knowledge/causes",
@@ -49,6 +61,18 @@ final class VisitedPages {
             List.of("/result?" + WET, "/piles/heap-by-the-birches/result", "/result?y=smoke", "/why/example", PLAN);
 
     private VisitedPages() {}
+
+    private static String note() {
+        try (InputStream in = WebServer.class.getResourceAsStream("example.json")) {
+            Pile pile = new PileReader(KnowledgeReader.packed().vocabulary())
+                    .read("example", in)
+                    .pile()
+                    .orElseThrow();
+            return Noting.mark(pile.log().get(0));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     /** Puts into a folder a pile, a file that cannot be read, and one that was removed. */
     static void furnish(Path folder) throws IOException {

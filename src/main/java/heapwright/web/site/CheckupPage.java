@@ -1,7 +1,9 @@
 package heapwright.web.site;
 
+import heapwright.journal.Noting;
 import heapwright.journal.Stored;
 import heapwright.knowledge.Sign;
+import heapwright.pile.Entry;
 import heapwright.pile.ReadResult;
 import heapwright.web.view.CheckupView;
 import io.javalin.config.RoutesConfig;
@@ -95,10 +97,12 @@ final class CheckupPage {
             show(ctx, said);
             return;
         }
-        saver.save(
+        Entry entry = Noting.last(read.pile().get(), said.on()).orElseThrow();
+        saver.change(
                 ctx,
-                stored,
-                read.pile().get(),
+                stored.id(),
+                pile -> Noting.noted(pile, entry),
+                "1",
                 faults -> show(ctx, said, new Consultation.Consulted(Optional.empty(), Optional.empty(), faults)));
     }
 

@@ -5,9 +5,9 @@ import heapwright.journal.Noting;
 import heapwright.journal.Stored;
 import heapwright.pile.Advised;
 import heapwright.pile.Advised.Outcome;
+import heapwright.pile.Entry;
 import heapwright.pile.Pile;
 import heapwright.pile.PileWriter;
-import heapwright.pile.ReadResult;
 import heapwright.report.MemoryText;
 import heapwright.report.TakenOn;
 import heapwright.report.Words;
@@ -32,6 +32,9 @@ import java.util.stream.Stream;
 /** One pile: its course, what to do, and the form for noting what was seen and done. */
 final class PilePage {
 
+    private static final String NOTED = "1";
+    private static final List<String> SAID = List.of("corrected", "taken-back", "put-back", "told");
+
     private final Site site;
     private final Renderer renderer;
     private final Saver saver;
@@ -48,6 +51,7 @@ final class PilePage {
 
     void register(RoutesConfig routes) {
         routes.get("/piles/{id}", this::open);
+        new NotesPage(site, renderer, saver, this::show).register(routes);
         routes.post("/piles/{id}/note", this::note);
         routes.post("/piles/{id}/keep", this::keep);
         routes.post("/piles/{id}/outcome", this::outcome);
@@ -76,8 +80,7 @@ final class PilePage {
                 Piles.address(stored.id()),
                 stored.id(),
                 pile.name(),
-                stored.version(),
-                renderer.texts().of(pile.builtAssumed() ? "pile.built.assumed" : "pile.built", piles.day(pile.built())),
+                built(pile),
                 pile.recipe().stream()
                         .map(i -> Names.shown(site.knowledge(), i.material()))
                         .toList(),
@@ -98,8 +101,22 @@ final class PilePage {
                         && !new TakenOn(words).of(given).isEmpty(),
                 advice.clashes(),
                 new NoteForm(site, words, renderer.texts()).view(typed, faults),
-                ctx.queryParam("noted") != null);
+                stored.pile().log().size() + stored.pile().struck().size(),
+                said(ctx));
         renderer.page(ctx, pile.name(), Page.Door.PILES, "pile", view);
+    }
+
+    /** What was done just now. */
+    private Optional<String> said(Context ctx) {
+        String said = ctx.queryParam("noted");
+        return said == null
+                ? Optional.empty()
+                : Optional.of(renderer.texts().of(SAID.contains(said) ? "pile." + said : "pile.noted"));
+    }
+
+    private String built(Pile pile) {
+        String key = pile.builtAssumed() ? "pile.built.assumed" : pile.builtAbout() ? "pile.built.rough" : "pile.built";
+        return renderer.texts().of(key, piles.day(pile.built()));
     }
 
     private void note(Context ctx) throws IOException {
@@ -108,14 +125,15 @@ final class PilePage {
         }
         Stored stored = piles.stored(ctx);
         Map<String, String> typed = NoteForm.typed(ctx);
-        NoteForm form = new NoteForm(site, renderer.words(ctx), renderer.texts());
-        ReadResult read = form.noted(stored.pile(), typed);
-        if (read.pile().isEmpty()) {
+        NoteForm.Noted noted = new NoteForm(site, renderer.words(ctx), renderer.texts()).noted(stored.pile(), typed);
+        if (noted.entry().isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            show(ctx, stored, typed, form.faults(read, typed));
+            show(ctx, stored, typed, noted.faults());
             return;
         }
-        saver.save(ctx, stored, read.pile().get(), faults -> show(ctx, stored, typed, faults));
+        Entry entry = noted.entry().get();
+        saver.change(
+                ctx, stored.id(), pile -> Noting.noted(pile, entry), NOTED, faults -> show(ctx, stored, typed, faults));
     }
 
     /** Takes today's work on: the page asks later whether it helped. */
@@ -125,9 +143,14 @@ final class PilePage {
         }
         Stored stored = piles.stored(ctx);
         Advice advice = advice(stored);
-        Pile today = Noting.advisedOn(stored.pile(), advice.pile().asOf());
-        Pile changed = Noting.takenOn(today, new TakenOn(renderer.words(ctx)).of(advice));
-        saver.save(ctx, stored, changed, faults -> show(ctx, stored, today(), faults));
+        List<Advised> steps = new TakenOn(renderer.words(ctx)).of(advice);
+        LocalDate day = advice.pile().asOf();
+        saver.change(
+                ctx,
+                stored.id(),
+                pile -> Noting.takenOn(Noting.advisedOn(pile, day), steps),
+                NOTED,
+                faults -> show(ctx, stored, today(), faults));
     }
 
     /** Notes what came of the work of a day. */
@@ -148,10 +171,11 @@ final class PilePage {
             show(ctx, stored, today(), List.of(new Fault("", renderer.texts().of("taken.unknown"))));
             return;
         }
-        saver.save(
+        saver.change(
                 ctx,
-                stored,
-                Noting.told(stored.pile(), date.get(), told.get()),
+                stored.id(),
+                pile -> Noting.told(pile, date.get(), told.get()),
+                NOTED,
                 faults -> show(ctx, stored, today(), faults));
     }
 

@@ -59,14 +59,26 @@ final class Piles {
 
     /** The part of a list that its page shows; the address says with which file it begins. */
     PartView part(Context ctx, List<Listed> all) {
-        int last = Math.max(0, (all.size() - 1) / PAGE * PAGE);
+        Part part = part(ctx, all.size());
+        return part.view("piles.range", files(all.subList(part.from(), part.to())));
+    }
+
+    /** The part of a list of that length which its page shows. */
+    Part part(Context ctx, int length) {
+        int last = Math.max(0, (length - 1) / PAGE * PAGE);
         int from = Math.min(last, begin(ctx) / PAGE * PAGE);
-        int to = Math.min(all.size(), from + PAGE);
-        return new PartView(
-                files(all.subList(from, to)),
-                texts.of("piles.range", from + 1, to, all.size()),
-                from == 0 ? Optional.empty() : Optional.of(ctx.path() + "?" + FROM + "=" + (from - PAGE)),
-                to == all.size() ? Optional.empty() : Optional.of(ctx.path() + "?" + FROM + "=" + to));
+        return new Part(from, Math.min(length, from + PAGE), length, ctx.path(), texts);
+    }
+
+    /** From which to before which of a list of so many a page shows. */
+    record Part(int from, int to, int length, String path, Texts texts) {
+        PartView view(String range, List<FileView> files) {
+            return new PartView(
+                    files,
+                    texts.of(range, from + 1, to, length),
+                    from == 0 ? Optional.empty() : Optional.of(path + "?" + FROM + "=" + (from - PAGE)),
+                    to == length ? Optional.empty() : Optional.of(path + "?" + FROM + "=" + to));
+        }
     }
 
     private static int begin(Context ctx) {
@@ -97,7 +109,10 @@ final class Piles {
     private String about(Listed.About pile) {
         return pile.builtAssumed()
                 ? texts.of("piles.about.assumed", pile.entries())
-                : texts.of("piles.about", pile.built().format(day), pile.entries());
+                : texts.of(
+                        pile.builtAbout() ? "piles.about.rough" : "piles.about",
+                        pile.built().format(day),
+                        pile.entries());
     }
 
     String day(java.time.LocalDate date) {

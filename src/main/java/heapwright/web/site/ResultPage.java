@@ -54,10 +54,7 @@ final class ResultPage {
                         said.query(),
                         subject.stored()
                                 .map(s -> new ResultView.Into(
-                                        subject.questions() + "/note",
-                                        s.version(),
-                                        s.pile().name(),
-                                        piles.day(said.on())))));
+                                        subject.questions() + "/note", s.pile().name(), piles.day(said.on())))));
     }
 
     /** Sends the page of a piece of advice. */

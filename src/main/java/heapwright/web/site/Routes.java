@@ -19,7 +19,7 @@ public final class Routes {
         new Faults(renderer).register(routes);
         routes.get("/assets/{stamp}/{name}", renderer.assets()::serve);
         routes.get("/", ctx -> renderer.page(ctx, renderer.texts().of("start.title"), Page.Door.START, "start", ""));
-        Saver saver = new Saver(site, renderer, tokens);
+        Saver saver = new Saver(site, tokens);
         new CheckupPage(site, renderer, saver).register(routes);
         ResultPage results = new ResultPage(site, renderer);
         results.register(routes);

@@ -158,7 +158,8 @@ record Said(Set<Sign> yes, Set<Sign> no, Set<Sign> passed, Map<String, String> a
 
     private static LocalDate day(String given, LocalDate today) {
         try {
-            return given == null ? today : LocalDate.parse(given);
+            LocalDate day = given == null ? today : LocalDate.parse(given);
+            return day.isAfter(today) ? today : day;
         } catch (DateTimeException e) {
             return today;
         }

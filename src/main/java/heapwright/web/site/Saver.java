@@ -1,30 +1,26 @@
 package heapwright.web.site;
 
 import heapwright.journal.Saving;
-import heapwright.journal.Stored;
 import heapwright.pile.Pile;
+import heapwright.web.guard.Refusal;
 import heapwright.web.guard.Tokens;
 import heapwright.web.view.CheckupView.Fault;
-import heapwright.web.view.PileView.ConflictView;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
-/** Keeps a changed pile and tells what came of it: the pile's page, both versions where it changed meanwhile, or faults. */
+/** Keeps a changed pile and tells what came of it: the pile's page, or faults. */
 final class Saver {
 
     private final Site site;
-    private final Renderer renderer;
     private final Tokens tokens;
-    private final Piles piles;
 
-    Saver(Site site, Renderer renderer, Tokens tokens) {
+    Saver(Site site, Tokens tokens) {
         this.site = site;
-        this.renderer = renderer;
         this.tokens = tokens;
-        this.piles = new Piles(site, renderer.texts());
     }
 
     /** Shows the faults of a pile that was not kept. */
@@ -45,30 +41,33 @@ final class Saver {
     }
 
     private static void noted(Context ctx, String id) {
-        ctx.redirect(Piles.address(id) + "?noted=1", HttpStatus.SEE_OTHER);
+        to(ctx, id, "1");
+    }
+
+    private static void to(Context ctx, String id, String said) {
+        ctx.redirect(Piles.address(id) + "?noted=" + said, HttpStatus.SEE_OTHER);
     }
 
     /**
-     * Keeps a pile in place of the version that the form names.
+     * Changes a pile as it stands now: notes of two windows both go in.
      *
-     * @param stored the pile as it is now
-     * @param changed the pile to keep
+     * @param id the pile
+     * @param change what is done to it
+     * @param said what its page says then
      * @param refused shows what is wrong with it
+     * @throws Refusal when the pile is gone or broken
      */
-    void save(Context ctx, Stored stored, Pile changed, Refused refused) throws IOException {
-        String version = Optional.ofNullable(ctx.formParam("version")).orElse("");
-        Saving saving = site.journal().save(stored.id(), version, changed, new SentForm(ctx).key());
+    void change(Context ctx, String id, UnaryOperator<Pile> change, String said, Refused refused) throws IOException {
+        Saving saving =
+                site.journal().change(id, change, new SentForm(ctx).key()).orElseThrow(() -> new Refusal(404, "gone"));
         if (saving instanceof Saving.Saved saved) {
-            noted(ctx, saved.stored().id());
-        } else if (saving instanceof Saving.Conflict conflict) {
-            ctx.status(HttpStatus.CONFLICT);
-            ConflictView view =
-                    new ConflictView(stored.name(), conflict.current().map(piles::file), piles.file(conflict.kept()));
-            renderer.page(ctx, renderer.texts().of("conflict.title"), Page.Door.PILES, "conflict", view);
+            to(ctx, saved.stored().id(), said);
         } else if (saving instanceof Saving.Refused no) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             refused.show(
                     no.problems().stream().map(p -> new Fault("", p.message())).toList());
+        } else {
+            throw new Refusal(409, "changed");
         }
     }
 }

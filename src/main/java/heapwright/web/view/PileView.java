@@ -12,7 +12,6 @@ import java.util.Optional;
  * @param address its address
  * @param id its id
  * @param name its name
- * @param version stands for its content, so that a form can tell whether it changed
  * @param built when it was built, in words
  * @param made what it was built from
  * @param course its course
@@ -24,13 +23,13 @@ import java.util.Optional;
  * @param keeps whether today's work can be taken on
  * @param clashes answers and figures that cannot both be so, and what to look at again
  * @param note the form for noting
- * @param saved whether something was just noted
+ * @param notes how many notes there are, those taken back among them
+ * @param saved what was just done, in words
  */
 public record PileView(
         String address,
         String id,
         String name,
-        String version,
         String built,
         List<String> made,
         CourseView course,
@@ -42,7 +41,8 @@ public record PileView(
         boolean keeps,
         List<String> clashes,
         NoteView note,
-        boolean saved) {
+        int notes,
+        Optional<String> saved) {
 
     /** What was taken on on a day: the day as ISO, and the question. */
     public record TakenView(String date, String text) {}
@@ -113,7 +113,4 @@ public record PileView(
             return !problems.isEmpty();
         }
     }
-
-    /** Two versions of a pile after it changed meanwhile: the one in the file, if any, and the one that was kept. */
-    public record ConflictView(String name, Optional<FileView> current, FileView kept) {}
 }

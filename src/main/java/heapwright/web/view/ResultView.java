@@ -26,9 +26,8 @@ public record ResultView(AdviceView advice, Links links, Optional<String> assume
      * A pile of the folder to note answers in.
      *
      * @param action the address that notes them
-     * @param version stands for the content of the file, so that it shows whether it changed meanwhile
      * @param name its name
      * @param day the day of the entry, in words
      */
-    public record Into(String action, String version, String name, String day) {}
+    public record Into(String action, String name, String day) {}
 }
