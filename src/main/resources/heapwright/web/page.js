@@ -23,6 +23,8 @@
       place.innerHTML = text;
       const address = answer.headers.get("X-Heapwright-Address");
       if (address) history.replaceState(null, "", address);
+      const carried = document.getElementById("keep-recipe");
+      if (address && carried) carried.value = address.split("?")[1] || "";
       settled(extra);
     };
     let waiting = 0;
@@ -32,6 +34,33 @@
     };
     return { ask, soon };
   };
+
+  // A form is sent only where Heapwright can be reached: else it stays as it is, with all that was typed, and tries again.
+  // What is sent twice is taken once, so trying again can do no harm.
+  const TRY_AGAIN = 5000;
+  const told = document.getElementById("offline");
+  const reached = () => fetch(told.dataset.there, { cache: "no-store" }).then((a) => a.ok).catch(() => false);
+  let waiting = null;
+  const send = async (form, button) => {
+    clearTimeout(waiting);
+    if (await reached()) {
+      told.hidden = true;
+      form.dataset.sent = "yes";
+      form.requestSubmit(button);
+      return;
+    }
+    told.hidden = false;
+    waiting = setTimeout(send, TRY_AGAIN, form, button);
+  };
+  document.addEventListener("submit", (event) => {
+    const form = event.target;
+    if (event.defaultPrevented || form.method !== "post" || form.dataset.sent) {
+      delete form.dataset.sent;
+      return;
+    }
+    event.preventDefault();
+    send(form, event.submitter);
+  });
 
   const say = (text) => {
     const said = document.getElementById("said");

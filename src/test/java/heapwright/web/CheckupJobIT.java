@@ -54,9 +54,9 @@ class CheckupJobIT extends Visits {
         try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             for (String said : List.of(
-                    "y=soggy.smells-sour.core-cold&age=21",
-                    "y=smells-ammonia.matted-grass&age=7",
-                    "y=dust-dry&age=30")) {
+                    "y=soggy.smells-sour.core-cold&built=3",
+                    "y=smells-ammonia.matted-grass&built=1",
+                    "y=dust-dry&built=4")) {
                 page.navigate(server.at("/result?" + said));
                 BoundingBox date = page.locator(".lookday").boundingBox();
                 assertTrue(date.y + date.height <= 2 * 844, said + ": the date ends at " + (date.y + date.height));
@@ -187,7 +187,7 @@ class CheckupJobIT extends Visits {
     void theResultIsSavedAsJsonAndAsCalendar() throws IOException {
         try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
-            page.navigate(server.at("/result?y=soggy.smells-sour.core-cold&age=14"));
+            page.navigate(server.at("/result?y=soggy.smells-sour.core-cold&built=2"));
             Download json = page.waitForDownload(
                     () -> page.locator("a.button[href*='advice.json']").click());
             assertTrue(Files.readString(json.path()).contains("\"heapwright\" : \"advice\""));

@@ -19,7 +19,7 @@ final class GuidePictures {
             new Picture("pile-phone-dark", "/piles/heap-by-the-birches", Chrome.PHONE, 860, ColorScheme.DARK),
             new Picture(
                     "result-desk",
-                    "/result?y=smells-sour.soggy.core-cold&n=smells-ammonia&age=14&size=1&out=-3",
+                    "/result?y=smells-sour.soggy.core-cold&n=smells-ammonia&built=2&size=1&out=-3",
                     Chrome.DESK,
                     1100,
                     ColorScheme.LIGHT),

@@ -42,7 +42,7 @@ class LanguageIT {
     private static final List<String> PAGES = List.of(
             "/",
             "/checkup?y=smells-sour.core-cold&core=x",
-            "/result?y=smells-sour.soggy.core-cold&n=smells-ammonia&age=14&out=-3",
+            "/result?y=smells-sour.soggy.core-cold&n=smells-ammonia&built=2&out=-3",
             "/result?y=smoke",
             "/why",
             "/why/example",
@@ -50,6 +50,9 @@ class LanguageIT {
             "/build?r=leaves~10~bucket~&r=grass~16~bucket~20&h=cardboard~~bucket~",
             "/piles",
             "/piles/heap-by-the-birches",
+            "/piles/heap-by-the-birches/notes",
+            "/piles/heap-by-the-birches/edit",
+            "/open",
             "/knowledge?q=wet",
             "/knowledge/causes/too-wet",
             "/knowledge/remedies/add-urea",

@@ -82,7 +82,7 @@ class PileJobIT extends Visits {
     void answersAreKeptAsAPile() {
         try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
-            page.navigate(server.at("/result?y=soggy.smells-sour&n=smells-ammonia&age=14&out=-2"));
+            page.navigate(server.at("/result?y=soggy.smells-sour&n=smells-ammonia&built=2&out=-2"));
             page.locator("#keep-name").fill("Kept answers");
             Chrome.button(page, "Keep it").click();
             assertThat(page.locator("h1")).hasText("Kept answers");

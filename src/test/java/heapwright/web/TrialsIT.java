@@ -232,7 +232,7 @@ class TrialsIT {
                 page.locator("a", new Page.LocatorOptions().setHasText("Check it now"))
                         .click();
                 assertThat(page.locator("h1")).containsText(id);
-                assertThat(page.locator("#f-age")).hasCount(0);
+                assertThat(page.locator("#f-built")).hasCount(0);
                 page.locator("summary", new Page.LocatorOptions().setHasText("nose"))
                         .click();
                 page.locator("input[name='sign.smells-sour'][value=yes]").check();

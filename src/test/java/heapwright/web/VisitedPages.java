@@ -14,7 +14,7 @@ import java.util.List;
 /** The addresses that tests of every page visit, and the folder of piles behind them. */
 final class VisitedPages {
 
-    private static final String WET = "y=smells-sour.soggy.core-cold&n=smells-ammonia&age=14&size=1&out=-3";
+    private static final String WET = "y=smells-sour.soggy.core-cold&n=smells-ammonia&built=2&size=1&out=-3";
 
     private static final String PLAN = "/build?r=leaves~10~bucket~&r=grass~16~bucket~20&h=cardboard~~bucket~"
             + "&h=straw~2~bucket~&length=100&width=100&height=100";
@@ -40,6 +40,8 @@ final class VisitedPages {
             "/piles/heap-by-the-birches/result",
             "/piles/heap-by-the-birches/why",
             "/piles/heap-by-the-birches/notes",
+            "/piles/heap-by-the-birches/edit",
+            "/open",
             NOTE,
             NOTE + "/take-back",
             "/knowledge",

@@ -12,10 +12,13 @@ import java.util.concurrent.TimeoutException;
 /**
  * Reads a request before a page does. Whatever goes wrong in the reading of what came in is the fault of what came in,
  * however the library below says so: a broken escape in the address, an alphabet nobody knows, a chunk that is none. Parts
- * are never looked into, since no form of ours sends any. What is read once is kept by the library, so nothing is read
+ * are never looked into, since but one form of ours sends any. What is read once is kept by the library, so nothing is read
  * twice.
  */
 public final class SoundRequests {
+
+    /** The one address that takes a file, and so a form in parts; they are read by {@link SentFile}. */
+    public static final String OPEN = "/open";
 
     private static final Set<String> WITH_BODY = Set.of("POST", "PUT", "PATCH");
 
@@ -47,7 +50,9 @@ public final class SoundRequests {
         sound(() -> {
             // An alphabet that is not known is found out when the type is asked for.
             String type = ctx.contentType();
-            if (type != null && type.toLowerCase(Locale.ROOT).strip().startsWith("multipart/")) {
+            if (type != null
+                    && type.toLowerCase(Locale.ROOT).strip().startsWith("multipart/")
+                    && !ctx.path().equals(OPEN)) {
                 throw new Refusal(415, "parts");
             }
             ctx.bodyAsBytes();

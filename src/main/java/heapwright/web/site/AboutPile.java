@@ -24,7 +24,7 @@ import java.util.Set;
  */
 final class AboutPile {
 
-    static final String AGE = "age";
+    static final String BUILT = "built";
     static final String SIZE = "size";
     static final String KIND = "kind";
     static final String USE = "use";
@@ -32,10 +32,7 @@ final class AboutPile {
     static final String OUT = "out";
 
     /** The fields by name. */
-    static final List<String> FIELDS = List.of(AGE, SIZE, KIND, USE, CORE, OUT);
-
-    /** Ages that can be chosen, days; the middle of "this week", "1–3 weeks", "1–3 months", "3–12 months", "longer". */
-    static final List<String> AGES = List.of("3", "14", "60", "200", "500");
+    static final List<String> FIELDS = List.of(BUILT, SIZE, KIND, USE, CORE, OUT);
 
     /** Sizes that can be chosen, cubic metres. */
     static final List<String> SIZES = List.of("0.3", "0.6", "1", "2", "4");
@@ -49,11 +46,7 @@ final class AboutPile {
         root.put("name", name);
         root.put("asOf", said.on().toString());
         Map<String, String> about = said.about();
-        if (AGES.contains(about.getOrDefault(AGE, ""))) {
-            root.put(
-                    "built",
-                    said.on().minusDays(Integer.parseInt(about.get(AGE))).toString());
-        }
+        When.of(about.getOrDefault(BUILT, ""), said.on()).ifPresent(when -> when.into(root));
         ObjectNode container = JsonNodeFactory.instance.objectNode();
         if (SIZES.contains(about.getOrDefault(SIZE, ""))) {
             container

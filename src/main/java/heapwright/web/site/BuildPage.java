@@ -9,7 +9,6 @@ import heapwright.report.Words;
 import heapwright.web.guard.Refusal;
 import heapwright.web.view.AuditViews;
 import heapwright.web.view.BuildView;
-import heapwright.web.view.BuildView.RowView;
 import heapwright.web.view.CheckupView.Choice;
 import heapwright.web.view.CheckupView.Fault;
 import heapwright.web.view.OutlookView;
@@ -17,7 +16,7 @@ import heapwright.web.view.OutlookViews;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.util.ArrayList;
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -29,24 +28,25 @@ import java.util.stream.Stream;
 final class BuildPage {
 
     private static final String HERE = "/build";
-    private static final List<String> CUTS = List.of("3", "10", "20", "40");
-    private static final Pattern PLACE = Pattern.compile("/(recipe|atHand)/([0-9]+)(/([a-z]+))?.*");
     private static final Pattern SIZE =
             Pattern.compile("/(?:container|place)/(length|width|height|latitude|climate).*");
 
     private final Site site;
     private final Renderer renderer;
     private final Texts texts;
+    private final Maker maker;
 
-    BuildPage(Site site, Renderer renderer) {
+    BuildPage(Site site, Renderer renderer, Maker maker) {
         this.site = site;
         this.renderer = renderer;
         this.texts = renderer.texts();
+        this.maker = maker;
     }
 
     void register(RoutesConfig routes) {
         routes.get(HERE, ctx -> show(ctx, address(ctx)));
         routes.post(HERE, this::typed);
+        routes.post(HERE + "/keep", this::keep);
         routes.post(HERE + "/live", this::live);
         routes.post(HERE + "/outlook", this::outlook);
         routes.get(HERE + "/audit.json", this::json);
@@ -58,13 +58,42 @@ final class BuildPage {
 
     private void typed(Context ctx) {
         RecipeForm form = RecipeForm.ofForm(ctx::formParam);
-        if (!faults(read(ctx, form), form).isEmpty()) {
+        if (!faults(ctx, read(ctx, form), form).isEmpty()) {
             show(ctx, form);
         } else {
             ctx.redirect(
                     HERE + "?" + form.query() + (ctx.formParam("more") == null ? "#numbers" : ""),
                     HttpStatus.SEE_OTHER);
         }
+    }
+
+    /** Keeps the recipe as a pile; the form carries it as the address of the page does. */
+    private void keep(Context ctx) throws IOException {
+        RecipeForm form = RecipeForm.ofQuery(Maker.field(ctx, "recipe"));
+        maker.make(
+                ctx,
+                (name, built, faults) -> {
+                    if (form.empty()) {
+                        faults.add(new Fault("", texts.of("build.nothing")));
+                        return Optional.empty();
+                    }
+                    ReadResult read = site.reader()
+                            .read(
+                                    name,
+                                    form.document(
+                                            name,
+                                            site.today(),
+                                            built,
+                                            Look.of(ctx).us()));
+                    faults.addAll(faults(ctx, read, form));
+                    return read.pile();
+                },
+                faults -> renderer.page(
+                        ctx,
+                        texts.of("build.title"),
+                        Page.Door.BUILD,
+                        "build",
+                        view(ctx, form, outlook(ctx, form), faults)));
     }
 
     private void live(Context ctx) {
@@ -108,11 +137,20 @@ final class BuildPage {
 
     private ReadResult read(Context ctx, RecipeForm form) {
         boolean us = Look.of(ctx).us();
-        return site.reader().read(texts.of("build.pile"), form.document(texts.of("build.pile"), site.today(), us));
+        return site.reader()
+                .read(
+                        texts.of("build.pile"),
+                        form.document(
+                                texts.of("build.pile"), site.today(), Optional.of(new When(site.today(), false)), us));
     }
 
     private BuildView view(Context ctx, RecipeForm form, Optional<OutlookView> outlook) {
+        return view(ctx, form, outlook, List.of());
+    }
+
+    private BuildView view(Context ctx, RecipeForm form, Optional<OutlookView> outlook, List<Fault> ofKeeping) {
         Words words = renderer.words(ctx);
+        RecipeRows rows = new RecipeRows(words, texts);
         ReadResult read = read(ctx, form);
         Optional<BuildView.AuditView> audit = form.empty()
                 ? Optional.empty()
@@ -121,17 +159,22 @@ final class BuildPage {
                         .map(site.forecaster()::ready)
                         .map(new AuditViews(words)::view);
         return new BuildView(
-                rows(words, RecipeForm.PREFIX, form.shown()),
-                rows(words, RecipeForm.AT_HAND, form.shownAtHand()),
+                rows.view(RecipeForm.PREFIX, form.shown()),
+                rows.view(RecipeForm.AT_HAND, form.shownAtHand()),
                 form.size(),
                 climates(form.size().getOrDefault(RecipeForm.CLIMATE, "")),
                 Look.of(ctx).us() ? "in" : "cm",
                 form.rows(),
                 Names.of(site.knowledge()),
-                faults(read, form),
+                faults(ctx, read, form),
                 audit,
                 outlook,
-                HERE + "/audit.json?" + form.query());
+                HERE + "/audit.json?" + form.query(),
+                new BuildView.KeepView(
+                        form.query(),
+                        Maker.field(ctx, "name"),
+                        ctx.formParam("built") == null ? texts.of("build.keep.today") : Maker.field(ctx, "built"),
+                        ofKeeping));
     }
 
     private List<Choice> climates(String chosen) {
@@ -144,53 +187,25 @@ final class BuildPage {
                 .toList();
     }
 
-    private List<RowView> rows(Words words, String prefix, List<RecipeForm.Row> rows) {
-        AmountUnits units = new AmountUnits(words, texts);
-        List<RowView> views = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            RecipeForm.Row row = rows.get(i);
-            views.add(new RowView(
-                    prefix + i,
-                    i + 1,
-                    Names.shown(site.knowledge(), row.material()),
-                    row.amount(),
-                    units.choices(row.unit()),
-                    CUTS.stream()
-                            .map(c -> new Choice(c, words.text("web.cut." + c), c.equals(row.cut())))
-                            .toList()));
-        }
-        return views;
+    private List<Fault> faults(Context ctx, ReadResult read, RecipeForm form) {
+        Words words = renderer.words(ctx);
+        return read.problems().stream().map(p -> fault(words, p, form)).toList();
     }
 
-    private List<Fault> faults(ReadResult read, RecipeForm form) {
-        return read.problems().stream().map(p -> fault(p, form)).toList();
-    }
-
-    private Fault fault(Problem problem, RecipeForm form) {
-        String near =
-                problem.closest().map(c -> " " + texts.of("fault.near", c)).orElse("");
-        Matcher place = PLACE.matcher(problem.pointer());
-        if (place.matches()) {
-            boolean recipe = place.group(1).equals("recipe");
-            int row = Integer.parseInt(place.group(2));
-            String field = "material".equals(place.group(4)) ? "material" : "amount";
-            String what = texts.of(recipe ? "build.row" : "build.hand", row + 1) + ", " + texts.of("note." + field);
-            String told = field.equals("material")
-                    ? new MaterialFault(site.knowledge(), texts)
-                            .text(
-                                    what,
-                                    (recipe ? form.recipe() : form.atHand())
-                                            .get(row)
-                                            .material(),
-                                    problem)
-                    : texts.of("fault.field", what, problem.found(), problem.allowed()) + near;
-            return new Fault((recipe ? RecipeForm.PREFIX : RecipeForm.AT_HAND) + row + "." + field, told);
-        }
-        Matcher size = SIZE.matcher(problem.pointer());
-        return size.matches()
-                ? new Fault(
-                        size.group(1),
-                        texts.of("fault.field", texts.of("build." + size.group(1)), problem.found(), problem.allowed()))
-                : new Fault("", problem.message());
+    private Fault fault(Words words, Problem problem, RecipeForm form) {
+        return new RecipeRows(words, texts)
+                .fault(problem, form.recipe(), form.atHand())
+                .orElseGet(() -> {
+                    Matcher size = SIZE.matcher(problem.pointer());
+                    return size.matches()
+                            ? new Fault(
+                                    size.group(1),
+                                    texts.of(
+                                            "fault.field",
+                                            texts.of("build." + size.group(1)),
+                                            problem.found(),
+                                            problem.allowed()))
+                            : new Fault("", problem.message());
+                });
     }
 }

@@ -80,7 +80,7 @@ final class CheckupViews {
 
     private FieldsView fields(Said said) {
         return new FieldsView(
-                choices(AboutPile.AGE, AboutPile.AGES, said),
+                said.about().getOrDefault(AboutPile.BUILT, ""),
                 choices(AboutPile.SIZE, AboutPile.SIZES, said),
                 choices(AboutPile.KIND, tokens(Container.Kind.values()), said),
                 choices(AboutPile.USE, tokens(Aim.Use.values()), said),

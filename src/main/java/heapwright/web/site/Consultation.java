@@ -11,6 +11,7 @@ import heapwright.report.JsonText;
 import heapwright.report.Units;
 import heapwright.web.view.CheckupView.Fault;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -40,9 +41,14 @@ final class Consultation {
     Consulted of(Said said, Units units, Optional<Pile> about) {
         ReadResult read =
                 about.map(p -> read(said, units, p)).orElseGet(() -> read(said, units, texts.of("checkup.pile")));
-        List<Fault> faults = read.problems().stream().map(this::fault).toList();
-        Optional<Advice> advice = read.pile().map(site.desk()::advise);
-        return new Consulted(advice, advice.flatMap(a -> next(said, a)), faults);
+        List<Fault> faults =
+                new ArrayList<>(read.problems().stream().map(this::fault).toList());
+        String built = said.about().getOrDefault(AboutPile.BUILT, "");
+        if (about.isEmpty() && !built.isEmpty() && When.of(built, said.on()).isEmpty()) {
+            faults.add(new Fault(AboutPile.BUILT, texts.of("fault.when", built)));
+        }
+        Optional<Advice> advice = faults.isEmpty() ? read.pile().map(site.desk()::advise) : Optional.empty();
+        return new Consulted(advice, advice.flatMap(a -> next(said, a)), List.copyOf(faults));
     }
 
     /** The pile of the answers. */

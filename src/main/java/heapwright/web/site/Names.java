@@ -22,6 +22,11 @@ final class Names {
         return knowledge.material(idOrAlias).map(Material::name).orElse(idOrAlias);
     }
 
+    /** The id of a material that was called by any of its names; a word that names none stays as it is. */
+    static String id(Knowledge knowledge, String typed) {
+        return knowledge.material(typed).map(Material::id).orElse(typed);
+    }
+
     /** The names of the materials that a word may mean, where it names no single one. */
     static List<String> candidates(Knowledge knowledge, String typed) {
         return knowledge.materialNames().candidates(typed).stream()

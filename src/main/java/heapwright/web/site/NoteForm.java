@@ -1,6 +1,5 @@
 package heapwright.web.site;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.journal.Noting;
@@ -8,7 +7,6 @@ import heapwright.knowledge.SignInfo.Sense;
 import heapwright.phrase.NumberPhrase;
 import heapwright.pile.Action;
 import heapwright.pile.Entry;
-import heapwright.pile.Ingredient;
 import heapwright.pile.Pile;
 import heapwright.pile.PileWriter;
 import heapwright.pile.Problem;
@@ -21,8 +19,6 @@ import heapwright.web.view.CheckupView.Fault;
 import heapwright.web.view.PileView.NoteView;
 import heapwright.web.view.PileView.SignsView;
 import io.javalin.http.Context;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -30,7 +26,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The form in which a day's temperatures, smell, work and additions are noted. What it makes is put into the pile's
@@ -54,11 +49,13 @@ final class NoteForm {
     private final Site site;
     private final Words words;
     private final Texts texts;
+    private final NoteFields fields;
 
     NoteForm(Site site, Words words, Texts texts) {
         this.site = site;
         this.words = words;
         this.texts = texts;
+        this.fields = new NoteFields(words);
     }
 
     /** What was typed, by field; several ticks of one field in one line. */
@@ -86,14 +83,19 @@ final class NoteForm {
         return read(pile, JsonNodeFactory.instance.objectNode(), Map.of(), typed);
     }
 
+    /** An entry as the form shows it. */
+    Map<String, String> told(Entry entry) {
+        return fields.told(entry);
+    }
+
     /** An entry put right: what the form does not show of it, or shows and left alone, stays as it is. */
     Noted corrected(Pile pile, Entry old, Map<String, String> typed) {
         Pile without = Noting.struck(pile, Noting.mark(old));
-        return read(without, PileWriter.entry(old), told(old), typed);
+        return read(without, PileWriter.entry(old), fields.told(old), typed);
     }
 
     private Noted read(Pile pile, ObjectNode entry, Map<String, String> before, Map<String, String> typed) {
-        fill(entry, before, typed);
+        fields.fill(entry, before, typed);
         Optional<Fault> fault = fault(entry, typed);
         if (fault.isPresent()) {
             return new Noted(Optional.empty(), List.of(fault.get()));
@@ -114,123 +116,10 @@ final class NoteForm {
         if (date(typed.getOrDefault("date", ""), site.today()).isAfter(site.today())) {
             return Optional.of(new Fault("date", texts.of("fault.future")));
         }
-        if (empty(typed, "material") && !empty(typed, "amount")) {
+        if (NoteFields.empty(typed, "material") && !NoteFields.empty(typed, "amount")) {
             return Optional.of(new Fault("material", texts.of("fault.amount-alone", typed.get("amount"))));
         }
         return entry.size() > 1 ? Optional.empty() : Optional.of(new Fault("core", texts.of("fault.nothing")));
-    }
-
-    private void fill(ObjectNode entry, Map<String, String> before, Map<String, String> typed) {
-        entry.put("date", typed.getOrDefault("date", ""));
-        if (changed("seen", before, typed)) {
-            words(entry, "seen", typed);
-            // What is seen now was not missed.
-            List<String> seen = ticked(typed, "seen");
-            if (entry.get("notSeen") instanceof ArrayNode denied) {
-                for (int i = denied.size() - 1; i >= 0; i--) {
-                    if (seen.contains(denied.get(i).asText())) {
-                        denied.remove(i);
-                    }
-                }
-            }
-        }
-        if (changed("core", before, typed)) {
-            temperature(entry, "core", typed, "core");
-        }
-        if (changed("out", before, typed)) {
-            temperature(entry, "outdoor", typed, "out");
-        }
-        if (changed("done", before, typed)) {
-            words(entry, "done", typed);
-        }
-        if (changed("material", before, typed) || changed("amount", before, typed) || changed("unit", before, typed)) {
-            added(entry, typed);
-        }
-        if (changed("note", before, typed)) {
-            entry.remove("note");
-            if (!empty(typed, "note")) {
-                entry.put("note", typed.get("note"));
-            }
-        }
-        for (String list : List.of("measured", "seen", "notSeen", "done", "added")) {
-            if (entry.path(list).isEmpty()) {
-                entry.remove(list);
-            }
-        }
-    }
-
-    private static boolean changed(String field, Map<String, String> before, Map<String, String> typed) {
-        return !typed.getOrDefault(field, "").equals(before.getOrDefault(field, ""));
-    }
-
-    private static void words(ObjectNode entry, String field, Map<String, String> typed) {
-        ArrayNode all = entry.putArray(field);
-        ticked(typed, field).stream().filter(word -> !word.isEmpty()).forEach(all::add);
-    }
-
-    /** The material of the form is the first of the entry; others stay. */
-    private static void added(ObjectNode entry, Map<String, String> typed) {
-        ArrayNode all = entry.withArray("added");
-        if (empty(typed, "material")) {
-            if (!all.isEmpty()) {
-                all.remove(0);
-            }
-            return;
-        }
-        ObjectNode one = all.isEmpty() ? all.addObject() : (ObjectNode) all.get(0);
-        one.put("material", typed.get("material"));
-        String amount = typed.getOrDefault("amount", "");
-        NumberPhrase.number(amount).ifPresentOrElse(v -> one.put("amount", v), () -> one.put("amount", amount));
-        one.put("unit", typed.getOrDefault("unit", ""));
-    }
-
-    /** An entry as the form shows it. */
-    Map<String, String> told(Entry entry) {
-        Map<String, String> told = new LinkedHashMap<>();
-        told.put("date", entry.date().toString());
-        told.put("core", degrees(entry.measured().coreC()));
-        told.put("out", degrees(entry.measured().outdoorC()));
-        told.put("seen", String.join(" ", entry.seen()));
-        told.put(
-                "done",
-                String.join(" ", entry.done().stream().map(Action::token).toList()));
-        if (!entry.added().isEmpty()) {
-            Ingredient first = entry.added().get(0);
-            told.put("material", Names.shown(words.knowledge(), first.material()));
-            told.put("amount", plain(first.amount().value()));
-            told.put("unit", first.amount().unit());
-        }
-        told.put("note", entry.note());
-        told.values().removeIf(String::isEmpty);
-        return told;
-    }
-
-    private String degrees(OptionalDouble celsius) {
-        if (celsius.isEmpty()) {
-            return "";
-        }
-        double c = celsius.getAsDouble();
-        return plain(Math.round((words.figures().units() == Units.US ? c * 9 / 5 + 32 : c) * 10) / 10.0);
-    }
-
-    static String plain(double value) {
-        return BigDecimal.valueOf(value)
-                .setScale(3, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
-    }
-
-    private void temperature(ObjectNode entry, String field, Map<String, String> typed, String from) {
-        ObjectNode measured = entry.withObject("/measured");
-        measured.remove(field);
-        if (!empty(typed, from)) {
-            AboutPile.temperature(
-                    measured, field, typed.get(from), words.figures().units());
-        }
-    }
-
-    private static boolean empty(Map<String, String> typed, String field) {
-        return typed.getOrDefault(field, "").isBlank();
     }
 
     private static LocalDate date(String typed, LocalDate otherwise) {
@@ -269,11 +158,11 @@ final class NoteForm {
 
     /** The form as it is shown. */
     NoteView view(Map<String, String> typed, List<Fault> faults) {
-        List<String> ticked = ticked(typed, "done");
+        List<String> ticked = NoteFields.ticked(typed, "done");
         return new NoteView(
                 typed,
                 Arrays.stream(Sense.values())
-                        .map(s -> sense(s, ticked(typed, "seen")))
+                        .map(s -> sense(s, NoteFields.ticked(typed, "seen")))
                         .filter(s -> !s.signs().isEmpty())
                         .toList(),
                 Arrays.stream(Action.values())
@@ -283,10 +172,6 @@ final class NoteForm {
                 words.figures().units() == Units.US ? "°F" : "°C",
                 Names.of(words.knowledge()),
                 faults);
-    }
-
-    private static List<String> ticked(Map<String, String> typed, String field) {
-        return List.of(typed.getOrDefault(field, "").split(" "));
     }
 
     /** The signs of a sense; those of the nose stand open, as they are noted most, and any with a tick. */

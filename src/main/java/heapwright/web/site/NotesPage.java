@@ -71,7 +71,10 @@ final class NotesPage {
     }
 
     private LineView line(Context ctx, Stored stored, Entry entry) {
-        List<String> told = new CourseText(renderer.words(ctx)).happened(entry);
+        List<String> told = new ArrayList<>(new CourseText(renderer.words(ctx)).happened(entry));
+        if (!entry.note().isEmpty()) {
+            told.add(renderer.texts().of("notes.words", entry.note()));
+        }
         return new LineView(
                 Piles.address(stored.id()) + "/notes/" + Noting.mark(entry),
                 piles.day(entry.date()),

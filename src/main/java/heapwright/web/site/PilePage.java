@@ -190,7 +190,12 @@ final class PilePage {
                 ctx,
                 advice(stored),
                 new ResultView.Links(
-                        address, address + "/advice.json", address + "/look-again.ics", "", Optional.empty()));
+                        address,
+                        address + "/advice.json",
+                        address + "/look-again.ics",
+                        "",
+                        Optional.empty(),
+                        Optional.empty()));
     }
 
     private void export(Context ctx) throws IOException {

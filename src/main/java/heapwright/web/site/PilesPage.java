@@ -3,8 +3,6 @@ package heapwright.web.site;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.journal.Listed;
-import heapwright.journal.Saving;
-import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
 import heapwright.pile.ReadResult;
 import heapwright.report.JsonText;
@@ -31,12 +29,14 @@ final class PilesPage {
     private final Site site;
     private final Renderer renderer;
     private final Tokens tokens;
+    private final Maker maker;
     private final Piles piles;
 
-    PilesPage(Site site, Renderer renderer, Tokens tokens) {
+    PilesPage(Site site, Renderer renderer, Tokens tokens, Maker maker) {
         this.site = site;
         this.renderer = renderer;
         this.tokens = tokens;
+        this.maker = maker;
         this.piles = new Piles(site, renderer.texts());
     }
 
@@ -63,7 +63,6 @@ final class PilesPage {
                 piles.first(removed),
                 removed.size(),
                 just,
-                site.today().toString(),
                 faults,
                 typed);
         renderer.page(ctx, renderer.texts().of("piles.title"), Page.Door.PILES, "piles", view);
@@ -75,42 +74,18 @@ final class PilesPage {
     }
 
     private void create(Context ctx) throws IOException {
-        tokens.check(ctx);
-        SentForm sent = new SentForm(ctx);
-        Optional<String> before = sent.isMarked() ? site.journal().done(sent.key()) : Optional.empty();
-        if (before.isPresent()) {
-            ctx.redirect(Piles.address(before.get()), HttpStatus.SEE_OTHER);
-            return;
-        }
-        String name = Optional.ofNullable(ctx.formParam("name")).orElse("").strip();
         String answers = ctx.formParam("answers");
-        ReadResult read = answers == null ? fresh(ctx, name) : answered(ctx, name, answers);
-        if (name.isEmpty() || read.pile().isEmpty()) {
-            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            show(ctx, List.of(name.isEmpty() ? fault("name", "fault.name") : fault("built", "fault.built")));
-            return;
-        }
-        Pile pile = read.pile().get();
-        Saving saving = sent.isMarked()
-                ? site.journal().create(pile, sent.key())
-                : site.journal().create(pile);
-        if (saving instanceof Saving.Saved saved) {
-            ctx.redirect(Piles.address(saved.stored().id()), HttpStatus.SEE_OTHER);
-        } else {
-            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            show(ctx, List.of(fault("name", "fault.name")));
-        }
+        maker.make(
+                ctx,
+                (name, built, faults) -> (answers == null ? fresh(name, built) : answered(ctx, name, answers)).pile(),
+                faults -> show(ctx, faults));
     }
 
-    private Fault fault(String field, String key) {
-        return new Fault(field, renderer.texts().of(key));
-    }
-
-    private ReadResult fresh(Context ctx, String name) {
+    private ReadResult fresh(String name, Optional<When> built) {
         ObjectNode document = JsonNodeFactory.instance.objectNode();
         document.put("heapwright", PileReader.VERSION).put("name", name);
         document.put("asOf", site.today().toString());
-        document.put("built", Optional.ofNullable(ctx.formParam("built")).orElse(""));
+        built.ifPresent(when -> when.into(document));
         return site.reader().read(name, JsonText.write(document).getBytes(StandardCharsets.UTF_8));
     }
 

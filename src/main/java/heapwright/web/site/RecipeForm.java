@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -67,6 +68,20 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
                 Math.min(MOST, Math.max(asked, Math.max(USUAL, recipe.size() + 1))));
     }
 
+    /** Reads the query of an address, as {@link #query()} writes it. */
+    static RecipeForm ofQuery(String query) {
+        Map<String, List<String>> parameters = new LinkedHashMap<>();
+        for (String part : query.split("&")) {
+            String[] pair = part.split("=", 2);
+            if (pair.length == 2) {
+                parameters.computeIfAbsent(pair[0], name -> new ArrayList<>()).add(Said.decoded(pair[1]));
+            }
+        }
+        return ofAddress(
+                name -> parameters.getOrDefault(name, List.of()),
+                name -> parameters.containsKey(name) ? parameters.get(name).get(0) : null);
+    }
+
     static RecipeForm ofForm(UnaryOperator<String> field) {
         int shown = Math.min(MOST, Math.max(USUAL, number(field.apply("rows"))));
         int more = field.apply("more") == null ? 0 : USUAL_AT_HAND;
@@ -103,10 +118,11 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
     }
 
     /** The document of the recipe, for the pile reader to check. */
-    byte[] document(String name, LocalDate day, boolean us) {
+    byte[] document(String name, LocalDate day, Optional<When> built, boolean us) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("heapwright", PileReader.VERSION).put("name", name);
-        root.put("asOf", day.toString()).put("built", day.toString());
+        root.put("asOf", day.toString());
+        built.ifPresent(when -> when.into(root));
         ObjectNode container = JsonNodeFactory.instance.objectNode();
         if (size.containsKey(LATITUDE)) {
             number(root.withObject("/place"), LATITUDE, size.get(LATITUDE));
@@ -128,16 +144,23 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
         recipe.forEach(row -> {
             ObjectNode one = root.withArray("recipe").addObject();
             put(one, row);
-            if (!row.cut().isEmpty()) {
-                number(one.putObject("piece"), "value", row.cut());
-                one.withObject("/piece").put("unit", "cm");
-            }
+            cut(one, row);
         });
         atHand.forEach(row -> put(root.withArray("atHand").addObject(), row));
         return JsonText.write(root).getBytes(StandardCharsets.UTF_8);
     }
 
-    private static void put(ObjectNode node, Row row) {
+    /** Puts the length of the pieces of a row into the document, as a figure in centimetres. */
+    static void cut(ObjectNode node, Row row) {
+        node.remove("piece");
+        if (!row.cut().isEmpty()) {
+            number(node.putObject("piece"), "value", row.cut());
+            node.withObject("/piece").put("unit", "cm");
+        }
+    }
+
+    /** Puts material, amount and unit of a row into the document. */
+    static void put(ObjectNode node, Row row) {
         node.put("material", row.material());
         if (!row.amount().isBlank()) {
             number(node, "amount", row.amount());
@@ -145,7 +168,8 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
         }
     }
 
-    private static void number(ObjectNode node, String field, String typed) {
+    /** Puts a figure in as a number where it is one, else as typed, for the reader to judge. */
+    static void number(ObjectNode node, String field, String typed) {
         NumberPhrase.number(typed).ifPresentOrElse(v -> node.put(field, v), () -> node.put(field, typed));
     }
 

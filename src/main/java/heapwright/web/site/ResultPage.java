@@ -11,6 +11,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 
 /** The result of a checkup, as a page, as JSON and as a calendar of the follow-ups. */
 final class ResultPage {
@@ -54,7 +55,8 @@ final class ResultPage {
                         said.query(),
                         subject.stored()
                                 .map(s -> new ResultView.Into(
-                                        subject.questions() + "/note", s.pile().name(), piles.day(said.on())))));
+                                        subject.questions() + "/note", s.pile().name(), piles.day(said.on()))),
+                        Optional.empty()));
     }
 
     /** Sends the page of a piece of advice. */

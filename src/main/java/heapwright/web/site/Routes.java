@@ -23,11 +23,14 @@ public final class Routes {
         new CheckupPage(site, renderer, saver).register(routes);
         ResultPage results = new ResultPage(site, renderer);
         results.register(routes);
-        new PilesPage(site, renderer, tokens).register(routes);
+        Maker maker = new Maker(site, tokens, renderer.texts());
+        new PilesPage(site, renderer, tokens, maker).register(routes);
+        new OpenPage(site, renderer, maker, results).register(routes);
         new PilePage(site, renderer, saver, results).register(routes);
+        new EditPage(site, renderer, saver).register(routes);
         new WhyPage(site, renderer).register(routes);
         new KnowledgePage(site, renderer).register(routes);
-        new BuildPage(site, renderer).register(routes);
+        new BuildPage(site, renderer, maker).register(routes);
         new SettingsPage(renderer, tokens).register(routes);
     }
 }

@@ -72,7 +72,8 @@ record Said(Set<Sign> yes, Set<Sign> no, Set<Sign> passed, Map<String, String> a
         return ofAddress(parameters::get, today);
     }
 
-    private static String decoded(String text) {
+    /** @throws Refusal when it does not decode */
+    static String decoded(String text) {
         try {
             return URLDecoder.decode(text, StandardCharsets.UTF_8);
         } catch (IllegalArgumentException broken) {

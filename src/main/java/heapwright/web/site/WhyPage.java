@@ -70,8 +70,7 @@ final class WhyPage {
                 renderer.texts().of("why.title"),
                 Page.Door.WHY,
                 "why-choose",
-                new WhyView.Choose(
-                        piles.part(ctx, site.journal().list()), site.today().toString()));
+                new WhyView.Choose(piles.part(ctx, site.journal().list())));
     }
 
     private void show(Context ctx, Pile pile, Optional<String> address) {

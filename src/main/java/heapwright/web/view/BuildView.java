@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param audit what it comes to; empty while there is no recipe
  * @param outlook the winter ahead of it; empty while there is no recipe
  * @param json the audit as JSON
+ * @param keep the form that keeps it as a pile
  */
 public record BuildView(
         List<RowView> recipe,
@@ -34,7 +35,11 @@ public record BuildView(
         List<Fault> faults,
         Optional<AuditView> audit,
         Optional<OutlookView> outlook,
-        String json) {
+        String json,
+        KeepView keep) {
+
+    /** Keeping the recipe as a pile: the recipe as an address carries it, what was typed, and what is wrong with it. */
+    public record KeepView(String recipe, String name, String built, List<Fault> faults) {}
 
     /** A row: where its fields begin, its number, and what is in them. */
     public record RowView(

@@ -36,7 +36,7 @@ public record CheckupView(
 
     /** Choices and typed figures about the pile. */
     public record FieldsView(
-            List<Choice> ages, List<Choice> sizes, List<Choice> kinds, List<Choice> uses, String core, String out) {}
+            String built, List<Choice> sizes, List<Choice> kinds, List<Choice> uses, String core, String out) {}
 
     /** Something to choose. */
     public record Choice(String value, String name, boolean chosen) {}

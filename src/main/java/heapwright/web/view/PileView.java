@@ -83,7 +83,6 @@ public record PileView(
      * @param removed what was deleted and can be fetched back, the first of it
      * @param removedInAll how much that is in all
      * @param justRemoved the id of what was deleted just now
-     * @param today today's date
      * @param faults what is wrong with what was typed
      * @param typed what was typed
      */
@@ -93,7 +92,6 @@ public record PileView(
             List<FileView> removed,
             int removedInAll,
             Optional<FileView> justRemoved,
-            String today,
             List<Fault> faults,
             Map<String, String> typed) {}
 

@@ -19,8 +19,10 @@ public record ResultView(AdviceView advice, Links links, Optional<String> assume
      * @param calendar the follow-ups as a calendar
      * @param keep the answers, for keeping them; empty where there are none
      * @param into the pile of the folder that they can be noted in; else they are kept as a new one
+     * @param document the document of a file that was opened and is not kept
      */
-    public record Links(String back, String json, String calendar, String keep, Optional<Into> into) {}
+    public record Links(
+            String back, String json, String calendar, String keep, Optional<Into> into, Optional<String> document) {}
 
     /**
      * A pile of the folder to note answers in.

@@ -26,6 +26,6 @@ public record WhyView(
         String here,
         Optional<TrialView> trial) {
 
-    /** The choice of a pile, and today for a new one. */
-    public record Choose(PartView piles, String today) {}
+    /** The choice of a pile. */
+    public record Choose(PartView piles) {}
 }

@@ -22,8 +22,18 @@ enum Kind {
             "/api/remedies",
             "/api/materials",
             "/api/sources");
-    private static final Set<String> CHANGING_FORMS =
-            Set.of("/piles", "/piles/{id}/delete", "/piles/fetch-back", "/piles/{id}/note", "/piles/{id}/checkup/note");
+    private static final Set<String> CHANGING_FORMS = Set.of(
+            "/piles",
+            "/build/keep",
+            "/open/keep",
+            "/piles/{id}/delete",
+            "/piles/fetch-back",
+            "/piles/{id}/edit",
+            "/piles/{id}/note",
+            "/piles/{id}/notes/{mark}",
+            "/piles/{id}/notes/{mark}/take-back",
+            "/piles/{id}/notes/{mark}/put-back",
+            "/piles/{id}/checkup/note");
 
     /** The kind of an address; one that is not known here counts as work, so that nothing costly is forgotten. */
     static Kind of(Endpoint endpoint) {

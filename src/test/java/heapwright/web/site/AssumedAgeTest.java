@@ -83,7 +83,7 @@ class AssumedAgeTest {
 
     @Test
     void anAgeThatIsToldIsTakenAsTold() {
-        Pile told = ofPage(Map.of(AboutPile.AGE, "14"));
+        Pile told = ofPage(Map.of(AboutPile.BUILT, "2"));
         assertFalse(told.builtAssumed());
         Advice advice = advisor.diagnose(told);
         assertFalse(new TextReport(words, false).write(advice).contains("no building date"));

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class RecipeFormTest {
@@ -63,7 +64,8 @@ class RecipeFormTest {
                 List.of(),
                 Map.of(),
                 5);
-        String document = new String(form.document("x", LocalDate.of(2026, 11, 1), false), StandardCharsets.UTF_8);
+        String document = new String(
+                form.document("x", LocalDate.of(2026, 11, 1), Optional.empty(), false), StandardCharsets.UTF_8);
         assertTrue(document.contains("\"amount\" : 2.5"), document);
         assertTrue(document.contains("\"amount\" : \"some\""), document);
     }

@@ -40,11 +40,11 @@ class SaidTest {
     @Test
     void aFormGivesYesAndNoAndLeavesTheRest() {
         Map<String, String> form =
-                Map.of("sign.smells-sour", "yes", "sign.soggy", "no", "sign.ants", "", "age", " 14 ");
+                Map.of("sign.smells-sour", "yes", "sign.soggy", "no", "sign.ants", "", "built", " 14 ");
         Said said = Said.ofForm(form::get, TODAY);
         assertEquals(Set.of(Sign.SMELLS_SOUR), said.yes());
         assertEquals(Set.of(Sign.SOGGY), said.no());
-        assertEquals(Map.of("age", "14"), said.about());
+        assertEquals(Map.of("built", "14"), said.about());
         assertEquals(TODAY, said.on());
     }
 

@@ -27,6 +27,9 @@ class KindTest {
         "GET, /an/address/that/is/new, WORK",
         "POST, /piles, CHANGE",
         "POST, /piles/{id}/note, CHANGE",
+        "POST, /piles/{id}/edit, CHANGE",
+        "POST, /piles/{id}/notes/{mark}/take-back, CHANGE",
+        "POST, /build/keep, CHANGE",
         "PUT, /api/piles/{id}, CHANGE",
         "DELETE, /api/piles/{id}, CHANGE",
         "POST, /api/removed/{id}/fetch-back, CHANGE"

@@ -1,0 +1,73 @@
+package heapwright.web.site;
+
+import heapwright.pile.Problem;
+import heapwright.report.Words;
+import heapwright.web.view.BuildView.RowView;
+import heapwright.web.view.CheckupView.Choice;
+import heapwright.web.view.CheckupView.Fault;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Rows of a recipe in words, and what is wrong with them at the row where it belongs. */
+final class RecipeRows {
+
+    private static final List<String> CUTS = List.of("3", "10", "20", "40");
+    private static final Pattern PLACE = Pattern.compile("/(recipe|atHand)/([0-9]+)(/([a-z]+))?.*");
+
+    private final Words words;
+    private final Texts texts;
+
+    RecipeRows(Words words, Texts texts) {
+        this.words = words;
+        this.texts = texts;
+    }
+
+    List<RowView> view(String prefix, List<RecipeForm.Row> rows) {
+        AmountUnits units = new AmountUnits(words, texts);
+        List<RowView> views = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            RecipeForm.Row row = rows.get(i);
+            views.add(new RowView(
+                    prefix + i,
+                    i + 1,
+                    Names.shown(words.knowledge(), row.material()),
+                    row.amount(),
+                    units.choices(row.unit()),
+                    cuts(row.cut())));
+        }
+        return views;
+    }
+
+    /** The lengths to choose from; one that a document told and that is not among them is added. */
+    private List<Choice> cuts(String chosen) {
+        List<Choice> cuts = new ArrayList<>();
+        CUTS.forEach(c -> cuts.add(new Choice(c, texts.of("cut." + c), c.equals(chosen))));
+        if (!chosen.isEmpty() && !CUTS.contains(chosen)) {
+            cuts.add(new Choice(chosen, texts.of("cut.other", chosen), true));
+        }
+        return cuts;
+    }
+
+    /** What is wrong with a row, if the problem is of one. */
+    Optional<Fault> fault(Problem problem, List<RecipeForm.Row> recipe, List<RecipeForm.Row> atHand) {
+        Matcher place = PLACE.matcher(problem.pointer());
+        if (!place.matches()) {
+            return Optional.empty();
+        }
+        boolean inRecipe = place.group(1).equals("recipe");
+        int row = Integer.parseInt(place.group(2));
+        List<RecipeForm.Row> rows = inRecipe ? recipe : atHand;
+        String field = "material".equals(place.group(4)) ? "material" : "amount";
+        String what = texts.of(inRecipe ? "build.row" : "build.hand", row + 1) + ", " + texts.of("note." + field);
+        String near =
+                problem.closest().map(c -> " " + texts.of("fault.near", c)).orElse("");
+        String told = field.equals("material") && row < rows.size()
+                ? new MaterialFault(words.knowledge(), texts)
+                        .text(what, rows.get(row).material(), problem)
+                : texts.of("fault.field", what, problem.found(), problem.allowed()) + near;
+        return Optional.of(new Fault((inRecipe ? RecipeForm.PREFIX : RecipeForm.AT_HAND) + row + "." + field, told));
+    }
+}
