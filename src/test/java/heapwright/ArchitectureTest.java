@@ -69,6 +69,12 @@ class ArchitectureTest {
     }
 
     @Test
+    @DisplayName("reads a logger's file with the units beside it")
+    void loggerKnowsUnits() {
+        only("logger", "heapwright.pile..").check(CLASSES);
+    }
+
+    @Test
     @DisplayName("calculates without rules and without JSON")
     void processIsPure() {
         only("process", "heapwright.pile..", "heapwright.knowledge..", "org.hipparchus..")

@@ -11,7 +11,6 @@ import heapwright.report.Catalogue;
 import heapwright.report.Days;
 import heapwright.report.HeadlineText;
 import heapwright.report.JobText;
-import heapwright.report.Units;
 import heapwright.report.Words;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
@@ -25,7 +24,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Which piles of a folder want a look, and when: danger first, then by day. */
@@ -48,12 +47,8 @@ final class DueCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FOLDER", description = "The folder of pile documents.")
     private String folder;
 
-    @Option(
-            names = "--units",
-            paramLabel = "metric|us",
-            defaultValue = "metric",
-            description = "Figures in metric or US units (default: ${DEFAULT-VALUE}).")
-    private Units units;
+    @Mixin
+    private ShownUnits shown;
 
     DueCommand(Terminal terminal, Workshop workshop, Clock clock) {
         this.terminal = terminal;
@@ -67,7 +62,7 @@ final class DueCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Knowledge knowledge = workshop.knowledge();
-        Words words = new Words(knowledge, Catalogue.english(), units);
+        Words words = new Words(knowledge, Catalogue.english(), shown.units());
         List<Line> lines = new ArrayList<>();
         int unread = 0;
         List<Path> files = files();

@@ -3,11 +3,10 @@ package heapwright.cli;
 import heapwright.knowledge.Knowledge;
 import heapwright.report.Catalogue;
 import heapwright.report.CourseText;
-import heapwright.report.Units;
 import heapwright.report.Words;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** A pile's record, day by day. */
@@ -27,12 +26,8 @@ final class HistoryCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "The pile document; - reads standard input.")
     private String file;
 
-    @Option(
-            names = "--units",
-            paramLabel = "metric|us",
-            defaultValue = "metric",
-            description = "Figures in metric or US units (default: ${DEFAULT-VALUE}).")
-    private Units units;
+    @Mixin
+    private ShownUnits shown;
 
     HistoryCommand(Terminal terminal, Workshop workshop) {
         this.terminal = terminal;
@@ -42,7 +37,7 @@ final class HistoryCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Knowledge knowledge = workshop.knowledge();
-        Words words = new Words(knowledge, Catalogue.english(), units);
+        Words words = new Words(knowledge, Catalogue.english(), shown.units());
         terminal.out()
                 .print(new CourseText(words).history(new PileFile(terminal, knowledge).read(file), terminal.bold()));
         return Program.OK;

@@ -1,6 +1,7 @@
 package heapwright.cli;
 
 import heapwright.knowledge.Knowledge;
+import heapwright.logger.LoggerDays;
 import heapwright.pile.Advised;
 import heapwright.pile.Pile;
 import heapwright.pile.TypedEntry;
@@ -31,6 +32,7 @@ import picocli.CommandLine.Parameters;
             "  heapwright note pile.json --seen \"soggy, smells sour\" --not-seen steam --core 12",
             "  heapwright note pile.json --done turned-fully --added \"4 wheelbarrow leaves-mixed\"",
             "  heapwright note pile.json --helped --core 21",
+            "  heapwright note pile.json --readings logger.csv",
             "  heapwright note pile.json --on 2026-11-21 --core 54F --text \"first frost\""
         })
 final class NoteCommand implements Callable<Integer> {
@@ -59,6 +61,9 @@ final class NoteCommand implements Callable<Integer> {
     @Mixin
     private NotedOutcome outcome;
 
+    @Mixin
+    private NotedReadings readings;
+
     @Option(names = "--text", paramLabel = "WORDS", description = "Anything else, in your words.", defaultValue = "")
     private String text;
 
@@ -84,6 +89,13 @@ final class NoteCommand implements Callable<Integer> {
         TypedEntry entry = new TypedEntry(
                 day(before), told.seen(), told.notSeen(), figures.measured(units), work.done(), work.added(), text);
         List<Advised> steps = outcome.steps(before);
+        if (readings.told()) {
+            if (!entry.empty() || !steps.isEmpty()) {
+                throw new UsageFault("heapwright: --readings goes by itself. Note the rest with another command."
+                        + " Example: heapwright note " + file + " --readings logger.csv");
+            }
+            return readings(before, words);
+        }
         if (entry.empty() && steps.isEmpty()) {
             throw new UsageFault("heapwright: nothing to note. Tell what you saw, measured, did or added."
                     + " Example: heapwright note " + file + " --seen soggy --core 12");
@@ -103,6 +115,15 @@ final class NoteCommand implements Callable<Integer> {
                         .anyMatch(s -> s.date().equals(a.date()) && s.step().equals(a.step())))
                 .forEach(a -> said.add(new CourseText(words).outcome(a, after)));
         terminal.out().println(words.text("noted", new Days(words).of(entry.date()), String.join("; ", said)));
+        terminal.out().println(words.text("noted.next", file));
+        return Program.OK;
+    }
+
+    private int readings(Pile before, Words words) throws IOException {
+        LoggerDays read = readings.days(before, LocalDate.now(clock), units);
+        ChangedFile changed = new ChangedFile(file, words.knowledge());
+        changed.write(NotedReadings.into(changed.bytes(), read, words));
+        NotedReadings.said(read, words).forEach(terminal.out()::println);
         terminal.out().println(words.text("noted.next", file));
         return Program.OK;
     }

@@ -12,9 +12,12 @@ import java.util.UUID;
 
 /**
  * Writes follow-ups as an iCalendar file (RFC 5545) for the calendar a person already has: one all-day event each, which
- * does not mark the day as busy. The same input gives the same bytes.
+ * does not mark the day as busy and reminds in the morning. The same input gives the same bytes.
  */
 public final class CalendarWriter {
+
+    /** Nine hours after the day begins (RFC 5545, section 3.8.6.3): before anyone goes out to the heap (judgement). */
+    private static final String REMINDER = "PT9H";
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuuMMdd");
     private static final DateTimeFormatter STAMP =
@@ -101,6 +104,11 @@ public final class CalendarWriter {
             lines.text("DESCRIPTION", followUp.text());
         }
         lines.plain("TRANSP", "TRANSPARENT");
+        lines.plain("BEGIN", "VALARM");
+        lines.plain("ACTION", "DISPLAY");
+        lines.text("DESCRIPTION", followUp.title());
+        lines.plain("TRIGGER", REMINDER);
+        lines.plain("END", "VALARM");
         lines.plain("END", "VEVENT");
     }
 }

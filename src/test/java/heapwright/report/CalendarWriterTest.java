@@ -61,6 +61,11 @@ class CalendarWriterTest {
                         "SUMMARY:Check warmth",
                         "DESCRIPTION:Rod\\, 40 cm\\; hot?\\nNote it.",
                         "TRANSP:TRANSPARENT",
+                        "BEGIN:VALARM",
+                        "ACTION:DISPLAY",
+                        "DESCRIPTION:Check warmth",
+                        "TRIGGER:PT9H",
+                        "END:VALARM",
                         "END:VEVENT",
                         "END:VCALENDAR",
                         ""),
@@ -131,7 +136,11 @@ class CalendarWriterTest {
     void textIsEscaped(List<String> givenAndRead) {
         CalendarParser.Component event = event(new FollowUp(DAY, DAY, "t", givenAndRead.get(0), "u"));
         assertEquals(givenAndRead.get(1), CalendarParser.text(event.one("DESCRIPTION")));
-        assertEquals(List.of(), event.components());
+        assertEquals(1, event.components().size(), "the reminder, and no other");
+        CalendarParser.Component reminder = event.components().get(0);
+        assertEquals("VALARM", reminder.name());
+        assertEquals("PT9H", reminder.one("TRIGGER").value());
+        assertEquals("t", CalendarParser.text(reminder.one("DESCRIPTION")));
     }
 
     /** Section 3.1: folded at 75 octets, and not earlier than the next character needs. */

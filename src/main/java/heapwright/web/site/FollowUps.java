@@ -5,11 +5,16 @@ import heapwright.advice.Step;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.report.CalendarWriter;
 import heapwright.report.CalendarWriter.FollowUp;
+import heapwright.report.JobText;
 import heapwright.report.Words;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
-/** The days to look again as a calendar. */
+/** The days to look again as a calendar: the same day as on the page, and one entry a day whatever there is to see. */
 final class FollowUps {
 
     /** As many as the page tells in full. */
@@ -23,21 +28,27 @@ final class FollowUps {
 
     /** The calendar file of advice that has steps. */
     byte[] calendar(Advice advice, Instant written) {
-        List<FollowUp> followUps = advice.steps().stream()
+        Map<LocalDate, List<Step>> byDay = advice.steps().stream()
                 .limit(MOST)
-                .map(s -> followUp(advice, s))
+                .collect(Collectors.groupingBy(JobText::day, TreeMap::new, Collectors.toList()));
+        List<FollowUp> followUps = byDay.entrySet().stream()
+                .map(e -> followUp(advice, e.getKey(), e.getValue()))
                 .toList();
         return new CalendarWriter().bytes(written, followUps);
     }
 
-    private FollowUp followUp(Advice advice, Step step) {
-        RemedyInfo info = words.way(step.main().remedy(), advice.pile());
+    private FollowUp followUp(Advice advice, LocalDate day, List<Step> steps) {
         String name = advice.pile().name();
         return new FollowUp(
-                step.lookFrom(),
-                step.lookTo(),
+                day,
+                day,
                 words.text("web.look.title", name),
-                words.text("web.look.text", info.name(), info.expect(), info.otherwise()),
-                CalendarWriter.uid(name, info.id().id(), step.lookFrom().toString()));
+                steps.stream().map(s -> text(advice, s)).collect(Collectors.joining("\n")),
+                CalendarWriter.uid(name, day.toString()));
+    }
+
+    private String text(Advice advice, Step step) {
+        RemedyInfo info = words.way(step.main().remedy(), advice.pile());
+        return words.text("web.look.text", info.name(), info.expect(), info.otherwise());
     }
 }
