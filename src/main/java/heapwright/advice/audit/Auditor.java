@@ -12,11 +12,13 @@ import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Trait;
+import heapwright.pile.Container;
 import heapwright.pile.Gathered;
 import heapwright.pile.Pile;
 import heapwright.process.dose.Limits;
 import heapwright.process.dose.PileStock;
 import heapwright.process.mend.Addition;
+import heapwright.process.mend.Goals;
 import heapwright.process.mend.Offer;
 import heapwright.process.mend.Plan;
 import heapwright.process.mend.ReadyRange;
@@ -137,7 +139,8 @@ public final class Auditor {
         if (mixture.masses().dry().likely() < LEAST_KG) {
             return Optional.empty();
         }
-        Mend mend = new Mending(materials, keepOuts, limits, bucketLitres(pile)).mend(pile, mixture);
+        Mend mend =
+                new Mending(materials, keepOuts, limits, goals(pile, limits), bucketLitres(pile)).mend(pile, mixture);
         Mixture mended = mended(materials, kept, mixture, mend.chosen());
         double built = Built.volumeM3(mended).likely();
         Batch asItIs = new Batch(mend.chosen(), mended, Optional.empty());
@@ -180,6 +183,11 @@ public final class Auditor {
     private double bucketLitres(Pile pile) {
         return pile.measures()
                 .getOrDefault(BUCKET, knowledge.measures().get(BUCKET).litres());
+    }
+
+    private static Goals goals(Pile pile, Limits limits) {
+        Goals good = Goals.good(limits);
+        return pile.container().kind() == Container.Kind.LEAF_CAGE ? good.withoutNitrogen() : good;
     }
 
     private Limits limits(Pile pile) {

@@ -50,14 +50,16 @@ final class Mending {
     private final Materials materials;
     private final KeepOuts keepOuts;
     private final Limits limits;
+    private final Goals goals;
     private final Mender mender;
     private final double bucketLitres;
 
-    Mending(Materials materials, KeepOuts keepOuts, Limits limits, double bucketLitres) {
+    Mending(Materials materials, KeepOuts keepOuts, Limits limits, Goals goals, double bucketLitres) {
         this.materials = materials;
+        this.goals = goals;
         this.keepOuts = keepOuts;
         this.limits = limits;
-        this.mender = new Mender(limits);
+        this.mender = new Mender(limits, goals);
         this.bucketLitres = bucketLitres;
     }
 
@@ -99,7 +101,7 @@ final class Mending {
                 with(first, exact),
                 buckets.map(p -> with(first, p)),
                 exact.meetsAll() ? Optional.empty() : unlock(start, left, first, alkaline),
-                first.isPresent() || !Goals.good(limits).met(heap));
+                first.isPresent() || !goals.met(heap));
     }
 
     /** Coarse stuff is mostly lean: so much of it that nitrogen runs short, or the goals get out of reach, is too much. */

@@ -25,6 +25,11 @@ public record Goals(
                 limits.of(Limit.DENSITY_GOOD_HIGH));
     }
 
+    /** The same for leaves that are to turn into leaf mould, which need no nitrogen. */
+    public Goals withoutNitrogen() {
+        return new Goals(moistureLowPct, moistureHighPct, ratioLow, Double.POSITIVE_INFINITY, densityMostKgM3);
+    }
+
     /** Whether a pile lies within all of them. */
     public boolean met(Heap heap) {
         return Plan.misses(heap, this).isEmpty();

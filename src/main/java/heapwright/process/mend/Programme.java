@@ -16,7 +16,7 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
 /**
  * The goals as a linear programme in the kilograms of each offer. Every goal is a row that must be zero or more, with a
  * shortfall allowed at a price, so that there is always an answer: first the least shortfall, then the least work for
- * that shortfall.
+ * that shortfall. What is in range stays in range: a mend that trades one fault for another is none.
  *
  * <p>One unit of shortfall is a point of moisture, a unit of C:N, or ten kg per cubic metre of the pile as it was.
  */
@@ -78,6 +78,11 @@ final class Programme {
             constraints.add(
                     new LinearConstraint(left, Relationship.GEQ, -rows.get(k).atStart()));
         }
+        for (int k = 0; k < rows.size(); k++) {
+            if (rows.get(k).atStart() >= 0) {
+                constraints.add(upTo(offers.size() + k, 0));
+            }
+        }
         for (int i = 0; i < offers.size(); i++) {
             if (Double.isFinite(offers.get(i).mostKg())) {
                 constraints.add(upTo(i, offers.get(i).mostKg()));
@@ -123,7 +128,9 @@ final class Programme {
                 row(heap, offers, moistureUnit, one -> goals.moistureHighPct() / 100 * one.wetKg() - one.waterKg())));
         if (ratioUnit > 0) {
             rows.add(row(heap, offers, ratioUnit, one -> one.carbonKg() - goals.ratioLow() * one.nitrogenKg()));
-            rows.add(row(heap, offers, ratioUnit, one -> goals.ratioHigh() * one.nitrogenKg() - one.carbonKg()));
+            if (Double.isFinite(goals.ratioHigh())) {
+                rows.add(row(heap, offers, ratioUnit, one -> goals.ratioHigh() * one.nitrogenKg() - one.carbonKg()));
+            }
         }
         if (Double.isFinite(goals.densityMostKgM3())) {
             double unit = DENSITY_UNIT * heap.volumeM3();

@@ -13,6 +13,7 @@ import heapwright.pile.Pile;
 import heapwright.process.dose.Limits;
 import heapwright.process.dose.PileStock;
 import heapwright.process.mend.Addition;
+import heapwright.process.mend.Goals;
 import heapwright.process.mend.Heap;
 import heapwright.process.mend.Mender;
 import heapwright.process.mend.Miss;
@@ -67,7 +68,8 @@ class MendingTest {
         Materials materials = Materials.of(KNOWLEDGE.materials(), pile.materials());
         Mixture mixture =
                 PileMixture.of(pile, materials, new MixtureCalculator()).orElseThrow();
-        Mend mend = new Mending(materials, new KeepOuts(KNOWLEDGE), LIMITS, bucketLitres).mend(pile, mixture);
+        Mend mend = new Mending(materials, new KeepOuts(KNOWLEDGE), LIMITS, Goals.good(LIMITS), bucketLitres)
+                .mend(pile, mixture);
         return new Asked(pile, materials, mixture, mend);
     }
 
