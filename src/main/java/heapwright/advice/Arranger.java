@@ -173,7 +173,9 @@ final class Arranger {
                 .orElse(info.effectDays().likely());
         double whole = Worth.of(info, why, days);
         double worth =
-                Worth.needed(amounts) && Worth.goesFar(amounts) ? whole : Math.min(whole, whole * Worth.WITHOUT_NEED);
+                Worth.needed(amounts) && (Worth.gives(amounts) || Worth.tooLittle(amounts)) && Worth.goesFar(amounts)
+                        ? whole
+                        : Math.min(whole, whole * Worth.WITHOUT_NEED);
         Option option = new Option(remedy, why, worth, amounts, cautions.of(info, amounts), gain);
         return spent(option) ? option.valued(worth * Worth.WITHOUT_NEED) : option;
     }
@@ -274,9 +276,11 @@ final class Arranger {
             ways.addAll(info(first).alternatives().map(groups::get).orElse(List.of()));
             List<Option> open = new ArrayList<>(ways);
             open.removeIf(this::spent);
-            Option leader = atHand.nearest(open.isEmpty() ? ways : open);
+            List<Option> giving =
+                    open.stream().filter(w -> Worth.gives(w.doses())).toList();
+            Option leader = atHand.nearest(giving.isEmpty() ? open.isEmpty() ? ways : open : giving);
             RemedyInfo info = info(leader);
-            open.removeIf(w -> w == leader || !Worth.gives(w.doses()));
+            open.removeIf(w -> w == leader || w != first && Worth.tooLittle(w.doses()));
             steps.add(new Step(
                     steps.size() + 1,
                     leader,

@@ -40,9 +40,16 @@ final class Worth {
         return amounts.isEmpty() || amounts.stream().anyMatch(a -> !a.cap().equals(Optional.of(Cap.NO_NEED)));
     }
 
-    /** Whether there is anything to give; not where all that could be given is too little to be worth the work. */
+    /** Whether there is anything to give, or nothing to be weighed: not where something is wanted and none of it can be given. */
     static boolean gives(List<DoseAmount> amounts) {
-        return amounts.stream().allMatch(a -> a.isNeeded() || !a.cap().equals(Optional.of(Cap.TOO_LITTLE)));
+        return amounts.isEmpty()
+                || amounts.stream().anyMatch(DoseAmount::isNeeded)
+                || amounts.stream().allMatch(a -> a.cap().equals(Optional.of(Cap.NO_NEED)));
+    }
+
+    /** Whether all that could be given at once is too little to be worth the work; the whole need may still be told. */
+    static boolean tooLittle(List<DoseAmount> amounts) {
+        return amounts.stream().anyMatch(a -> a.cap().equals(Optional.of(Cap.TOO_LITTLE)));
     }
 
     /** Whether what there is of it gives a fair share of what the pile needs. */

@@ -13,12 +13,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Puts doses into words: the amount with its span, then the measure of the house beside it. */
 public final class DoseWords {
 
     /** Doses that are measured with spoons and cups. */
     private static final Set<Dose> SPOONED = Set.of(Dose.UREA, Dose.AMMONIUM_SULPHATE, Dose.MEAL, Dose.ASH);
+
+    private static final Set<Dose> FOOD_OR_DRY = Set.of(Dose.GREENS, Dose.MANURE, Dose.BIND_NITROGEN, Dose.SOAK_UP);
 
     /** A need in more portions than this is met better by something else; judgement. */
     private static final int MOST_PORTIONS = 5;
@@ -40,12 +43,23 @@ public final class DoseWords {
         return option.doses().stream().flatMap(d -> line(d, pile).stream()).toList();
     }
 
-    /** The amounts of a step as the first page tells them: what to give now, without the span. */
+    /** The amounts of a step as the first page tells them: what to give now, or all that it takes, without the span. */
     List<String> brief(Option option, Pile pile) {
         return option.doses().stream()
-                .filter(DoseAmount::isNeeded)
-                .map(d -> brief(d, pile))
+                .flatMap(d -> d.isNeeded() ? Stream.of(brief(d, pile)) : briefWhole(d, pile).stream())
                 .toList();
+    }
+
+    private Optional<String> briefWhole(DoseAmount dose, Pile pile) {
+        return dose.cap()
+                .filter(c -> c == Cap.TOO_LITTLE && FOOD_OR_DRY.contains(dose.dose()))
+                .map(c -> dose.whole()
+                        .map(w -> words.text(
+                                "dose.brief-whole",
+                                measured(w, w.litres(), pile),
+                                what(w),
+                                words.figures().mass(w.kg().likely())))
+                        .orElseGet(() -> words.text("dose.brief-too-little")));
     }
 
     private String brief(DoseAmount dose, Pile pile) {

@@ -106,6 +106,20 @@ public record DoseAmount(
                 Working.of(working).and(term.key(), term.value(), term.basis()).terms());
     }
 
+    /** The same without the figures of one kind behind it. */
+    DoseAmount without(Term.Key key) {
+        return new DoseAmount(
+                dose,
+                material,
+                kg,
+                litres,
+                parts,
+                intervalDays,
+                carrierLitres,
+                cap,
+                working.stream().filter(term -> term.key() != key).toList());
+    }
+
     /** Mass of one part, kg. */
     public Band kgEach() {
         return kg.times(1.0 / parts);

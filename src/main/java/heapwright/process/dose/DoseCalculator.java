@@ -3,9 +3,13 @@ package heapwright.process.dose;
 import heapwright.knowledge.Dose;
 import heapwright.knowledge.Material;
 import heapwright.process.mixture.Basis;
+import heapwright.process.mixture.Density;
 
 /** The amount of each remedy for one pile. */
 public final class DoseCalculator {
+
+    /** More of a stuff than this many times the pile's own volume is not told: nobody builds two piles to mend one; judgement. */
+    private static final double MOST_WHOLE = 2;
 
     private DoseCalculator() {}
 
@@ -17,6 +21,16 @@ public final class DoseCalculator {
      * @throws IllegalArgumentException when a limit that it needs has no value
      */
     public static DoseAmount calculate(Dose dose, DoseContext context) {
+        DoseAmount amount = held(dose, context);
+        double most = MOST_WHOLE * context.stock().volumeM3().likely() * Density.LITRES_PER_M3;
+        return amount.whole()
+                        .filter(w -> !amount.isNeeded() && w.litres().likely() > most)
+                        .isPresent()
+                ? amount.without(Term.Key.FULL_NEED)
+                : amount;
+    }
+
+    private static DoseAmount held(Dose dose, DoseContext context) {
         DoseAmount amount = full(dose, context).within(context.mostLitres());
         if (amount.cap().filter(c -> c == Cap.AT_HAND).isEmpty()) {
             return amount;
@@ -27,7 +41,9 @@ public final class DoseCalculator {
             return amount;
         }
         if (!context.isAtHand(material)) {
-            return DoseAmount.none(dose, amount.material(), Cap.TOO_LITTLE, amount.working());
+            // What a kitchen saves up falls short; barrows of it cannot be had.
+            return DoseAmount.none(dose, amount.material(), Cap.TOO_LITTLE, amount.working())
+                    .without(Term.Key.FULL_NEED);
         }
         DoseAmount other = calculate(dose, context.without(material));
         double share = 100 * amount.kg().likely() / needKg(whole);
