@@ -104,6 +104,7 @@ public enum Condition implements Id {
     SMALL_AND_COOL_IN_MILD_WEATHER(true),
     // mixture
     PH_HIGH_WITHOUT_ALKALI(true),
+    LEAN_MIX_WITH_ALKALI(true),
     STARVED_MIX_AND_NOTHING_RICH(true),
     AMMONIA_MIX_NOT_FINISHED(true),
     // structure
