@@ -32,6 +32,10 @@ public record Afternoon(List<Step> jobs) {
         List<Step> jobs = new ArrayList<>();
         int minutes = 0;
         for (Step step : advice.steps()) {
+            if (!jobs.isEmpty() && !Worth.needed(step.main().doses())) {
+                // Nobody fetches what its own figures show no need of; with a lone step the finding asks for it.
+                continue;
+            }
             RemedyInfo info = knowledge.remedies().get(step.main().remedy());
             if (!jobs.isEmpty()
                     && (jobs.size() == MOST

@@ -26,6 +26,9 @@ public final class DoseWords {
     /** A need in more portions than this is met better by something else; judgement. */
     private static final int MOST_PORTIONS = 5;
 
+    /** "The first of nine" frightens, and how many it will be is not known so well; judgement. */
+    private static final int MOST_COUNTED = 3;
+
     /** So little more than a whole number of portions is none more. */
     private static final double PORTION_EDGE = 0.05;
 
@@ -74,7 +77,9 @@ public final class DoseWords {
         return dose.carrierLitres().likely() > 0
                 ? told + " " + words.text("dose.carrier", likely(dose.carrierLitres()))
                 : portions(dose)
-                        .map(n -> words.text("dose.brief-portion", house, what, amount, n))
+                        .map(n -> n <= MOST_COUNTED
+                                ? words.text("dose.brief-portion", house, what, amount, n)
+                                : words.text("dose.brief-more", house, what, amount))
                         .orElse(told);
     }
 

@@ -80,7 +80,11 @@ final class MixInDoses {
                 "straw-general",
                 "leaves-mixed",
                 "leaves-old-brown",
-                "cardboard");
+                "cardboard",
+                "leaves-shredded",
+                "leaves-oak",
+                "leaves-maple",
+                "newsprint");
         if (surplus.likely() <= 0) {
             return DoseAmount.none(Dose.BIND_NITROGEN, choice.map(Choice::material), Cap.NO_NEED, aims);
         }

@@ -3,6 +3,7 @@ package heapwright.process.dose;
 import heapwright.knowledge.Dose;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
+import heapwright.knowledge.Trait;
 import heapwright.process.dose.Term.Key;
 import heapwright.process.mixture.Band;
 import heapwright.process.mixture.Basis;
@@ -19,6 +20,9 @@ final class SurfaceDoses {
 
     /** Thin cover, cm: judgement. */
     private static final Band THIN_COVER_CM = new Band(3, 5, 8);
+
+    /** Soil lies heavy and shuts out air: no more than a sprinkle, cm; judgement. */
+    private static final Band SOIL_COVER_CM = new Band(1, 2, 3);
 
     /** Winter cover of finished compost, cm: 15 to 20 (LYNCH96, published). */
     private static final Band WINTER_COVER_CM = new Band(15, 15, 20);
@@ -74,17 +78,20 @@ final class SurfaceDoses {
     }
 
     static DoseAmount cover(DoseContext context) {
-        Band depth = context.coldSeason() ? WINTER_COVER_CM : THIN_COVER_CM;
         double top = context.shape().topM2();
-        Function<Material, DoseAmount> lay = material -> DoseAmount.ofVolume(
-                Dose.COVER,
-                material,
-                depth.times(top * Density.LITRES_PER_M3 / 100),
-                Optional.empty(),
-                Working.start()
-                        .and(Key.TOP_AREA, top, context.stock().volumeBasis())
-                        .and(Key.LAYER_DEPTH, depth, Basis.REPORTED)
-                        .terms());
+        Function<Material, DoseAmount> lay = material -> {
+            Band compost = context.coldSeason() ? WINTER_COVER_CM : THIN_COVER_CM;
+            Band depth = material.traits().contains(Trait.SOIL) ? SOIL_COVER_CM : compost;
+            return DoseAmount.ofVolume(
+                    Dose.COVER,
+                    material,
+                    depth.times(top * Density.LITRES_PER_M3 / 100),
+                    Optional.empty(),
+                    Working.start()
+                            .and(Key.TOP_AREA, top, context.stock().volumeBasis())
+                            .and(Key.LAYER_DEPTH, depth, Basis.REPORTED)
+                            .terms());
+        };
         return with(context, Dose.COVER, lay, "compost-finished", "leaf-mould", "soil");
     }
 

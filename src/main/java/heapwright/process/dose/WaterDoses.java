@@ -38,7 +38,11 @@ final class WaterDoses {
                 "straw-general",
                 "straw-wheat",
                 "leaves-mixed",
-                "cardboard");
+                "cardboard",
+                "leaves-shredded",
+                "leaves-oak",
+                "leaves-maple",
+                "newsprint");
         if (surplus.likely() <= 0) {
             return DoseAmount.none(Dose.SOAK_UP, choice.map(Choice::material), Cap.NO_NEED, pile);
         }
