@@ -94,10 +94,9 @@ final class Arranger {
                 .thenComparing(Comparator.comparingDouble(Option::worth).reversed())
                 .thenComparing(Option::remedy));
         List<Step> steps = steps(inSequence(withoutUndoing(ranked, pressing), before, pressing), pressing);
-        Set<Remedy> proposed = grounds.keySet();
         List<Held> withheld = new ArrayList<>();
         heldBy.forEach((remedy, rules) -> {
-            if (proposed.contains(remedy)) {
+            if (grounds.containsKey(remedy)) {
                 withheld.add(new Held(remedy, rules, Optional.empty()));
             }
         });
@@ -172,10 +171,7 @@ final class Arranger {
                 .map(g -> Worth.inCoin(info, g))
                 .orElse(info.effectDays().likely());
         double whole = Worth.of(info, why, days);
-        double worth =
-                Worth.needed(amounts) && (Worth.gives(amounts) || Worth.tooLittle(amounts)) && Worth.goesFar(amounts)
-                        ? whole
-                        : Math.min(whole, whole * Worth.WITHOUT_NEED);
+        double worth = Worth.inFull(amounts) ? whole : Math.min(whole, whole * Worth.WITHOUT_NEED);
         Option option = new Option(remedy, why, worth, amounts, cautions.of(info, amounts), gain);
         return spent(option) ? option.valued(worth * Worth.WITHOUT_NEED) : option;
     }

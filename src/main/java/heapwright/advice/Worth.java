@@ -57,6 +57,11 @@ final class Worth {
         return amounts.stream().allMatch(DoseAmount::goesFar);
     }
 
+    /** Whether a step counts in full: something is wanted, and what can be given goes far or the whole need can be told. */
+    static boolean inFull(List<DoseAmount> amounts) {
+        return needed(amounts) && (gives(amounts) || tooLittle(amounts)) && goesFar(amounts);
+    }
+
     /** @param days what the step wins if its cause is right: by the model, else by the table */
     static double of(RemedyInfo info, List<Ground> why, double days) {
         double missed = 1;

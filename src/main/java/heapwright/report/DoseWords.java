@@ -23,6 +23,9 @@ public final class DoseWords {
 
     private static final Set<Dose> FOOD_OR_DRY = Set.of(Dose.GREENS, Dose.MANURE, Dose.BIND_NITROGEN, Dose.SOAK_UP);
 
+    /** The whole, percent. */
+    private static final double ALL = 100;
+
     /** A need in more portions than this is met better by something else; judgement. */
     private static final int MOST_PORTIONS = 5;
 
@@ -31,9 +34,6 @@ public final class DoseWords {
 
     /** So little more than a whole number of portions is none more. */
     private static final double PORTION_EDGE = 0.05;
-
-    /** The whole, percent. */
-    private static final double ALL = 100;
 
     private final Words words;
 
@@ -129,7 +129,9 @@ public final class DoseWords {
     }
 
     private String what(DoseAmount dose) {
-        return dose.material().map(words::thing).orElseGet(() -> words.text("dose.thing." + thing(dose.dose())));
+        return dose.material()
+                .map(words::thing)
+                .orElseGet(() -> words.text("dose.thing." + (dose.dose() == Dose.ENLARGE ? "mix" : "water")));
     }
 
     /** What to know about the amounts of a step: where they were held down, and what they rest on. */
@@ -211,13 +213,6 @@ public final class DoseWords {
             amount += " " + words.text("dose.carrier", likely(dose.carrierLitres()));
         }
         return Optional.of(amount);
-    }
-
-    private static String thing(Dose dose) {
-        return switch (dose) {
-            case ENLARGE -> "mix";
-            default -> "water";
-        };
     }
 
     /** Water and fresh mix by volume, the rest by mass, each as likely with its span. */
