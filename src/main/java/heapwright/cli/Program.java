@@ -103,6 +103,7 @@ public final class Program {
         commands.put(CheckupCommand.NAME, () -> new CheckupCommand(terminal, workshop));
         commands.put(WhyCommand.NAME, () -> new WhyCommand(terminal, workshop));
         commands.put(OutlookCommand.NAME, () -> new OutlookCommand(terminal, workshop));
+        commands.put(SanitiseCommand.NAME, () -> new SanitiseCommand(terminal, workshop));
         commands.put(AuditCommand.NAME, () -> new AuditCommand(terminal, workshop));
         commands.put(AskCommand.NAME, () -> new AskCommand(terminal, workshop, Clock.systemDefaultZone()));
         commands.put(NoteCommand.NAME, () -> new NoteCommand(terminal, workshop, Clock.systemDefaultZone()));
@@ -151,7 +152,8 @@ public final class Program {
                 "  heapwright ask                    the same, by questions at the terminal",
                 "  heapwright audit recipe.json      the numbers of a recipe before it is built",
                 "  heapwright why pile.json          why a pile has stopped",
-                "  heapwright outlook pile.json      the winter ahead, and when it will be ready"
+                "  heapwright outlook pile.json      the winter ahead, and when it will be ready",
+                "  heapwright sanitise pile.json     whether it was hot enough for seeds and germs"
             })
     static final class Heapwright implements Runnable {
         @CommandLine.Spec

@@ -25,6 +25,7 @@ import java.util.function.UnaryOperator;
  * @param sources sources by key
  * @param usualDoses what is said of each home remedy
  * @param keepOuts what is said of each class of stuff that stays out
+ * @param sanitation what is published on heat that cleans compost
  * @param evidence every row of evidence, cause by cause
  * @param weights what the strengths of the rows weigh
  */
@@ -40,6 +41,7 @@ public record Knowledge(
         Map<String, SourceInfo> sources,
         Map<UsualDose, UsualDoseInfo> usualDoses,
         Map<KeepOutClass, KeepOutInfo> keepOuts,
+        Sanitation sanitation,
         List<Evidence> evidence,
         Weights weights) {
 
@@ -77,6 +79,7 @@ public record Knowledge(
                 sources,
                 each(usualDoses, u -> u.reworded(wording)),
                 keepOuts,
+                sanitation.reworded(wording),
                 evidence,
                 weights);
     }
@@ -114,6 +117,7 @@ public record Knowledge(
                 sources,
                 usualDoses,
                 keepOuts,
+                sanitation,
                 rows,
                 weighing);
     }

@@ -51,6 +51,7 @@ final class KnowledgeCheck {
         knowledge.limits().values().forEach(this::limit);
         aliases();
         knowledge.materials().values().forEach(this::material);
+        faults.addAll(knowledge.sanitation().faults(knowledge));
         faults.addAll(new EvidenceCheck(knowledge).faults());
         return List.copyOf(faults);
     }

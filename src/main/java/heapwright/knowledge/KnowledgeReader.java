@@ -71,6 +71,7 @@ public final class KnowledgeReader {
                 table("sources", tables::source, SourceInfo::key),
                 table("usual-doses", tables::usualDose, UsualDoseInfo::id),
                 table("keep-out-classes", tables::keepOut, KeepOutInfo::id),
+                sanitation(),
                 evidence(tables),
                 // Without weights there are faults, and no knowledge is handed out.
                 weights.orElse(null));
@@ -78,6 +79,14 @@ public final class KnowledgeReader {
             throw new KnowledgeFault(faults);
         }
         return knowledge;
+    }
+
+    private Sanitation sanitation() {
+        SanitationTables heat = new SanitationTables();
+        return new Sanitation(
+                table("heat-rules", heat::rule, HeatRule::id),
+                table("heat-equations", heat::equation, HeatEquation::id),
+                table("survivors", heat::survivor, Survivor::id));
     }
 
     /** A table a cause, under the cause's name. */

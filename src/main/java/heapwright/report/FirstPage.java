@@ -5,13 +5,16 @@ import heapwright.advice.Afternoon;
 import heapwright.advice.Headline;
 import heapwright.advice.Step;
 import heapwright.advice.engine.Piece;
+import heapwright.knowledge.Cause;
 import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.SignInfo;
+import heapwright.process.sanitation.HeatLedger;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -24,6 +27,10 @@ public final class FirstPage {
     private static final int INDENT = 3;
     private static final int SIGNS = 3;
     private static final int HELD = 2;
+
+    /** Where it is worth a line how hot the core was. */
+    private static final Set<Cause> HEAT_MATTERS =
+            Set.of(Cause.PATHOGEN_RISK, Cause.WEED_SEEDS_ALIVE, Cause.DISEASE_CARRIED);
 
     /** What is left away first where the page is too full. */
     private enum Less {
@@ -72,6 +79,7 @@ public final class FirstPage {
             new MemoryText(words).lines(advice.pile()).forEach(told -> page.paragraph(0, 0, told));
             if (less.compareTo(Less.EVIDENCE) < 0) {
                 evidence(advice).ifPresent(told -> page.paragraph(0, 0, told));
+                heat(advice).ifPresent(told -> page.paragraph(0, 0, told));
             }
             contradictions(page, advice);
         }
@@ -103,6 +111,16 @@ public final class FirstPage {
                 .limit(SIGNS)
                 .forEach(c -> page.paragraph(
                         0, INDENT, "- " + words.text("first.at-odds", words.says(c.one()), words.says(c.other()))));
+    }
+
+    /** How hot the core was by the record, where seed, disease or germs are among what is told first. */
+    private Optional<String> heat(Advice advice) {
+        boolean matters = Headline.of(advice, words.knowledge()).findings().stream()
+                .anyMatch(f -> HEAT_MATTERS.contains(f.cause()));
+        HeatLedger ledger = HeatLedger.of(advice.pile(), words.knowledge());
+        return matters && ledger.record().measured()
+                ? Optional.of(new SanitationWords(words).line(ledger))
+                : Optional.empty();
     }
 
     /** What was seen, smelled or measured that speaks loudest for the first finding. */

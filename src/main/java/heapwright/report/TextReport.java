@@ -10,6 +10,7 @@ import heapwright.knowledge.Reading;
 import heapwright.knowledge.SignInfo;
 import heapwright.knowledge.UsualDoseInfo;
 import heapwright.pile.Container;
+import heapwright.process.sanitation.HeatLedger;
 import java.time.format.DateTimeFormatter;
 import java.util.EnumSet;
 import java.util.List;
@@ -72,6 +73,7 @@ public final class TextReport {
         new StepText(words).write(page, advice);
         new CautionText(words).write(page, advice);
         new FindingText(words).write(page, advice);
+        heat(page, advice);
         withheld(page, advice);
         aside(page, advice);
         homeRemedies(page, advice);
@@ -106,6 +108,15 @@ public final class TextReport {
                     0,
                     words.text(
                             "contradiction.line", words.says(c.one()), words.says(c.other()), one.how(kind(advice))));
+        }
+    }
+
+    /** How hot the core was by the record; the rest is told by the command of its own. */
+    private void heat(Layout page, Advice advice) {
+        HeatLedger ledger = HeatLedger.of(advice.pile(), words.knowledge());
+        if (ledger.record().measured()) {
+            page.blank();
+            page.paragraph(0, 0, new SanitationWords(words).line(ledger));
         }
     }
 

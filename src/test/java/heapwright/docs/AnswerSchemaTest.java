@@ -10,18 +10,23 @@ import com.networknt.schema.SpecificationVersion;
 import heapwright.advice.Advice;
 import heapwright.advice.Advisor;
 import heapwright.advice.Forecaster;
+import heapwright.advice.danger.Alarm;
 import heapwright.advice.winter.Ahead;
 import heapwright.casebook.Case;
 import heapwright.casebook.Casebook;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
+import heapwright.process.sanitation.HeatLedger;
 import heapwright.report.AdviceJson;
 import heapwright.report.Catalogue;
 import heapwright.report.ModelJson;
+import heapwright.report.SanitationJson;
 import heapwright.report.Units;
 import heapwright.report.Words;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -73,6 +78,22 @@ class AnswerSchemaTest {
                     .or(() -> forecaster.aheadOfTypical(one.pile()))
                     .orElseThrow();
             assertEquals(List.of(), schema.validate(json.outlook(ahead), InputFormat.JSON), one.file());
+        }
+    }
+
+    @Test
+    @DisplayName("fit the heat ledger of every demo and every case of heat")
+    void sanitation() {
+        Schema schema = schema("sanitation.schema.json");
+        SanitationJson json = new SanitationJson(words, "test");
+        List<Case> all = new ArrayList<>(demo);
+        all.addAll(new Casebook(knowledge).below(Path.of("cases", "practice", "heat")));
+        for (Case one : all) {
+            String document = json.write(one.pile(), HeatLedger.of(one.pile(), knowledge));
+            assertEquals(List.of(), schema.validate(document, InputFormat.JSON), one.file());
+            Optional<Alarm> alarm = advisor.advise(one.pile()).alarm();
+            alarm.ifPresent(a -> assertEquals(
+                    List.of(), schema.validate(json.alarmed(one.pile(), a), InputFormat.JSON), one.file()));
         }
     }
 

@@ -30,6 +30,7 @@ final class KnowledgePages {
         pages.put("signs.md", new SignPage(doctrine).write());
         pages.put("materials.md", new MaterialPage(doctrine).write());
         pages.put("limits.md", new LimitPage(doctrine).write());
+        pages.put("survival.md", new SurvivalPage(doctrine).write());
         pages.put("sources.md", new SourcePage(doctrine).write());
         return pages;
     }
@@ -59,6 +60,11 @@ final class KnowledgePages {
                         doctrine.knowledge.limits().size(),
                         "limits",
                         "the edges, and where sources differ"),
+                counted(
+                        "survival.md",
+                        doctrine.knowledge.sanitation().survivors().size(),
+                        "weeds, pests and diseases",
+                        "what heat kills, and by which rules"),
                 counted("sources.md", doctrine.knowledge.sources().size(), "sources", "where it all comes from")));
         page.section("Rules and rows of evidence");
         page.paragraph(doctrine.rules().size() + " rules and "

@@ -122,6 +122,30 @@ public record HeatRecord(
         return new Stretch(days, turns.subSet(read.get(0), true, last, true), hours, lowest);
     }
 
+    /**
+     * Time between two readings with nothing done that cools.
+     *
+     * @param hours how long
+     * @param lowestC the lower of the two readings
+     */
+    record Span(double hours, double lowestC) {}
+
+    /** The times between readings near enough to vouch for them. */
+    List<Span> spans() {
+        List<Span> all = new ArrayList<>();
+        LocalDate before = null;
+        for (LocalDate day : cores.keySet()) {
+            if (before != null
+                    && between(before, day) <= MOST_DAYS_BETWEEN
+                    && before.datesUntil(day).noneMatch(disturbed::contains)) {
+                all.add(new Span(
+                        (double) between(before, day) * HOURS_A_DAY, Math.min(cores.get(before), cores.get(day))));
+            }
+            before = day;
+        }
+        return all;
+    }
+
     private static int between(LocalDate from, LocalDate to) {
         return (int) ChronoUnit.DAYS.between(from, to);
     }

@@ -48,15 +48,17 @@ public record Stretch(NavigableSet<LocalDate> days, NavigableSet<LocalDate> turn
      */
     public int turns(int daysApart, int hotDaysBefore) {
         int counted = 0;
+        LocalDate last = null;
         LocalDate before = null;
         for (LocalDate turn : turns) {
-            boolean apart = before == null || ChronoUnit.DAYS.between(before, turn) >= daysApart;
+            boolean apart = last == null || ChronoUnit.DAYS.between(last, turn) >= daysApart;
             int hot = days.headSet(turn, true).size()
                     - (before == null ? 0 : days.headSet(before, true).size());
             if (apart && hot >= hotDaysBefore) {
                 counted++;
-                before = turn;
+                last = turn;
             }
+            before = turn;
         }
         return counted;
     }

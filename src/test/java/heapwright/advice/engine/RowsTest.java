@@ -210,6 +210,7 @@ class RowsTest {
                         k.sources(),
                         k.usualDoses(),
                         k.keepOuts(),
+                        k.sanitation(),
                         List.of(row),
                         k.weights()));
     }
