@@ -17,7 +17,7 @@ public record Afternoon(List<Step> jobs) {
     /** More than three jobs are not begun on one afternoon; judgement. */
     static final int MOST = 3;
 
-    /** Light and strength for one afternoon's work in a cold winter, minutes; judgement. */
+    /** Light and strength for one afternoon's work in a cold winter where nobody told, minutes; judgement. */
     static final int MINUTES = 150;
 
     public Afternoon {
@@ -30,6 +30,7 @@ public record Afternoon(List<Step> jobs) {
      */
     public static Afternoon of(Advice advice, Knowledge knowledge) {
         List<Step> jobs = new ArrayList<>();
+        int time = advice.pile().keeper().minutes().orElse(MINUTES);
         int minutes = 0;
         for (Step step : advice.steps()) {
             if (!jobs.isEmpty() && !Worth.needed(step.main().doses())) {
@@ -41,7 +42,7 @@ public record Afternoon(List<Step> jobs) {
                     && (jobs.size() == MOST
                             || !advice.contradictions().isEmpty()
                             || !joins(jobs.get(0), step)
-                            || minutes + info.effort().minutes() > MINUTES)) {
+                            || minutes + info.effort().minutes() > time)) {
                 break;
             }
             jobs.add(step);

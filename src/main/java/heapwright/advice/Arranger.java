@@ -63,7 +63,7 @@ final class Arranger {
         this.day = pile.asOf();
         this.doses = doses;
         this.effects = effects;
-        this.atHand = AtHand.of(pile);
+        this.atHand = AtHand.of(pile, knowledge);
         this.failed = Memory.of(pile).failed();
         this.cautions = new StepCautions(knowledge, outcome);
     }

@@ -1,6 +1,10 @@
 package heapwright.advice;
 
+import heapwright.advice.fact.Grade;
+import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Material;
+import heapwright.knowledge.Remedy;
+import heapwright.knowledge.RemedyInfo;
 import heapwright.pile.Pile;
 import heapwright.pile.Stock;
 import heapwright.process.dose.DoseAmount;
@@ -9,18 +13,37 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * What the person told as lying at hand.
+ * What the person told as lying at hand, and whether they can lift it.
  *
  * @param materials ids of materials
+ * @param tooHeavy what is too heavy for whoever does the work
  */
-record AtHand(Set<String> materials) {
+record AtHand(Set<String> materials, Set<Remedy> tooHeavy) {
 
-    static AtHand of(Pile pile) {
-        return new AtHand(pile.atHand().stream().map(Stock::material).collect(Collectors.toSet()));
+    static AtHand of(Pile pile, Knowledge knowledge) {
+        return new AtHand(
+                pile.atHand().stream().map(Stock::material).collect(Collectors.toSet()),
+                People.of(pile).cannotLift()
+                        ? knowledge.remedies().values().stream()
+                                .filter(r -> r.effort().heavy())
+                                .map(RemedyInfo::id)
+                                .collect(Collectors.toSet())
+                        : Set.of());
     }
 
-    /** Of the ways to take a step the first; before it the first one as good whose stuff lies at hand and goes far. */
+    /**
+     * Of the ways to take a step the first; before it the first one as good whose stuff lies at hand and goes far; before
+     * these, for somebody who cannot lift, the first that is no heavy work.
+     */
     Option nearest(List<Option> ways) {
+        List<Option> eased = ways.stream()
+                .filter(w -> !tooHeavy.contains(w.remedy()))
+                .filter(w -> tooHeavy.isEmpty() || w.chance() >= Grade.POSSIBLE.from() && Worth.gives(w.doses()))
+                .toList();
+        return asNear(eased.isEmpty() ? ways : eased);
+    }
+
+    private Option asNear(List<Option> ways) {
         Option first = ways.get(0);
         return ways.stream()
                 .filter(w -> w.chance() >= first.chance() - Arranger.AS_LIKELY)

@@ -13,6 +13,7 @@ import heapwright.phrase.SignPhrases;
 import heapwright.pile.Aim;
 import heapwright.pile.Container;
 import heapwright.pile.Entry;
+import heapwright.pile.Keeper;
 import heapwright.pile.LengthUnit;
 import heapwright.pile.Measured;
 import heapwright.pile.Pile;
@@ -105,6 +106,7 @@ final class Interview {
                 List.of(entry),
                 List.of(),
                 List.of(),
+                Keeper.unknown(),
                 Aim.unknown(),
                 List.of(),
                 Map.of(),

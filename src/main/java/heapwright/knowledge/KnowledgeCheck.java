@@ -106,6 +106,9 @@ final class KnowledgeCheck {
                 faults.add(where + ": undoes " + other.id() + ", but " + other.id() + " does not name it back");
             }
         }
+        if (remedy.effort().heavy() != remedy.gently().isPresent()) {
+            faults.add(where + ": tells how to do it gently where, and only where, it is heavy work");
+        }
         if (remedy.expectDays().from() > remedy.expectDays().to()) {
             faults.add(where + ": expectDays run backwards");
         }

@@ -1,6 +1,7 @@
 package heapwright.knowledge;
 
 import heapwright.pile.Container;
+import heapwright.pile.Gear;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -11,6 +12,7 @@ import java.util.function.UnaryOperator;
  * @param id the remedy
  * @param name what to do, in one line without amounts
  * @param how how to do it
+ * @param gently how to do it, or whom to leave it to, where whoever does the work cannot lift; for all heavy work
  * @param urgency how soon
  * @param effort the work it takes
  * @param gear what to fetch for it besides the stuff of its dose
@@ -33,6 +35,7 @@ public record RemedyInfo(
         Remedy id,
         String name,
         String how,
+        Optional<String> gently,
         Urgency urgency,
         Effort effort,
         List<Gear> gear,
@@ -58,12 +61,19 @@ public record RemedyInfo(
                 .map(w -> told(
                         w.name(),
                         w.how(),
+                        Optional.empty(),
                         w.gear(),
                         w.withoutDose() ? Optional.empty() : dose,
                         w.expect().orElse(expect),
                         w.otherwise().orElse(otherwise),
                         w.notWhen(),
                         List.of()))
+                .orElse(this);
+    }
+
+    /** The same as somebody does it who cannot lift. */
+    public RemedyInfo withoutLifting() {
+        return gently.map(light -> told(name, light, gently, gear, dose, expect, otherwise, notWhen, ways))
                 .orElse(this);
     }
 
@@ -81,6 +91,7 @@ public record RemedyInfo(
         return told(
                 name,
                 wording.apply(how),
+                gently.map(wording),
                 gear,
                 dose,
                 wording.apply(expect),
@@ -103,6 +114,7 @@ public record RemedyInfo(
     private RemedyInfo told(
             String title,
             String doing,
+            Optional<String> light,
             List<Gear> fetched,
             Optional<Dose> amount,
             String sign,
@@ -113,6 +125,7 @@ public record RemedyInfo(
                 id,
                 title,
                 doing,
+                light,
                 urgency,
                 effort,
                 fetched,

@@ -2,6 +2,7 @@ package heapwright.knowledge;
 
 import heapwright.pile.Action;
 import heapwright.pile.Container;
+import heapwright.pile.Gear;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -20,7 +21,7 @@ final class Tables {
     private final Row.Ids<CauseInfo.Kind> kinds = Row.Ids.of(CauseInfo.Kind.values());
     private final Row.Ids<Danger> dangers = Row.Ids.of(Danger.values());
     private final Row.Ids<Remedy> remedies = Row.Ids.of(Remedy.values());
-    private final Row.Ids<Gear> gears = Row.Ids.of(Gear.values());
+    private final Row.Ids<Gear> gears = Row.Ids.ofTokens(Gear.values());
     private final Row.Ids<RemedyInfo.Urgency> urgencies = Row.Ids.of(RemedyInfo.Urgency.values());
     private final Row.Ids<RemedyInfo.Risk> risks = Row.Ids.of(RemedyInfo.Risk.values());
     private final Row.Ids<Dose> doses = Row.Ids.of(Dose.values());
@@ -94,6 +95,7 @@ final class Tables {
                 row.one("id", remedies),
                 row.text("name"),
                 row.text("how"),
+                row.textIfAny("gently"),
                 row.one("urgency", urgencies),
                 row.row("effort", e -> new RemedyInfo.Effort(e.whole("minutes"), e.flag("heavy"))),
                 row.several("gear", gears),

@@ -49,6 +49,7 @@ public final class Gathered {
                 log(pile.log()),
                 pile.struck(),
                 pile.advised(),
+                pile.keeper(),
                 pile.aim(),
                 stocks(pile.atHand()),
                 pile.measures(),

@@ -19,6 +19,7 @@ import java.util.Map;
  * @param log what happened since, in order of date
  * @param struck entries of the record that were taken back; kept, and read by nobody who reasons
  * @param advised what was advised and taken on, in order of date, and what came of it
+ * @param keeper what whoever looks after it has for it
  * @param aim what it is wanted for
  * @param atHand materials at hand
  * @param measures litres of household measures the person has redefined, by measure id
@@ -37,6 +38,7 @@ public record Pile(
         List<Entry> log,
         List<Entry> struck,
         List<Advised> advised,
+        Keeper keeper,
         Aim aim,
         List<Stock> atHand,
         Map<String, Double> measures,
@@ -79,6 +81,7 @@ public record Pile(
                 log,
                 struck,
                 advised,
+                keeper,
                 aim,
                 atHand,
                 measures,
@@ -100,6 +103,7 @@ public record Pile(
                 log,
                 struck,
                 steps,
+                keeper,
                 aim,
                 atHand,
                 measures,
@@ -142,6 +146,7 @@ public record Pile(
                 log,
                 struck,
                 advised,
+                keeper,
                 aim,
                 atHand,
                 measures,

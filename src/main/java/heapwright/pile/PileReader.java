@@ -119,6 +119,7 @@ public final class PileReader {
                 new LogReader(lexicon, inputs, timeline).log(root, "log"),
                 new LogReader(lexicon, inputs.at(timeline.loose()), timeline.loose()).log(root, "struck"),
                 new AdvisedReader(lexicon, timeline).advised(root),
+                root.section("keeper", Shape.KEEPER).map(Keeper::of).orElseGet(Keeper::unknown),
                 root.section("aim", Shape.AIM)
                         .map(section -> PlaceReader.aim(section, timeline))
                         .orElseGet(Aim::unknown),

@@ -54,6 +54,7 @@ public final class PileWriter {
         ArrayNode advised = NODES.arrayNode();
         pile.advised().forEach(step -> advised.add(advised(step)));
         put(document, "advised", advised);
+        put(document, "keeper", keeper(pile.keeper()));
         put(document, "aim", aim(pile.aim()));
         ArrayNode stocks = NODES.arrayNode();
         pile.atHand().forEach(stock -> stocks.add(stock(stock)));
@@ -160,6 +161,13 @@ public final class PileWriter {
         quantity(node, "bulkDensity", measured.bulkDensityKgM3(), DensityUnit.KILOGRAM_PER_CUBIC_METRE);
         quantity(node, "ph", measured.ph(), PlainUnit.PH);
         quantity(node, "height", measured.heightM(), LengthUnit.METRE);
+        return node;
+    }
+
+    private static ObjectNode keeper(Keeper keeper) {
+        ObjectNode node = NODES.objectNode();
+        keeper.minutes().ifPresent(minutes -> node.put("minutes", minutes));
+        put(node, "lacks", tokens(keeper.lacks()));
         return node;
     }
 

@@ -17,6 +17,7 @@ enum Shape {
             "log",
             "struck",
             "advised",
+            "keeper",
             "aim",
             "atHand",
             "measures",
@@ -75,6 +76,7 @@ enum Shape {
             "bulkDensity",
             "ph",
             "height"),
+    KEEPER("{\"minutes\": 30, \"lacks\": [\"fork\"]}", "minutes", "lacks"),
     AIM("{\"readyBy\": \"2027-04-20\", \"use\": \"vegetable-bed\"}", "readyBy", "use"),
     STOCK("{\"material\": \"leaves-mixed\", \"amount\": 8, \"unit\": \"bucket\"}", "material", "amount", "unit"),
     OWN_MATERIAL(

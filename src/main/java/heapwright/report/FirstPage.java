@@ -152,6 +152,10 @@ public final class FirstPage {
         if (!fetch.isEmpty()) {
             page.paragraph(0, 0, words.text("work.fetch", fetch));
         }
+        String others = jobs.others(work, advice.pile());
+        if (!others.isEmpty()) {
+            page.paragraph(0, 0, page.strong(others));
+        }
         for (Step job : work.jobs()) {
             job(page, advice, job, less);
         }

@@ -3,12 +3,13 @@ package heapwright.report;
 import heapwright.advice.Advice;
 import heapwright.advice.Afternoon;
 import heapwright.advice.Option;
+import heapwright.advice.People;
 import heapwright.advice.Step;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.CautionInfo.Severity;
-import heapwright.knowledge.Gear;
 import heapwright.knowledge.RemedyInfo;
+import heapwright.pile.Gear;
 import heapwright.pile.Pile;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -16,6 +17,8 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -47,14 +50,37 @@ public final class JobText {
             stuff.addAll(doses.stuff(job.main()));
             gear.addAll(words.way(job.main().remedy(), pile).gear());
         }
-        return Stream.concat(stuff.stream(), gear.stream().map(g -> words.word("gear", g)))
+        return Stream.concat(stuff.stream(), gear.stream().map(g -> gear(g, pile)))
                 .collect(Collectors.joining(", "));
+    }
+
+    /** A tool; where whoever does the work has none, what does instead. */
+    private String gear(Gear gear, Pile pile) {
+        return words.text((pile.keeper().lacks().contains(gear) ? "gear-instead." : "gear.") + gear.token());
     }
 
     /** How it is done; of a step that did not help last time, what to do then: no step is told twice in the same words. */
     public String how(Step job, Pile pile) {
         RemedyInfo info = words.way(job.main().remedy(), pile);
-        return job.again() ? words.text("step.again", info.otherwise()) : info.how();
+        String how = job.again() ? words.text("step.again", info.otherwise()) : info.how();
+        return goes(info, pile).map(goes -> goes + " " + how).orElse(how);
+    }
+
+    /** That somebody else should do the work, where spores and germs are grave for whoever does it; else empty. */
+    public String others(Afternoon work, Pile pile) {
+        return work.jobs().stream()
+                        .anyMatch(j -> People.of(pile).leave(words.way(j.main().remedy(), pile)))
+                ? words.text("work.others")
+                : "";
+    }
+
+    /** In how many goes a job is done that takes longer than there is time for on one day. */
+    private Optional<String> goes(RemedyInfo info, Pile pile) {
+        OptionalInt time = pile.keeper().minutes();
+        int minutes = info.effort().minutes();
+        return time.isPresent() && minutes > time.getAsInt()
+                ? Optional.of(words.text("work.goes", minutes, (minutes + time.getAsInt() - 1) / time.getAsInt()))
+                : Optional.empty();
     }
 
     /** How much of what for a job, short: the span and the working are in the full answer; empty where nothing is weighed. */

@@ -1,6 +1,7 @@
 package heapwright.report;
 
 import heapwright.advice.Option;
+import heapwright.advice.People;
 import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.fact.AlreadyIn;
 import heapwright.advice.fact.Denied;
@@ -96,7 +97,8 @@ public final class Words {
 
     /** A remedy as it is done with this pile. */
     public RemedyInfo way(Remedy remedy, Pile pile) {
-        return knowledge.remedies().get(remedy).fittedTo(pile.container().kind());
+        return People.of(pile)
+                .way(knowledge.remedies().get(remedy).fittedTo(pile.container().kind()));
     }
 
     public String caution(Caution caution) {

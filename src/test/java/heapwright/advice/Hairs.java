@@ -117,6 +117,7 @@ final class Hairs {
                 p.log(),
                 p.struck(),
                 p.advised(),
+                p.keeper(),
                 p.aim(),
                 p.atHand(),
                 p.measures(),

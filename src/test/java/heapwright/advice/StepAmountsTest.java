@@ -250,7 +250,7 @@ class StepAmountsTest {
     }
 
     private static Remedy nearest(Set<String> atHand, Option... ways) {
-        return new AtHand(atHand).nearest(List.of(ways)).remedy();
+        return new AtHand(atHand, Set.of()).nearest(List.of(ways)).remedy();
     }
 
     @Test

@@ -203,6 +203,7 @@ final class ToldDifferently {
                 log,
                 p.struck(),
                 p.advised(),
+                p.keeper(),
                 p.aim(),
                 atHand,
                 p.measures(),

@@ -84,6 +84,7 @@ final class RemedyPage {
                                 .map(k -> doctrine.catalogue.text("web.kind." + k.token()))
                                 .collect(Collectors.joining(" · ")),
                         w.name() + ". " + w.how()));
+        info.gently().ifPresent(light -> page.named("Without lifting", light));
         page.named("When not", info.notWhen());
         page.named(
                 "Look for",

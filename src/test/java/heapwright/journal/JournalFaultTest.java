@@ -146,7 +146,7 @@ class JournalFaultTest {
     void notAllThreadsWaitBehindALock() throws Exception {
         Path folder = home.resolve("piles");
         Samples.journal(folder).create(Samples.pile("Heap"));
-        Duration patience = Duration.ofSeconds(20);
+        Duration patience = Duration.ofSeconds(6);
         Journal journal = new Journal(folder, new TestVocabulary(), Samples.CLOCK, new Disk(), patience);
         Process holder = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),

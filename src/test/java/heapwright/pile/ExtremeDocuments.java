@@ -58,6 +58,10 @@ public final class ExtremeDocuments {
         mostly(() -> container(pile.putObject("container")));
         mostly(() -> ingredients(pile.putArray("recipe"), 5));
         mostly(() -> log(pile.putArray("log")));
+        maybe(() -> pile.putObject("keeper")
+                .put("minutes", random.nextInt(Keeper.SHORTEST, Keeper.LONGEST + 1))
+                .putArray("lacks")
+                .add(one(Gear.values()).token()));
         maybe(() -> pile.putObject("aim")
                 .put(
                         "readyBy",

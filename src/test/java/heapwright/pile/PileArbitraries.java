@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -81,7 +82,7 @@ public final class PileArbitraries {
                         place(),
                         container(),
                         ingredient.list().ofMaxSize(4),
-                        Combinators.combine(log, log, advised(built, age)).as(Past::new),
+                        Combinators.combine(log, log, advised(built, age), keeper()).as(Past::new),
                         aim,
                         stock.list().ofMaxSize(3),
                         limits())
@@ -97,6 +98,7 @@ public final class PileArbitraries {
                         past.log(),
                         past.struck(),
                         past.advised(),
+                        past.keeper(),
                         wish,
                         stocks,
                         measures,
@@ -104,7 +106,17 @@ public final class PileArbitraries {
                         limits));
     }
 
-    private record Past(List<Entry> log, List<Entry> struck, List<Advised> advised) {}
+    private record Past(List<Entry> log, List<Entry> struck, List<Advised> advised, Keeper keeper) {}
+
+    private Arbitrary<Keeper> keeper() {
+        return Combinators.combine(
+                        Arbitraries.integers()
+                                .between(Keeper.SHORTEST, Keeper.LONGEST)
+                                .optional(),
+                        Arbitraries.of(Gear.class).set().ofMaxSize(4))
+                .as((minutes, lacks) ->
+                        new Keeper(minutes.map(OptionalInt::of).orElseGet(OptionalInt::empty), List.copyOf(lacks)));
+    }
 
     private Arbitrary<List<Advised>> advised(LocalDate built, int age) {
         Arbitrary<Advised> one = Combinators.combine(

@@ -125,6 +125,7 @@ class SchemaTest {
                 Map.entry(Shape.ENTRY, "\"asOf\":\"2026-11-21\",\"log\":[{%s}]"),
                 Map.entry(Shape.ADVISED, "\"asOf\":\"2026-11-21\",\"advised\":[{%s}]"),
                 Map.entry(Shape.MEASURED, "\"log\":[{\"date\":\"2026-11-21\",\"measured\":{%s}}]"),
+                Map.entry(Shape.KEEPER, "\"asOf\":\"2026-11-21\",\"keeper\":{%s}"),
                 Map.entry(Shape.AIM, "\"asOf\":\"2026-11-21\",\"aim\":{%s}"),
                 Map.entry(Shape.STOCK, "\"asOf\":\"2026-11-21\",\"atHand\":[{%s}]"),
                 Map.entry(Shape.OWN_MATERIAL, "\"asOf\":\"2026-11-21\",\"materials\":[{%s}]"));
@@ -150,6 +151,7 @@ class SchemaTest {
         assertEquals(tokens(Container.Insulation.values()), enumOf("container", "insulation"));
         assertEquals(tokens(Action.values()), enumOf("entry", "done"));
         assertEquals(tokens(Aim.Use.values()), enumOf("aim", "use"));
+        assertEquals(tokens(Gear.values()), enumOf("keeper", "lacks"));
         assertEquals(spellings(LengthUnit.values()), enumOf("length", "unit"));
         assertEquals(spellings(TemperatureUnit.values()), enumOf("temperature", "unit"));
         assertEquals(spellings(VolumeUnit.values()), enumOf("volume", "unit"));

@@ -78,6 +78,7 @@ class UsWordingTest {
         }
         for (RemedyInfo remedy : knowledge.remedies().values()) {
             all.addAll(List.of(remedy.how(), remedy.expect(), remedy.otherwise(), remedy.notWhen()));
+            remedy.gently().ifPresent(all::add);
         }
         knowledge.cautions().values().forEach(c -> all.addAll(List.of(c.title(), c.text(), c.why())));
         return all;

@@ -67,6 +67,7 @@ final class Articles {
     private Article remedy(RemedyInfo info) {
         List<Fact> facts = new ArrayList<>();
         facts.add(fact("how", info.how()));
+        info.gently().ifPresent(light -> facts.add(fact("gently", light)));
         info.ways()
                 .forEach(way -> way.kinds()
                         .forEach(kind ->

@@ -97,6 +97,7 @@ public record AdviceView(
      *
      * @param when how soon, as a heading
      * @param fetch what to fetch; empty where nothing is needed
+     * @param others that somebody else should do it; empty where that is not so
      * @param jobs the steps, in the order of the work
      * @param care what to beware of, a line a severity, the gravest first
      * @param date the day on which to look again, ISO
@@ -107,6 +108,7 @@ public record AdviceView(
     public record WorkView(
             String when,
             String fetch,
+            String others,
             List<StepView> jobs,
             List<CareView> care,
             String date,

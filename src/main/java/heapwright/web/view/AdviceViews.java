@@ -134,6 +134,7 @@ public final class AdviceViews {
         return new WorkView(
                 jobs.when(work),
                 jobs.fetch(work, advice.pile()),
+                jobs.others(work, advice.pile()),
                 work.jobs().stream().map(j -> step(j, advice.pile())).toList(),
                 care(jobs.care(work, advice)),
                 day.toString(),

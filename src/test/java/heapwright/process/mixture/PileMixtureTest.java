@@ -8,6 +8,7 @@ import heapwright.pile.Amount;
 import heapwright.pile.Container;
 import heapwright.pile.Entry;
 import heapwright.pile.Ingredient;
+import heapwright.pile.Keeper;
 import heapwright.pile.Measured;
 import heapwright.pile.Pile;
 import heapwright.pile.Place;
@@ -99,6 +100,7 @@ class PileMixtureTest {
                 log,
                 List.of(),
                 List.of(),
+                Keeper.unknown(),
                 Aim.unknown(),
                 List.of(),
                 Map.of(),

@@ -1,7 +1,7 @@
-package heapwright.knowledge;
+package heapwright.pile;
 
 /** What to fetch for a step besides the stuff that its amount names: tools, and what is used by the way. */
-public enum Gear implements Id {
+public enum Gear implements Token {
     BAG,
     BEDDING,
     BOARDS,
