@@ -9,12 +9,15 @@ import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Known;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
+import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
 import heapwright.pile.Problem;
 import heapwright.pile.ReadResult;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -35,7 +38,8 @@ public final class Casebook {
     /** The folder of cases that nothing may ever be fitted to, so that they can measure what was. */
     private static final String UNFITTED = "unfitted";
 
-    private static final Set<String> FIELDS = Set.of("says", "source", "row", "known", "expect");
+    private static final Set<String> FIELDS = Set.of("says", "source", "row", "known", "expect", "season");
+    private static final Set<String> STAGE = Set.of("asOf", "says", "expect");
     private static final Set<String> EXPECTED = Set.of(
             "causes",
             "within",
@@ -75,7 +79,7 @@ public final class Casebook {
             return files.filter(f -> f.toString().endsWith(".json"))
                     .filter(f -> !folder.relativize(f).startsWith(INVALID))
                     .sorted()
-                    .map(f -> read(folder, f))
+                    .flatMap(f -> read(folder, f).stream())
                     .toList();
         } catch (IOException e) {
             throw new CaseFault(folder + ": the folder of cases cannot be read: " + e.getMessage());
@@ -97,7 +101,7 @@ public final class Casebook {
         return false;
     }
 
-    private Case read(Path folder, Path file) {
+    private List<Case> read(Path folder, Path file) {
         String name = folder.relativize(file).toString();
         ReadResult result;
         try {
@@ -110,23 +114,47 @@ public final class Casebook {
         }
         JsonNode told = accepted.caseObject().orElseThrow(() -> new CaseFault(name + ": says nothing under \"case\""));
         checkFields(name, told, FIELDS);
-        JsonNode expect = told.path("expect");
-        checkFields(name, expect, EXPECTED);
         String source = text(name, told, "source");
         if (!knowledge.sources().containsKey(source)) {
             throw new CaseFault(name + ": source \"" + source + "\" is not in sources.json");
         }
-        return new Case(
-                name,
-                text(name, told, "says"),
-                source,
-                told.path("row").asText(""),
-                one(name, Known.values(), text(name, told, "known")),
-                accepted.value(),
-                expectation(name, expect));
+        Known known = one(name, Known.values(), text(name, told, "known"));
+        String row = told.path("row").asText("");
+        if (!told.has("season")) {
+            String says = text(name, told, "says");
+            return List.of(
+                    new Case(name, says, source, row, known, accepted.value(), expectation(name, told.path("expect"))));
+        }
+        List<Case> stages = new ArrayList<>();
+        for (JsonNode stage : told.get("season")) {
+            checkFields(name, stage, STAGE);
+            LocalDate day = day(name, text(name, stage, "asOf"), accepted.value());
+            stages.add(new Case(
+                    name + ", " + day,
+                    text(name, told, "says") + " " + text(name, stage, "says"),
+                    source,
+                    row,
+                    known,
+                    new Season(accepted.value()).on(day),
+                    expectation(name, stage.path("expect"))));
+        }
+        return stages;
+    }
+
+    private static LocalDate day(String name, String told, Pile pile) {
+        try {
+            LocalDate day = LocalDate.parse(told);
+            if (!day.isBefore(pile.built()) && !day.isAfter(pile.asOf())) {
+                return day;
+            }
+        } catch (DateTimeParseException e) {
+            // Told below, like a day that is not of the season.
+        }
+        throw new CaseFault(name + ": \"" + told + "\" is no day of the season, such as " + pile.asOf());
     }
 
     private Expectation expectation(String name, JsonNode expect) {
+        checkFields(name, expect, EXPECTED);
         List<List<Sign>> pairs = new ArrayList<>();
         expect.path("contradictions").forEach(pair -> pairs.add(all(name, Sign.values(), pair)));
         List<List<Remedy>> inOrder = new ArrayList<>();
