@@ -31,9 +31,10 @@ public record People(boolean cannotLift, boolean atRisk) {
         return told;
     }
 
-    /** A remedy as these people do it. */
-    public RemedyInfo way(RemedyInfo remedy) {
-        return cannotLift ? remedy.withoutLifting() : remedy;
+    /** A remedy as the people of a pile do it with a pile of its kind. */
+    public static RemedyInfo way(RemedyInfo remedy, Pile pile) {
+        RemedyInfo fitted = remedy.fittedTo(pile.container().kind());
+        return of(pile).cannotLift() ? fitted.withoutLifting() : fitted;
     }
 
     /** Whether they should leave a remedy to somebody else. */

@@ -113,6 +113,7 @@ public final class Program {
         commands.put(MaterialsCommand.NAME, () -> new MaterialsCommand(terminal, workshop));
         commands.put(SignsCommand.NAME, () -> new SignsCommand(terminal, workshop));
         commands.put(RulesCommand.NAME, () -> new RulesCommand(terminal, workshop));
+        commands.put(ExplainCommand.NAME, () -> new ExplainCommand(terminal, workshop));
         commands.put(ServeCommand.NAME, () -> new ServeCommand(terminal, workshop));
         return commands;
     }

@@ -97,8 +97,7 @@ public final class Words {
 
     /** A remedy as it is done with this pile. */
     public RemedyInfo way(Remedy remedy, Pile pile) {
-        return People.of(pile)
-                .way(knowledge.remedies().get(remedy).fittedTo(pile.container().kind()));
+        return People.way(knowledge.remedies().get(remedy), pile);
     }
 
     public String caution(Caution caution) {
