@@ -23,7 +23,7 @@ import picocli.CommandLine.Parameters;
         name = OutlookCommand.NAME,
         mixinStandardHelpOptions = true,
         description =
-                "Tells how a pile is likely to get through the winter, when it will be ready, and what other ways would buy.",
+                "Tells how a pile is likely to get through the winter, when it will be ready, and what other ways would gain.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  heapwright outlook pile.json",

@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Tells what lies ahead of a pile, and what other ways would buy. */
+/** Tells what lies ahead of a pile, and what other ways would gain. */
 public final class OutlookReport {
 
     private static final int ROWS = 8;
@@ -183,7 +183,7 @@ public final class OutlookReport {
      */
     public record PlanLine(String name, String warmDays, String warmer, Optional<String> sooner, String freezes) {}
 
-    /** What other ways would buy. */
+    /** What other ways would gain. */
     public List<PlanLine> plans(Ahead ahead) {
         LocalDate first = ahead.firstDay();
         return ahead.plans().stream().map(plan -> plan(plan, first)).toList();
