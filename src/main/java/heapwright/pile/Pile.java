@@ -125,6 +125,7 @@ public record Pile(
                 entries,
                 takenBack,
                 advised,
+                keeper,
                 aim,
                 atHand,
                 measures,

@@ -82,7 +82,8 @@ public final class PileArbitraries {
                         place(),
                         container(),
                         ingredient.list().ofMaxSize(4),
-                        Combinators.combine(log, log, advised(built, age), keeper()).as(Past::new),
+                        Combinators.combine(log, log, advised(built, age), keeper())
+                                .as(Past::new),
                         aim,
                         stock.list().ofMaxSize(3),
                         limits())
