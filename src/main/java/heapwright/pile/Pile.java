@@ -69,75 +69,35 @@ public record Pile(
      * record.
      */
     public Pile with(String name, LocalDate asOf, List<Ingredient> recipe, List<Entry> log) {
-        return new Pile(
-                name,
-                built,
-                builtAssumed,
-                builtAbout,
-                asOf,
-                place,
-                container,
-                recipe,
-                log,
-                struck,
-                advised,
-                keeper,
-                aim,
-                atHand,
-                measures,
-                materials,
-                limits);
+        return copy(name, built, asOf, recipe, log, struck, advised);
     }
 
     /** The same pile with what was taken on and what came of it. */
     public Pile withAdvised(List<Advised> steps) {
-        return new Pile(
-                name,
-                built,
-                builtAssumed,
-                builtAbout,
-                asOf,
-                place,
-                container,
-                recipe,
-                log,
-                struck,
-                steps,
-                keeper,
-                aim,
-                atHand,
-                measures,
-                materials,
-                limits);
+        return copy(name, built, asOf, recipe, log, struck, steps);
     }
 
     /** The same pile with another record, and what was taken back of it. */
     public Pile withLog(List<Entry> entries, List<Entry> takenBack) {
-        return new Pile(
-                name,
-                built,
-                builtAssumed,
-                builtAbout,
-                asOf,
-                place,
-                container,
-                recipe,
-                entries,
-                takenBack,
-                advised,
-                keeper,
-                aim,
-                atHand,
-                measures,
-                materials,
-                limits);
+        return copy(name, built, asOf, recipe, entries, takenBack, advised);
     }
 
     /** The same pile as if it had been built on another day, none after the first of its recipe or the day of advice. */
     public Pile builtOn(LocalDate day) {
+        return copy(name, day, asOf, recipe, log, struck, advised);
+    }
+
+    private Pile copy(
+            String name,
+            LocalDate built,
+            LocalDate asOf,
+            List<Ingredient> recipe,
+            List<Entry> log,
+            List<Entry> struck,
+            List<Advised> advised) {
         return new Pile(
                 name,
-                day,
+                built,
                 builtAssumed,
                 builtAbout,
                 asOf,
