@@ -1,10 +1,10 @@
 package heapwright.advice;
 
+import heapwright.advice.observe.Tried;
 import heapwright.knowledge.Remedy;
 import heapwright.pile.Advised;
 import heapwright.pile.Advised.Outcome;
 import heapwright.pile.Pile;
-import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -20,9 +20,6 @@ import java.util.stream.Collectors;
  */
 public record Memory(Set<Remedy> failed, List<Advised> asking, List<Advised> waiting, boolean stale) {
 
-    /** Longer ago than this a step may be tried afresh, days; judgement. */
-    static final int REMEMBERED = 60;
-
     public Memory {
         failed = Set.copyOf(failed);
         asking = List.copyOf(asking);
@@ -31,10 +28,7 @@ public record Memory(Set<Remedy> failed, List<Advised> asking, List<Advised> wai
 
     /** What is remembered on the day of advice. */
     public static Memory of(Pile pile) {
-        LocalDate from = pile.asOf().minusDays(REMEMBERED);
-        List<Advised> recent = pile.advised().stream()
-                .filter(a -> !a.date().isBefore(from) && !a.date().isAfter(pile.asOf()))
-                .toList();
+        List<Advised> recent = Tried.recent(pile);
         Set<Remedy> failed = EnumSet.noneOf(Remedy.class);
         for (Advised one : recent) {
             Remedy remedy = remedy(one);
@@ -48,7 +42,7 @@ public record Memory(Set<Remedy> failed, List<Advised> asking, List<Advised> wai
                 failed,
                 recent.stream().filter(a -> a.asks(pile.asOf())).toList(),
                 recent.stream()
-                        .filter(a -> a.outcome() == Outcome.OPEN && !a.asks(pile.asOf()))
+                        .filter(a -> a.outcome().open() && !a.asks(pile.asOf()))
                         .collect(Collectors.toList()),
                 stale(pile, recent));
     }
@@ -63,9 +57,6 @@ public record Memory(Set<Remedy> failed, List<Advised> asking, List<Advised> wai
 
     /** The remedy of a step that was advised. */
     public static Remedy remedy(Advised advised) {
-        return EnumSet.allOf(Remedy.class).stream()
-                .filter(r -> r.id().equals(advised.step()))
-                .findFirst()
-                .orElseThrow();
+        return Tried.remedy(advised);
     }
 }

@@ -108,9 +108,8 @@ final class DueCommand implements Callable<Integer> {
         if (advice.alarm().isPresent()) {
             return new Line(true, Optional.empty(), words.text("due.danger", name, new HeadlineText(words).of(advice)));
         }
-        Optional<Advised> open = advice.pile().advised().stream()
-                .filter(a -> a.outcome() == Advised.Outcome.OPEN)
-                .reduce((first, second) -> second);
+        Optional<Advised> open =
+                advice.pile().advised().stream().filter(a -> a.outcome().open()).reduce((first, second) -> second);
         if (open.isPresent()) {
             return line(words, name, open.get().look(), words.way(Memory.remedy(open.get()), advice.pile()));
         }

@@ -101,7 +101,7 @@ final class NoteCommand implements Callable<Integer> {
                     + " Example: heapwright note " + file + " --seen soggy --core 12");
         }
         ChangedFile changed = new ChangedFile(file, knowledge);
-        byte[] with = outcome.into(entry.empty() ? changed.bytes() : entry.into(changed.bytes()), steps);
+        byte[] with = outcome.into(entry.empty() ? changed.bytes() : entry.into(changed.bytes()), steps, entry.date());
         Pile after = changed.write(with);
         List<String> said = new ArrayList<>();
         if (!entry.empty()) {

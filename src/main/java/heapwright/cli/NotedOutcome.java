@@ -5,7 +5,10 @@ import heapwright.pile.Advised.Outcome;
 import heapwright.pile.AdvisedDocument;
 import heapwright.pile.Pile;
 import java.io.IOException;
+import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
@@ -18,6 +21,9 @@ final class NotedOutcome {
     @Option(names = "--did-not-help", description = "They were done, and what should show has not shown.")
     private boolean failed;
 
+    @Option(names = "--did-it", description = "They were done; whether it helps shows later.")
+    private boolean done;
+
     @Option(names = "--not-done", description = "They were not done.")
     private boolean undone;
 
@@ -26,20 +32,18 @@ final class NotedOutcome {
 
     /** What was told, if anything. */
     private Optional<Outcome> told() {
-        int flags = (helped ? 1 : 0) + (failed ? 1 : 0) + (undone ? 1 : 0);
-        if (flags > 1) {
-            throw new UsageFault("heapwright: one step comes to one thing. Give --helped, --did-not-help or --not-done,"
-                    + " and where steps differ name one with --step. Example: --helped --step turn-fully");
+        Map<Outcome, Boolean> flags = new EnumMap<>(Map.of(
+                Outcome.HELPED, helped, Outcome.DID_NOT_HELP, failed, Outcome.DONE, done, Outcome.NOT_DONE, undone));
+        flags.values().removeIf(given -> !given);
+        if (flags.size() > 1) {
+            throw new UsageFault("heapwright: one step comes to one thing. Give --helped, --did-not-help, --did-it or"
+                    + " --not-done, and where steps differ name one with --step. Example: --helped --step turn-fully");
         }
-        if (flags == 0 && step != null) {
+        if (flags.isEmpty() && step != null) {
             throw new UsageFault(
                     "heapwright: --step " + step + " needs what came of it. Example: --helped --step " + step);
         }
-        return helped
-                ? Optional.of(Outcome.HELPED)
-                : failed
-                        ? Optional.of(Outcome.DID_NOT_HELP)
-                        : undone ? Optional.of(Outcome.NOT_DONE) : Optional.empty();
+        return flags.keySet().stream().findFirst();
     }
 
     /**
@@ -52,7 +56,7 @@ final class NotedOutcome {
             return List.of();
         }
         List<Advised> open =
-                pile.advised().stream().filter(a -> a.outcome() == Outcome.OPEN).toList();
+                pile.advised().stream().filter(a -> a.outcome().open()).toList();
         if (open.isEmpty()) {
             throw new UsageFault("heapwright: no step is open in this file. Take one on with checkup --keep."
                     + " Example: heapwright checkup --keep pile.json");
@@ -70,14 +74,14 @@ final class NotedOutcome {
         return meant;
     }
 
-    /** The document with what was told. */
-    byte[] into(byte[] document, List<Advised> steps) throws IOException {
+    /** The document with what was told for a day. */
+    byte[] into(byte[] document, List<Advised> steps, LocalDate day) throws IOException {
         if (steps.isEmpty()) {
             return document;
         }
-        List<String> ids = steps.stream().map(Advised::step).toList();
+        Outcome outcome = told().orElseThrow();
         return new AdvisedDocument(document)
-                .telling(steps.get(0).date(), ids::contains, told().orElseThrow())
+                .telling(steps.stream().map(s -> s.with(outcome, day)).toList())
                 .bytes();
     }
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Piles with something changed. The pile that is given stays as it is. */
 public final class Noting {
@@ -101,7 +102,7 @@ public final class Noting {
     /** Takes steps on; one that is open already on the same day is told anew. */
     public static Pile takenOn(Pile pile, List<Advised> steps) {
         List<Advised> all = new ArrayList<>(pile.advised());
-        all.removeIf(a -> a.outcome() == Outcome.OPEN
+        all.removeIf(a -> a.outcome().open()
                 && steps.stream()
                         .anyMatch(s -> s.date().equals(a.date()) && s.step().equals(a.step())));
         all.addAll(steps);
@@ -109,11 +110,21 @@ public final class Noting {
         return pile.withAdvised(all);
     }
 
-    /** Tells what came of the open steps of a day. */
-    public static Pile told(Pile pile, LocalDate date, Outcome outcome) {
-        return pile.withAdvised(pile.advised().stream()
-                .map(a -> a.outcome() == Outcome.OPEN && a.date().equals(date) ? a.with(outcome) : a)
-                .toList());
+    /**
+     * Tells what came of open steps. The day of advice moves on to the day for which it is told if that is later.
+     *
+     * @param date the day of the advice
+     * @param which the ids of the steps that are meant
+     * @param outcome what came of them
+     * @param day the day for which that is told
+     */
+    public static Pile told(Pile pile, LocalDate date, Predicate<String> which, Outcome outcome, LocalDate day) {
+        return advisedOn(pile, day)
+                .withAdvised(pile.advised().stream()
+                        .map(a -> a.outcome().open() && a.date().equals(date) && which.test(a.step())
+                                ? a.with(outcome, day)
+                                : a)
+                        .toList());
     }
 
     /** Gives the pile another name. */

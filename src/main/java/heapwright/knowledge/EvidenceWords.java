@@ -56,8 +56,18 @@ public final class EvidenceWords {
         if (when instanceof When.WentIn went) {
             return any(went.anyOf(), t -> word.apply("trait", t)) + " went in";
         }
+        if (when instanceof When.Helped helped) {
+            return any(helped.anyOf(), this::step) + " helped";
+        }
+        if (when instanceof When.Failed failed) {
+            return any(failed.anyOf(), this::step) + " did not help";
+        }
         KeepOutClass kind = ((When.KeptOut) when).kind();
         return knowledge.keepOuts().get(kind).name() + " went in";
+    }
+
+    private String step(Remedy remedy) {
+        return "\"" + knowledge.remedies().get(remedy).name() + "\"";
     }
 
     private static <T> String any(List<T> several, Function<T, String> each) {

@@ -25,6 +25,7 @@ import java.util.function.UnaryOperator;
  * @param notWhen when not to do it
  * @param cautions the cautions that always go with it
  * @param does what doing it means for the pile and for the person
+ * @param mends signs that are gone once it has helped: what was seen of them before counts little then
  * @param undoes remedies whose effect it would undo
  * @param alternatives name of the group of remedies of which one is enough, if any
  * @param ways how it is done where the pile is of a kind that asks for another way
@@ -48,6 +49,7 @@ public record RemedyInfo(
         String notWhen,
         List<Caution> cautions,
         Does does,
+        List<Sign> mends,
         List<Remedy> undoes,
         Optional<String> alternatives,
         List<Way> ways,
@@ -138,6 +140,7 @@ public record RemedyInfo(
                 never,
                 cautions,
                 does,
+                mends,
                 undoes,
                 alternatives,
                 others,

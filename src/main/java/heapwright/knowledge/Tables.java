@@ -110,6 +110,7 @@ final class Tables {
                 row.text("notWhen"),
                 row.several("cautions", cautions),
                 row.row("does", Tables::does),
+                row.several("mends", signs),
                 row.several("undoes", remedies),
                 row.textIfAny("alternatives"),
                 row.rowsIfAny("ways", this::way),

@@ -42,6 +42,20 @@ public sealed interface When {
         }
     }
 
+    /** Any of these steps was taken on and helped, and nothing was seen since of what it mends. */
+    record Helped(List<Remedy> anyOf) implements When {
+        public Helped {
+            anyOf = List.copyOf(anyOf);
+        }
+    }
+
+    /** Any of these steps was taken on, done, and did not help. */
+    record Failed(List<Remedy> anyOf) implements When {
+        public Failed {
+            anyOf = List.copyOf(anyOf);
+        }
+    }
+
     /** Stuff of this class, which stays out of a home pile, went in. */
     record KeptOut(KeepOutClass kind) implements When {}
 }

@@ -9,13 +9,14 @@ import java.util.stream.Stream;
 final class WhenReader {
 
     private static final List<String> KINDS =
-            List.of("seen", "denied", "holds", "holdsNot", "reading", "model", "wentIn", "keepOut");
+            List.of("seen", "denied", "holds", "holdsNot", "reading", "model", "wentIn", "keepOut", "helped", "failed");
 
     private final Row.Ids<Sign> signs;
     private final Row.Ids<Condition> conditions;
     private final Row.Ids<Limit> limits;
     private final Row.Ids<Trait> traits;
     private final Row.Ids<KeepOutClass> keepOuts;
+    private final Row.Ids<Remedy> remedies = Row.Ids.of(Remedy.values());
     private final Row.Ids<Reading> readings = Row.Ids.of(Reading.values());
     private final Row.Ids<Side> sides = Row.Ids.of(Side.values());
     private final Row.Ids<ModelFinding> findings = Row.Ids.of(ModelFinding.values());
@@ -42,7 +43,9 @@ final class WhenReader {
                         row.oneIfAny("reading", readings).map(r -> placed(r, row)),
                         row.oneIfAny("model", findings).map(When.ModelSays::new),
                         row.severalIfAny("wentIn", traits).map(When.WentIn::new),
-                        row.oneIfAny("keepOut", keepOuts).map(When.KeptOut::new))
+                        row.oneIfAny("keepOut", keepOuts).map(When.KeptOut::new),
+                        row.severalIfAny("helped", remedies).map(When.Helped::new),
+                        row.severalIfAny("failed", remedies).map(When.Failed::new))
                 .flatMap(Optional::stream)
                 .toList();
         if (named.size() != 1) {

@@ -27,5 +27,7 @@ public enum Witness implements Id {
     AGE,
     /** What was done to it. */
     HANDLING,
+    /** What came of a step that was tried. */
+    TRIED,
     ACIDITY
 }

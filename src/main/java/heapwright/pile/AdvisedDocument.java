@@ -7,8 +7,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
-import java.util.function.Predicate;
 
 /**
  * A document with what was advised and what came of it changed, and all else as it was typed.
@@ -37,24 +37,30 @@ public record AdvisedDocument(byte[] bytes) {
     }
 
     /**
-     * With the outcome told of the open steps of a day.
+     * With what came of steps. The day of advice, where the document names one that is earlier, moves on to the day for
+     * which that was told.
      *
-     * @param date the day of the advice
-     * @param which the ids of steps that are meant
-     * @param outcome what came of them
+     * @param told the steps with their outcome
      * @throws IOException when the document is not JSON
      */
-    public AdvisedDocument telling(LocalDate date, Predicate<String> which, Advised.Outcome outcome)
-            throws IOException {
+    public AdvisedDocument telling(List<Advised> told) throws IOException {
         ObjectNode tree = tree();
         for (JsonNode one : tree.withArray("advised")) {
-            if (open(one)
-                    && one.get("date").asText().equals(date.toString())
-                    && which.test(one.get("step").asText())) {
-                ((ObjectNode) one).put("outcome", outcome.token());
+            for (Advised step : told) {
+                if (open(one) && is(one, step.date(), step.step())) {
+                    ((ObjectNode) one).put("outcome", step.outcome().token());
+                    ((ObjectNode) one).put("told", step.since().toString());
+                    advance(tree, step.since());
+                }
             }
         }
         return written(tree);
+    }
+
+    private static void advance(ObjectNode tree, LocalDate day) {
+        if (tree.has("asOf") && LocalDate.parse(tree.get("asOf").asText()).isBefore(day)) {
+            tree.put("asOf", day.toString());
+        }
     }
 
     private ObjectNode tree() throws IOException {
@@ -66,7 +72,10 @@ public record AdvisedDocument(byte[] bytes) {
     }
 
     private static boolean open(JsonNode one) {
-        return !one.has("outcome") || one.get("outcome").asText().equals(Advised.Outcome.OPEN.token());
+        return !one.has("outcome")
+                || Arrays.stream(Advised.Outcome.values())
+                        .anyMatch(o ->
+                                o.open() && o.token().equals(one.get("outcome").asText()));
     }
 
     private static boolean is(JsonNode one, LocalDate date, String step) {

@@ -46,7 +46,18 @@ final class AdvisedReader {
                 step(section),
                 section.words("amount", Words.AMOUNT).orElse(""),
                 look.orElse(date),
-                section.token("outcome", Advised.Outcome.values(), Advised.Outcome.OPEN));
+                section.token("outcome", Advised.Outcome.values(), Advised.Outcome.OPEN),
+                told(section, date));
+    }
+
+    private Optional<LocalDate> told(Section section, LocalDate date) {
+        Optional<LocalDate> told = timeline.past(section, "told");
+        if (told.isPresent() && told.get().isBefore(date)) {
+            Node node = section.field("told").orElseThrow();
+            section.findings()
+                    .wrong(node, node.shown() + ", before the advice", "a day from " + date + " on", Dates.EXAMPLE);
+        }
+        return told;
     }
 
     private String step(Section section) {

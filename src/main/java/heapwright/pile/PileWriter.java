@@ -128,6 +128,7 @@ public final class PileWriter {
         }
         node.put("look", step.look().toString());
         token(node, "outcome", step.outcome(), Advised.Outcome.OPEN);
+        step.told().ifPresent(day -> node.put("told", day.toString()));
         return node;
     }
 

@@ -66,7 +66,8 @@ enum Shape {
             "step",
             "amount",
             "look",
-            "outcome"),
+            "outcome",
+            "told"),
     MEASURED(
             "{\"core\": {\"value\": 8, \"unit\": \"C\"}}",
             "core",

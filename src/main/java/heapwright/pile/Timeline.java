@@ -147,6 +147,7 @@ final class Timeline {
         for (Node item : items.items()) {
             if (item instanceof Node.Obj object) {
                 Optional.ofNullable(object.fields().get("date")).ifPresent(dates::add);
+                Optional.ofNullable(object.fields().get("told")).ifPresent(dates::add);
                 Optional.ofNullable(object.fields().get("added")).ifPresent(added -> collect(added, dates));
             }
         }

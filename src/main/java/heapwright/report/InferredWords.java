@@ -2,6 +2,8 @@ package heapwright.report;
 
 import heapwright.advice.fact.Concluded;
 import heapwright.advice.fact.Disputed;
+import heapwright.advice.fact.Failed;
+import heapwright.advice.fact.Helped;
 import heapwright.advice.fact.Holds;
 import heapwright.advice.fact.Offered;
 import heapwright.advice.fact.Once;
@@ -9,9 +11,10 @@ import heapwright.advice.fact.Planned;
 import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Stands;
 import heapwright.advice.fact.Suspected;
+import heapwright.advice.fact.Underway;
 import java.util.Optional;
 
-/** Puts what the rules inferred into words. */
+/** Puts what the rules inferred, and what came of the steps that were tried, into words. */
 final class InferredWords {
 
     private InferredWords() {}
@@ -33,6 +36,15 @@ final class InferredWords {
         }
         if (fact instanceof Concluded c) {
             return Optional.of(words.text("fact.cause", words.cause(c.cause()), words.chance(c.likelihood())));
+        }
+        if (fact instanceof Helped h) {
+            return Optional.of(words.text("fact.helped", words.remedy(h.remedy()), h.daysAgo()));
+        }
+        if (fact instanceof Failed f) {
+            return Optional.of(words.text("fact.failed", words.remedy(f.remedy()), f.daysAgo()));
+        }
+        if (fact instanceof Underway u) {
+            return Optional.of(words.text("fact.underway", words.remedy(u.remedy())));
         }
         if (fact instanceof Proposes p) {
             return Optional.of(words.text("fact.proposed", words.remedy(p.remedy())));

@@ -28,11 +28,7 @@ public final class TakenOn {
         LocalDate look = JobText.day(work.get(0));
         return work.stream()
                 .map(job -> new Advised(
-                        advice.pile().asOf(),
-                        job.main().remedy().id(),
-                        jobs.amount(job.main(), advice.pile()),
-                        look,
-                        Advised.Outcome.OPEN))
+                        advice.pile().asOf(), job.main().remedy().id(), jobs.amount(job.main(), advice.pile()), look))
                 .toList();
     }
 }

@@ -141,6 +141,9 @@ final class RemedyPage {
 
     private String cause(Teaching t) {
         String constant = t.insertion().parts().get(1).replace("Cause.", "");
+        if (constant.startsWith("$")) {
+            return "what that step is for";
+        }
         String id = constant.toLowerCase(Locale.ROOT).replace('_', '-');
         return doctrine.knowledge.causes().values().stream()
                 .filter(c -> c.id().name().equals(constant))

@@ -36,7 +36,7 @@ record RuleText(String id, String words, String when, String then) {
     private static final Pattern RULE =
             Pattern.compile("(?s)// When ([^\\n]*?), then [^\\n]*\\nrule [^\\n]*\\n\\s*@id\\( \"([^\"]+)\" \\)"
                     + ".*?\\nwhen\\n(.*?)\\nthen\\n(.*?)\\nend\\n");
-    private static final Pattern BROAD = Pattern.compile("\\w+\\(\\)|not in|!=");
+    private static final Pattern BROAD = Pattern.compile("\\w+\\(\\)|not in|!=|\\( \\$\\w+ : remedy \\)");
     private static final Knowledge KNOWLEDGE = KnowledgeReader.packed();
     private static final Map<String, Kind> KINDS = Map.of(
             "digsIn()", new Kind("digs into the pile", r -> r.does().digsIn()),

@@ -83,6 +83,10 @@ class EvidenceReaderTest {
             node.put("model", says.finding().id());
         } else if (when instanceof When.KeptOut kept) {
             node.put("keepOut", kept.kind().id());
+        } else if (when instanceof When.Helped helped) {
+            helped.anyOf().forEach(r -> node.withArray("helped").add(r.id()));
+        } else if (when instanceof When.Failed failed) {
+            failed.anyOf().forEach(r -> node.withArray("failed").add(r.id()));
         } else if (when instanceof When.Placed placed) {
             node.put("reading", placed.reading().id());
             node.put("side", placed.side().id());
@@ -106,6 +110,8 @@ class EvidenceReaderTest {
                 "{\"reading\": \"ph\", \"side\": \"likely-below\", \"limit\": \"ph-acid\", \"measured\": true}",
                 "{\"model\": \"spent\"}",
                 "{\"wentIn\": [\"grass\"]}",
+                "{\"helped\": [\"turn-fully\", \"insulate\"]}",
+                "{\"failed\": [\"turn-fully\"]}",
                 "{\"keepOut\": \"" + KeepOutClass.values()[0].id() + "\"}")) {
             Evidence row = read(ROW.replace("{\"seen\": [\"smells-earthy\"]}", when));
             assertEquals(when.replace(" ", ""), written(row.when()).toString());

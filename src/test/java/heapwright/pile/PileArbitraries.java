@@ -126,8 +126,13 @@ public final class PileArbitraries {
                         Arbitraries.of("", "About 3 wheelbarrows of leaves (11 kg)."),
                         Arbitraries.integers().between(0, 60),
                         Arbitraries.of(Advised.Outcome.class))
-                .as((day, step, amount, wait, outcome) ->
-                        new Advised(built.plusDays(day), step, amount, built.plusDays(day + wait), outcome));
+                .as((day, step, amount, wait, outcome) -> new Advised(
+                        built.plusDays(day),
+                        step,
+                        amount,
+                        built.plusDays(day + wait),
+                        outcome,
+                        wait % 2 == 0 ? Optional.of(built.plusDays(age)) : Optional.empty()));
         return one.list()
                 .ofMaxSize(3)
                 .map(all ->

@@ -2,6 +2,8 @@ package heapwright.advice.engine;
 
 import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.RowOnDenied;
+import heapwright.advice.fact.RowOnFailed;
+import heapwright.advice.fact.RowOnHelped;
 import heapwright.advice.fact.RowOnHolds;
 import heapwright.advice.fact.RowOnHoldsNot;
 import heapwright.advice.fact.RowOnKeptOut;
@@ -71,6 +73,12 @@ public final class Rows {
         }
         if (when instanceof When.WentIn went) {
             return went.anyOf().stream().map(t -> new RowOnWentIn(t, row));
+        }
+        if (when instanceof When.Helped helped) {
+            return helped.anyOf().stream().map(r -> new RowOnHelped(r, row));
+        }
+        if (when instanceof When.Failed failed) {
+            return failed.anyOf().stream().map(r -> new RowOnFailed(r, row));
         }
         return Stream.of(fact(when, row));
     }

@@ -14,6 +14,7 @@ import heapwright.pile.Container;
 import heapwright.pile.Entry;
 import heapwright.pile.Pile;
 import heapwright.pile.Setting;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -35,6 +36,7 @@ public final class Answers {
 
     private final Pile pile;
     private final Map<Sign, SignInfo> infos;
+    private final Tried tried;
     private final int freshDays;
 
     /**
@@ -42,11 +44,13 @@ public final class Answers {
      *
      * @param pile the pile
      * @param infos what is said of each sign
+     * @param tried what came of the steps that were taken on
      * @param freshDays for how many days an answer holds that lasts for weeks; older ones are out of date
      */
-    public Answers(Pile pile, Map<Sign, SignInfo> infos, int freshDays) {
+    public Answers(Pile pile, Map<Sign, SignInfo> infos, Tried tried, int freshDays) {
         this.pile = pile;
         this.infos = infos;
+        this.tried = tried;
         this.freshDays = freshDays;
     }
 
@@ -79,7 +83,12 @@ public final class Answers {
 
     private boolean changedSince(Sign sign, int days, Collection<WentIn> wentIn) {
         SignInfo info = infos.get(sign);
-        return pile.log().stream()
+        LocalDate seen = pile.asOf().minusDays(days);
+        if (tried.stands(sign, seen)) {
+            return false;
+        }
+        return tried.mended(sign, seen)
+                || pile.log().stream()
                         .filter(e -> isSince(daysAgo(e), days))
                         .anyMatch(e -> e.done().stream().anyMatch(info.changedBy()::contains))
                 || wentIn.stream()

@@ -29,7 +29,8 @@ public record MoistureDoubt(double measuredPct, Sign felt, double lowPct, double
 
     /** The doubt about the moisture of a pile; empty where hand and drying may both be right, or one is missing. */
     public static Optional<MoistureDoubt> of(Pile pile, Knowledge knowledge, int freshDays) {
-        Answers answers = new Answers(pile, knowledge.signs(), freshDays);
+        Answers answers =
+                new Answers(pile, knowledge.signs(), new Tried(pile, knowledge.remedies(), freshDays), freshDays);
         Optional<Entry> dried = pile.log().stream()
                 .filter(e -> e.measured().moisturePct().isPresent()
                         && answers.daysAgo(e) >= 0

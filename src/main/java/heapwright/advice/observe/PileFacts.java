@@ -33,13 +33,16 @@ public record PileFacts(
         Materials materials = Materials.of(knowledge.materials(), pile.materials());
         Quantities quantities =
                 new Quantities(pile, knowledge, PileMixture.asItLies(pile, materials, new MixtureCalculator()));
-        Answers answers = new Answers(pile, knowledge.signs(), (int) quantities.limit(Limit.ANSWER_FRESH));
+        int freshDays = (int) quantities.limit(Limit.ANSWER_FRESH);
+        Tried tried = new Tried(pile, knowledge.remedies(), freshDays);
+        Answers answers = new Answers(pile, knowledge.signs(), tried, freshDays);
         List<WentIn> inputs = new Inputs(pile, materials).facts();
         List<Object> signs = answers.signs(inputs);
         List<Reads> readings = new Squeeze(knowledge).applied(quantities.readings(), signs);
         List<Object> facts = new ArrayList<>(signs);
         facts.addAll(answers.once());
         facts.addAll(answers.actions());
+        facts.addAll(tried.facts());
         facts.addAll(answers.fixtures());
         facts.addAll(inputs);
         facts.addAll(answers.inputs());

@@ -174,7 +174,7 @@ final class PilePage {
         saver.change(
                 ctx,
                 stored.id(),
-                pile -> Noting.told(pile, date.get(), told.get()),
+                pile -> Noting.told(pile, date.get(), step -> true, told.get(), site.today()),
                 NOTED,
                 faults -> show(ctx, stored, today(), faults));
     }

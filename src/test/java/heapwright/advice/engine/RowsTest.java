@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.fact.AlreadyIn;
 import heapwright.advice.fact.Denied;
+import heapwright.advice.fact.Failed;
+import heapwright.advice.fact.Helped;
 import heapwright.advice.fact.LimitIs;
 import heapwright.advice.fact.ModelSays;
 import heapwright.advice.fact.Reads;
@@ -22,6 +24,7 @@ import heapwright.knowledge.Known;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.ModelFinding;
 import heapwright.knowledge.Reading;
+import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Side;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.Strength;
@@ -111,6 +114,16 @@ class RowsTest {
                         new When.WentIn(List.of(Trait.GRASS, Trait.LEAVES)),
                         List.of(new WentIn(Trait.LEAVES, 3, 0.5)),
                         List.of(new WentIn(Trait.PAPER, 3, 0.5))),
+                Arguments.of(
+                        "a step that helped",
+                        new When.Helped(List.of(Remedy.TURN_FULLY, Remedy.INSULATE)),
+                        List.of(new Helped(Remedy.INSULATE, 3)),
+                        List.of(new Failed(Remedy.INSULATE, 3), new Helped(Remedy.CURE, 3))),
+                Arguments.of(
+                        "a step that did not help",
+                        new When.Failed(List.of(Remedy.TURN_FULLY)),
+                        List.of(new Failed(Remedy.TURN_FULLY, 3)),
+                        List.of(new Helped(Remedy.TURN_FULLY, 3), new Failed(Remedy.INSULATE, 3))),
                 Arguments.of(
                         "what stays out and went in",
                         new When.KeptOut(kept),

@@ -15,6 +15,7 @@ import heapwright.knowledge.Cause;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.Trait;
 import heapwright.pile.Action;
+import heapwright.pile.Pile;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -33,10 +34,9 @@ class AnswersTest {
     private static final int FRESH = 14;
 
     private static Answers answers(String fields) {
+        Pile pile = TestPile.of("'built': '2026-10-10', 'asOf': '2026-11-21', " + fields);
         return new Answers(
-                TestPile.of("'built': '2026-10-10', 'asOf': '2026-11-21', " + fields),
-                TestPile.KNOWLEDGE.signs(),
-                FRESH);
+                pile, TestPile.KNOWLEDGE.signs(), new Tried(pile, TestPile.KNOWLEDGE.remedies(), FRESH), FRESH);
     }
 
     private static List<Object> signs(String log) {
