@@ -112,8 +112,11 @@ public final class JobText {
                 .count();
     }
 
-    /** One day on which to look, what should be seen, and what to do if it is not. */
+    /** One day on which to look, what should be seen, and what to do if it is not, unless that is what is done now. */
     public String look(Step job, Pile pile) {
+        if (job.again()) {
+            return expect(job, pile);
+        }
         return expect(job, pile) + " "
                 + words.text(
                         "step.otherwise", words.way(job.main().remedy(), pile).otherwise());
