@@ -50,6 +50,7 @@ final class Arranger {
     private final Set<Remedy> failed;
     private final StepCautions cautions;
     private final Map<Remedy, List<RuleInfo>> heldBy = new EnumMap<>(Remedy.class);
+    private final Map<Remedy, LocalDate> until = new EnumMap<>(Remedy.class);
     private final Map<Remedy, Remedy> undoneBy = new EnumMap<>(Remedy.class);
 
     Arranger(
@@ -73,7 +74,9 @@ final class Arranger {
 
     Arranged arrange() {
         for (Firing firing : outcome.of(Withholds.class)) {
-            hold(((Withholds) firing.result()).remedy(), firing.rule());
+            Remedy remedy = ((Withholds) firing.result()).remedy();
+            hold(remedy, firing.rule());
+            WaitingDays.over(firing, day, knowledge).ifPresent(d -> until.merge(remedy, d, WaitingDays::later));
         }
         for (Firing firing : outcome.of(Replaces.class)) {
             hold(((Replaces) firing.result()).other(), firing.rule());
@@ -97,10 +100,10 @@ final class Arranger {
         List<Held> withheld = new ArrayList<>();
         heldBy.forEach((remedy, rules) -> {
             if (grounds.containsKey(remedy)) {
-                withheld.add(new Held(remedy, rules, Optional.empty()));
+                withheld.add(new Held(remedy, rules, Optional.empty(), Optional.ofNullable(until.get(remedy))));
             }
         });
-        undoneBy.forEach((remedy, by) -> withheld.add(new Held(remedy, List.of(), Optional.of(by))));
+        undoneBy.forEach((remedy, by) -> withheld.add(new Held(remedy, List.of(), Optional.of(by), Optional.empty())));
         return new Arranged(steps, withheld);
     }
 

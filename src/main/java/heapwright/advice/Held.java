@@ -2,6 +2,7 @@ package heapwright.advice;
 
 import heapwright.advice.engine.RuleInfo;
 import heapwright.knowledge.Remedy;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,8 +12,9 @@ import java.util.Optional;
  * @param remedy the step
  * @param rules the rules that hold it back; their rationale is the reason
  * @param undoes the step of this advice that it would undo, when that is the reason
+ * @param until the first day on which waiting days of a rule are over, where it counts them
  */
-public record Held(Remedy remedy, List<RuleInfo> rules, Optional<Remedy> undoes) {
+public record Held(Remedy remedy, List<RuleInfo> rules, Optional<Remedy> undoes, Optional<LocalDate> until) {
     public Held {
         rules = List.copyOf(rules);
     }

@@ -22,6 +22,7 @@ public enum Condition implements Id {
     AIR_BELOW_FREEZING,
     DEEP_FROST,
     COLD_SEASON,
+    COOLED_BY_A_TURN_IN_FROST,
     WARM_MONTHS_AHEAD,
     WARMTH_COMING,
     FROZEN_MIDDLE,

@@ -202,6 +202,7 @@ public final class AdviceJson {
         ArrayNode rules = node.putArray("rules");
         held.rules().forEach(r -> rules.add(r.id()));
         held.undoes().ifPresent(r -> node.put("undoes", r.id()));
+        held.until().ifPresent(day -> node.put("until", day.toString()));
     }
 
     private void cautions(ArrayNode node, Advice advice) {

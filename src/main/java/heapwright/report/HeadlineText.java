@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts what stands into one line: how sure, said once, and of what. */
 public final class HeadlineText {
@@ -19,8 +20,17 @@ public final class HeadlineText {
         this.words = words;
     }
 
-    /** The headline of an advice. */
+    /** The headline of an advice, and what work on the pile did harm, unless a danger stands. */
     public String of(Advice advice) {
+        return advice.alarm().isPresent()
+                ? stands(advice)
+                : String.join(
+                        " ",
+                        Stream.concat(Stream.of(stands(advice)), new HarmText(words).of(advice).stream())
+                                .toList());
+    }
+
+    private String stands(Advice advice) {
         Headline headline = Headline.of(advice, words.knowledge());
         return switch (headline.kind()) {
             case DANGER -> new AlarmText(words).headline(advice.alarm().orElseThrow());

@@ -32,13 +32,16 @@ public final class HeldText {
         return byReason.entrySet().stream()
                 .map(e -> new Together(
                         e.getValue().get(0).remedy().id(),
-                        String.join(
-                                "; ",
-                                e.getValue().stream()
-                                        .map(h -> words.remedy(h.remedy()))
-                                        .toList()),
+                        String.join("; ", e.getValue().stream().map(this::name).toList()),
                         e.getKey()))
                 .toList();
+    }
+
+    private String name(Held held) {
+        String name = words.remedy(held.remedy());
+        return held.until()
+                .map(day -> words.text("held.until", name, new Days(words).of(day)))
+                .orElse(name);
     }
 
     /** Why one step is held back, in the words of the rules. */

@@ -2,6 +2,7 @@ package heapwright.report;
 
 import heapwright.advice.Memory;
 import heapwright.pile.Advised;
+import heapwright.pile.Advised.Outcome;
 import heapwright.pile.Pile;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -27,15 +28,23 @@ public final class MemoryText {
      * Steps that belong together.
      *
      * @param date the day of the advice, or the day to look
-     * @param steps their names
+     * @param all the steps
+     * @param names their names, in the same order
      */
-    public record Together(LocalDate date, String steps) {}
+    public record Together(LocalDate date, List<Advised> all, List<String> names) {
+
+        /** Their names in one line. */
+        public String steps() {
+            return String.join("; ", names);
+        }
+    }
 
     /** A line for each day of advice that is still open; none where nothing is. */
     List<String> lines(Pile pile) {
         List<String> lines = new ArrayList<>();
         asking(pile).forEach(t -> lines.add(words.text("memory.asks", days.of(t.date()), t.steps())));
         waiting(pile).forEach(t -> lines.add(words.text("memory.waits", t.steps(), days.of(t.date()))));
+        underway(pile).forEach(t -> lines.add(words.text("memory.done", t.steps(), days.of(t.date()))));
         stale(pile).ifPresent(lines::add);
         return lines;
     }
@@ -50,14 +59,28 @@ public final class MemoryText {
         return together(Memory.of(pile).asking(), Advised::date, pile);
     }
 
-    /** What was taken on and is not to be looked at yet, by the day to look. */
+    /** What was taken on, is not to be looked at yet and not told to be done, by the day to look. */
     public List<Together> waiting(Pile pile) {
-        return together(Memory.of(pile).waiting(), Advised::look, pile);
+        return waiting(pile, Outcome.OPEN);
+    }
+
+    /** What was done and is not to be looked at yet, by the day to look. */
+    public List<Together> underway(Pile pile) {
+        return waiting(pile, Outcome.DONE);
+    }
+
+    private List<Together> waiting(Pile pile, Outcome outcome) {
+        return together(
+                Memory.of(pile).waiting().stream()
+                        .filter(a -> a.outcome() == outcome)
+                        .toList(),
+                Advised::look,
+                pile);
     }
 
     private List<Together> together(List<Advised> all, Function<Advised, LocalDate> day, Pile pile) {
         return byDay(all, day).entrySet().stream()
-                .map(e -> new Together(e.getKey(), steps(e.getValue(), pile)))
+                .map(e -> new Together(e.getKey(), e.getValue(), names(e.getValue(), pile)))
                 .toList();
     }
 
@@ -65,7 +88,7 @@ public final class MemoryText {
         return all.stream().collect(Collectors.groupingBy(day, TreeMap::new, Collectors.toList()));
     }
 
-    private String steps(List<Advised> all, Pile pile) {
-        return all.stream().map(a -> words.way(Memory.remedy(a), pile).name()).collect(Collectors.joining("; "));
+    private List<String> names(List<Advised> all, Pile pile) {
+        return all.stream().map(a -> words.way(Memory.remedy(a), pile).name()).toList();
     }
 }

@@ -8,6 +8,7 @@ import heapwright.advice.engine.Piece;
 import heapwright.advice.engine.Weighed;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Disputed;
+import heapwright.advice.fact.Harmed;
 import heapwright.advice.fact.Holds;
 import heapwright.advice.fact.Outdated;
 import heapwright.advice.fact.Precedes;
@@ -145,6 +146,9 @@ public final class TraceReport {
         }
         if (fact instanceof Outdated o) {
             return o.sign().id() + " is out of date";
+        }
+        if (fact instanceof Harmed h) {
+            return "harm: " + h.harm().id() + ", " + h.daysAgo() + " days ago";
         }
         if (fact instanceof Disputed d) {
             return d.matter().id() + " is in dispute";

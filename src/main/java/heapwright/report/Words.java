@@ -235,7 +235,10 @@ public final class Words {
 
     private String limit(Limit limit, double value, String unit) {
         return switch (unit) {
-            case "°C" -> limit == Limit.EXCESS_COLD ? figures.temperatureDifference(value) : figures.temperature(value);
+            case "°C" ->
+                limit == Limit.EXCESS_COLD || limit == Limit.CORE_FALL
+                        ? figures.temperatureDifference(value)
+                        : figures.temperature(value);
             case "kg/m3" -> figures.density(value);
             case "m" -> figures.length(value * 100);
             case "cm" -> figures.length(value);

@@ -173,6 +173,39 @@ class RecordCommandsTest {
     }
 
     @Test
+    @DisplayName("remember that a step is done, and give it its days")
+    void done() throws IOException {
+        Files.writeString(
+                file, BEFORE.replace("\"steam\"", "\"soggy\", \"smells-sour\"").replace("122", "50"));
+        assertEquals(Program.OK, run("checkup", "--keep", file.toString()), err());
+        assertEquals(
+                Program.OK,
+                run("note", file.toString(), "--on", "2026-10-21", "--did-it", "--step", "mix-in-dry-carbon"),
+                err());
+        assertTrue(out().contains("done: Mix dry"), out());
+        Advised told = read().advised().stream()
+                .filter(a -> a.step().equals("mix-in-dry-carbon"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(Advised.Outcome.DONE, told.outcome());
+        assertEquals(LocalDate.of(2026, 10, 21), told.since());
+        assertEquals(Program.OK, run("checkup", file.toString()), err());
+        assertTrue(out().contains("Done: Mix dry"), out());
+        assertFalse(out().contains("1. Mix dry"), out());
+        assertEquals(
+                Program.OK,
+                run("note", file.toString(), "--on", "2026-10-30", "--helped", "--step", "mix-in-dry-carbon"),
+                err());
+        assertEquals(
+                LocalDate.of(2026, 10, 30),
+                read().advised().stream()
+                        .filter(a -> a.outcome() == Advised.Outcome.HELPED)
+                        .findFirst()
+                        .orElseThrow()
+                        .since());
+    }
+
+    @Test
     @DisplayName("ask to look again where it helped and nothing was noted since")
     void stale() throws IOException {
         Files.writeString(

@@ -120,4 +120,40 @@ class PileJobIT extends Visits {
             }
         }
     }
+
+    /** Of several steps of a day each is answered by itself; one that is not due yet can be told to be done. */
+    @Test
+    void eachStepIsAnsweredByItself() throws IOException {
+        LocalDate today = LocalDate.now(TestServer.DAY);
+        Files.writeString(folder.resolve("several.json"), """
+                {"heapwright": "pile/1", "name": "Several", "built": "%1$s", "asOf": "%2$s",
+                 "log": [{"date": "%2$s", "seen": ["soggy", "smells-sour"]}],
+                 "advised": [{"date": "%2$s", "step": "cover-against-rain", "look": "%2$s"},
+                             {"date": "%2$s", "step": "mix-in-dry-carbon", "look": "%2$s"},
+                             {"date": "%2$s", "step": "insulate", "look": "%3$s"}]}
+                """.formatted(
+                        today.minusDays(30), today.minusDays(9), today.plusDays(9)));
+        try (BrowserContext visitor = chrome.phone(false)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/piles/several"));
+            page.locator("section summary:has-text('Or one by one')").click();
+            page.locator("form[aria-label^='Mix dry'] button:has-text('It helped')")
+                    .click();
+            page.waitForURL("**/piles/several?noted=1");
+            page.locator("section form[aria-label^='Taken on'] button:has-text('I did not do it')")
+                    .click();
+            page.waitForURL("**/piles/several?noted=1");
+            page.locator("button:has-text('It is done')").click();
+            page.waitForURL("**/piles/several?noted=1");
+            assertThat(page.locator(".verdict")).containsText("Done: Wrap and cover the pile");
+            String kept = Files.readString(folder.resolve("several.json"));
+            assertTrue(
+                    kept.replaceAll("\\s+", " ")
+                            .contains("\"mix-in-dry-carbon\", \"look\": \"" + today.minusDays(9)
+                                    + "\", \"outcome\": \"helped\", \"told\": \"" + today + "\""),
+                    kept);
+            assertTrue(kept.contains("\"outcome\": \"not-done\""), kept);
+            assertTrue(kept.contains("\"outcome\": \"done\""), kept);
+        }
+    }
 }

@@ -43,6 +43,7 @@ public record PileFacts(
         facts.addAll(answers.once());
         facts.addAll(answers.actions());
         facts.addAll(tried.facts());
+        new Turns(pile).last().ifPresent(facts::add);
         facts.addAll(answers.fixtures());
         facts.addAll(inputs);
         facts.addAll(answers.inputs());

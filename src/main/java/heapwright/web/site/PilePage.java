@@ -1,6 +1,7 @@
 package heapwright.web.site;
 
 import heapwright.advice.Advice;
+import heapwright.advice.Memory;
 import heapwright.journal.Noting;
 import heapwright.journal.Stored;
 import heapwright.pile.Advised;
@@ -23,6 +24,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -89,15 +91,18 @@ final class PilePage {
                 advice.danger(),
                 advice.first().map(AdviceView.StepView::name),
                 memory.asking(given.pile()).stream()
-                        .map(t -> new TakenView(
-                                t.date().toString(), renderer.texts().of("taken.asks", piles.day(t.date()), t.steps())))
+                        .map(t -> taken(t, renderer.texts().of("taken.asks", piles.day(t.date()), t.steps())))
+                        .toList(),
+                memory.waiting(given.pile()).stream()
+                        .map(t -> taken(t, renderer.texts().of("taken.waits", t.steps(), piles.day(t.date()))))
                         .toList(),
                 Stream.concat(
-                                memory.waiting(given.pile()).stream()
-                                        .map(t -> renderer.texts().of("taken.waits", t.steps(), piles.day(t.date()))),
+                                memory.underway(given.pile()).stream()
+                                        .map(t ->
+                                                renderer.texts().of("taken.underway", t.steps(), piles.day(t.date()))),
                                 memory.stale(given.pile()).stream())
                         .toList(),
-                memory.waiting(given.pile()).isEmpty()
+                Memory.of(given.pile()).waiting().isEmpty()
                         && !new TakenOn(words).of(given).isEmpty(),
                 advice.clashes(),
                 new NoteForm(site, words, renderer.texts()).view(typed, faults),
@@ -117,6 +122,16 @@ final class PilePage {
     private String built(Pile pile) {
         String key = pile.builtAssumed() ? "pile.built.assumed" : pile.builtAbout() ? "pile.built.rough" : "pile.built";
         return renderer.texts().of(key, piles.day(pile.built()));
+    }
+
+    private static TakenView taken(MemoryText.Together together, String text) {
+        List<TakenView.StepView> steps = new ArrayList<>();
+        for (int i = 0; i < together.all().size(); i++) {
+            Advised one = together.all().get(i);
+            steps.add(new TakenView.StepView(
+                    one.date().toString(), one.step(), together.names().get(i)));
+        }
+        return new TakenView(text, steps);
     }
 
     private void note(Context ctx) throws IOException {
@@ -153,7 +168,7 @@ final class PilePage {
                 faults -> show(ctx, stored, today(), faults));
     }
 
-    /** Notes what came of the work of a day. */
+    /** Notes what came of steps of a day. */
     private void outcome(Context ctx) throws IOException {
         if (!saver.isNew(ctx)) {
             return;
@@ -166,7 +181,8 @@ final class PilePage {
                 .map(Advised::date)
                 .filter(d -> d.toString().equals(ctx.formParam("date")))
                 .findFirst();
-        if (told.isEmpty() || date.isEmpty()) {
+        List<String> steps = ctx.formParams("step");
+        if (told.isEmpty() || date.isEmpty() || steps.isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             show(ctx, stored, today(), List.of(new Fault("", renderer.texts().of("taken.unknown"))));
             return;
@@ -174,7 +190,7 @@ final class PilePage {
         saver.change(
                 ctx,
                 stored.id(),
-                pile -> Noting.told(pile, date.get(), step -> true, told.get(), site.today()),
+                pile -> Noting.told(pile, date.get(), steps::contains, told.get(), site.today()),
                 NOTED,
                 faults -> show(ctx, stored, today(), faults));
     }

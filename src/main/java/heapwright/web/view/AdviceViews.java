@@ -140,7 +140,7 @@ public final class AdviceViews {
                 day.toString(),
                 day.equals(advice.pile().asOf()) ? words.text("web.look.done") : words.text("web.look.on", day(day)),
                 info.expect(),
-                info.otherwise());
+                first.again() ? "" : info.otherwise());
     }
 
     private List<CareView> care(List<CautionInfo> cautions) {

@@ -19,7 +19,8 @@ import java.util.Optional;
  * @param danger whether people, animals or buildings are at stake
  * @param first the step to do first, if any
  * @param asks what was taken on and should show by now, by the day of the advice
- * @param waits what was taken on and is not to be looked at yet, with the day, in words
+ * @param taken what was taken on, is not to be looked at yet and not told to be done
+ * @param waits what was done and is not to be looked at yet, with the day, and what else is to be noted, in words
  * @param keeps whether today's work can be taken on
  * @param clashes answers and figures that cannot both be so, and what to look at again
  * @param note the form for noting
@@ -37,6 +38,7 @@ public record PileView(
         boolean danger,
         Optional<String> first,
         List<TakenView> asks,
+        List<TakenView> taken,
         List<String> waits,
         boolean keeps,
         List<String> clashes,
@@ -44,8 +46,17 @@ public record PileView(
         int notes,
         Optional<String> saved) {
 
-    /** What was taken on on a day: the day as ISO, and the question. */
-    public record TakenView(String date, String text) {}
+    /**
+     * What was taken on.
+     *
+     * @param text what it was, in words
+     * @param steps the steps; where there are several each can be answered by itself
+     */
+    public record TakenView(String text, List<StepView> steps) {
+
+        /** The day of the advice as ISO, the id of a step and its name. */
+        public record StepView(String date, String id, String name) {}
+    }
 
     /**
      * The form for noting.
