@@ -1,7 +1,6 @@
 package heapwright.casebook;
 
 import heapwright.pile.Advised;
-import heapwright.pile.Advised.Outcome;
 import heapwright.pile.Pile;
 import java.time.LocalDate;
 
@@ -14,7 +13,7 @@ record Season(Pile whole) {
 
     /**
      * The pile as its file stood when advice was asked for on a day: without what was noted later, and before that advice
-     * was taken on. What came of a step is known from its day to look on.
+     * was taken on. What came of a step is known from the day on which it was told, else from its day to look on.
      */
     Pile on(LocalDate day) {
         return whole.with(
@@ -26,11 +25,11 @@ record Season(Pile whole) {
                         whole.log().stream().filter(e -> !e.date().isAfter(day)).toList())
                 .withAdvised(whole.advised().stream()
                         .filter(a -> a.date().isBefore(day))
-                        .map(a -> a.look().isAfter(day) ? open(a) : a)
+                        .map(a -> a.told().orElse(a.look()).isAfter(day) ? open(a) : a)
                         .toList());
     }
 
     private static Advised open(Advised step) {
-        return new Advised(step.date(), step.step(), step.amount(), step.look(), Outcome.OPEN);
+        return new Advised(step.date(), step.step(), step.amount(), step.look());
     }
 }
