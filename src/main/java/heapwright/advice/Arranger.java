@@ -5,7 +5,6 @@ import heapwright.advice.engine.Outcome;
 import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.fact.Grade;
 import heapwright.advice.fact.Precedes;
-import heapwright.advice.fact.Proposes;
 import heapwright.advice.fact.Replaces;
 import heapwright.advice.fact.Withholds;
 import heapwright.advice.winter.Effects;
@@ -81,7 +80,7 @@ final class Arranger {
         for (Firing firing : outcome.of(Replaces.class)) {
             hold(((Replaces) firing.result()).other(), firing.rule());
         }
-        Map<Remedy, List<Ground>> grounds = grounds();
+        Map<Remedy, List<Ground>> grounds = Ground.byRemedy(outcome);
         Map<Remedy, Set<Remedy>> before = before();
         Set<Remedy> pressing = pressing(grounds.keySet(), before);
         List<Option> ranked = new ArrayList<>();
@@ -120,24 +119,6 @@ final class Arranger {
         if (!rules.contains(rule)) {
             rules.add(rule);
         }
-    }
-
-    private Map<Remedy, List<Ground>> grounds() {
-        Map<Remedy, Map<String, Ground>> byRule = new TreeMap<>();
-        for (Firing firing : outcome.of(Proposes.class)) {
-            Proposes proposal = (Proposes) firing.result();
-            double likelihood = outcome.weighed().get(proposal.cause()).likelihood();
-            byRule.computeIfAbsent(proposal.remedy(), r -> new TreeMap<>())
-                    .put(firing.rule().id(), new Ground(proposal.cause(), likelihood, firing.rule()));
-        }
-        Map<Remedy, List<Ground>> grounds = new EnumMap<>(Remedy.class);
-        byRule.forEach((remedy, rules) -> grounds.put(
-                remedy,
-                rules.values().stream()
-                        .sorted(Comparator.comparingDouble((Ground g) -> -g.likelihood() * Worth.firmness(g))
-                                .thenComparing(g -> g.rule().id()))
-                        .toList()));
-        return grounds;
     }
 
     /**

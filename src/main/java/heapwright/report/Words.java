@@ -13,7 +13,6 @@ import heapwright.advice.fact.ModelSays;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.WentIn;
-import heapwright.advice.observe.MoistureDoubt;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.Id;
@@ -26,9 +25,6 @@ import heapwright.knowledge.Remedy;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Pile;
-import heapwright.process.mixture.Materials;
-import heapwright.process.mixture.SizeDoubt;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -273,25 +269,7 @@ public final class Words {
 
     /** What the person should look at again, since two figures of theirs cannot both be right; a paragraph each. */
     public List<String> toCheck(Pile pile) {
-        List<String> all = new ArrayList<>();
-        SizeDoubt.of(pile, Materials.of(knowledge.materials(), pile.materials()))
-                .ifPresent(d -> all.add(text(
-                        "check.size",
-                        figures.pileVolume(d.toldM3()),
-                        figures.mass(d.kilograms()),
-                        figures.span(figures.pileVolume(d.settledM3()), figures.pileVolume(d.looseM3())))));
-        double fresh = pile.limits()
-                .getOrDefault(
-                        Limit.ANSWER_FRESH.id(),
-                        knowledge.limits().get(Limit.ANSWER_FRESH).value());
-        MoistureDoubt.of(pile, knowledge, (int) fresh)
-                .ifPresent(d -> all.add(text(
-                        "check.moisture",
-                        figures.number(d.measuredPct(), 0),
-                        says(d.felt()),
-                        figures.number(d.lowPct(), 0),
-                        figures.number(d.highPct(), 0))));
-        return all;
+        return new DoubtText(this).of(pile);
     }
 
     /** What was taken for granted of a pile because nobody told it; empty where all was told. */

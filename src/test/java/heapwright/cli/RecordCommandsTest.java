@@ -213,10 +213,10 @@ class RecordCommandsTest {
         assertEquals(Program.OK, run("checkup", "--keep", file.toString()), err());
         assertEquals(Program.OK, run("note", file.toString(), "--helped"), err());
         assertEquals(Program.OK, run("checkup", file.toString()), err());
-        assertTrue(out().replaceAll("\\s+", " ").contains("All that is noted is from before that work"), out());
+        assertTrue(out().replaceAll("\\s+", " ").contains("Everything noted is older than that work"), out());
         assertEquals(Program.OK, run("note", file.toString(), "--on", "2026-11-05", "--not-seen", "soggy"), err());
         assertEquals(Program.OK, run("checkup", file.toString()), err());
-        assertFalse(out().contains("from before that work"), out());
+        assertFalse(out().contains("older than that work"), out());
     }
 
     @Test
