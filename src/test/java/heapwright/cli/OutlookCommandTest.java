@@ -47,7 +47,7 @@ class OutlookCommandTest {
         assertTrue(err().contains("there is no recipe") && err().contains("Example:"), err());
         assertEquals("", out());
         assertEquals(Program.OK, run(EMPTY, "outlook", "--typical", "-"));
-        assertTrue(out().contains("No recipe is told"), out());
+        assertTrue(out().contains("No recipe was given"), out());
     }
 
     @Test
