@@ -185,6 +185,8 @@ public final class WebServer implements AutoCloseable {
         connector.setHost(options.host());
         connector.setPort(options.port());
         connector.setIdleTimeout(patience.idle().toMillis());
+        // While it stops, a request under way has as long as the stop may take, not the library's one second.
+        connector.setShutdownIdleTimeout(patience.stop().toMillis());
         connector.setAcceptQueueSize(QUEUE);
         connector.addBean(new SlowSenders(patience.whole(), connector.getScheduler()));
         connector.addBean(new NetworkConnectionLimit(CONNECTIONS, connector));

@@ -288,7 +288,7 @@ class SafetyIT {
         Site site = server.site();
         Site failing = Site.of(site.advisor(), site.journal(), site.catalogue(), broken, "test");
         try (WebServer failed = WebServer.start(failing, WebOptions.loopback(0), fault -> {})) {
-            for (String path : List.of("checkup?y=soggy", "piles")) {
+            for (String path : List.of("checkup?y=soggy")) {
                 HttpResponse<String> answer = client.send(
                         HttpRequest.newBuilder(URI.create(failed.address() + path))
                                 .build(),
