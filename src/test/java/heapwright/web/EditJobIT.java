@@ -57,6 +57,11 @@ class EditJobIT extends Visits {
             page.locator("[name='r1.amount']").fill("1/2");
             page.locator("#f-kind").selectOption("slatted-bin");
             page.locator("input[value=rats-about]").check();
+            page.locator("#f-minutes").fill("half an hour");
+            page.locator("input[value=fork]").check();
+            Chrome.button(page, "Keep this").last().click();
+            assertThat(page.locator("#e-minutes")).containsText("half an hour");
+            page.locator("#f-minutes").fill("30");
             Chrome.button(page, "Keep this").last().click();
             page.waitForURL("**/piles/told?noted=told");
             assertThat(page.locator("main")).containsText("Built about 16 September 2026");
@@ -68,7 +73,9 @@ class EditJobIT extends Visits {
                     "\"amount\": 0.5",
                     "straw",
                     "slatted-bin",
-                    "rats-about")) {
+                    "rats-about",
+                    "\"minutes\": 30",
+                    "\"lacks\": [\"fork\"]")) {
                 assertTrue(now.contains(kept), kept + " in " + now);
             }
         }

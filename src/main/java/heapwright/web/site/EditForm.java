@@ -7,6 +7,7 @@ import heapwright.knowledge.Knowledge;
 import heapwright.pile.Amount;
 import heapwright.pile.Container;
 import heapwright.pile.Ingredient;
+import heapwright.pile.Keeper;
 import heapwright.pile.Pile;
 import heapwright.pile.Place;
 import heapwright.pile.Token;
@@ -43,6 +44,8 @@ record EditForm(Map<String, String> typed, Map<String, String> was, List<RecipeF
     static final String SETTINGS = "settings";
     static final String RODENT_PROOF = "rodentProof";
     static final String READY_BY = "readyBy";
+    static final String MINUTES = "minutes";
+    static final String LACKS = "lacks";
     static final String RECIPE = "recipe";
 
     /** The field that carries how the page was opened. */
@@ -59,7 +62,7 @@ record EditForm(Map<String, String> typed, Map<String, String> was, List<RecipeF
             "climate", "place",
             "use", "aim");
 
-    private static final List<String> TEXTS = List.of(NAME, BUILT, VOLUME, LATITUDE, RODENT_PROOF, READY_BY);
+    private static final List<String> TEXTS = List.of(NAME, BUILT, VOLUME, LATITUDE, RODENT_PROOF, READY_BY, MINUTES);
     private static final double LITRES_A_FT3 = 28.316846592;
     private static final double CM_AN_INCH = 2.54;
 
@@ -77,6 +80,7 @@ record EditForm(Map<String, String> typed, Map<String, String> was, List<RecipeF
         LENGTHS.forEach(field -> put(typed, field, ctx.formParam(field)));
         CHOSEN.keySet().forEach(field -> put(typed, field, ctx.formParam(field)));
         put(typed, SETTINGS, String.join(" ", ctx.formParams(SETTINGS)));
+        put(typed, LACKS, String.join(" ", ctx.formParams(LACKS)));
         RecipeForm recipe = RecipeForm.ofForm(ctx::formParam);
         List<RecipeForm.Row> rows = recipe.recipe().stream()
                 .map(r -> new RecipeForm.Row(Names.id(knowledge, r.material()), r.amount(), r.unit(), r.cut()))
@@ -158,6 +162,18 @@ record EditForm(Map<String, String> typed, Map<String, String> was, List<RecipeF
                 String.join(" ", place.settings().stream().map(Token::token).toList()));
         put(shown, "use", token(pile.aim().use()));
         put(shown, READY_BY, pile.aim().readyBy().map(Object::toString).orElse(""));
+        Keeper keeper = pile.keeper();
+        put(
+                shown,
+                MINUTES,
+                keeper.minutes().isEmpty()
+                        ? ""
+                        : String.valueOf(keeper.minutes().getAsInt()));
+        put(
+                shown,
+                LACKS,
+                String.join(
+                        " ", keeper.lacks().stream().map(Token::token).sorted().toList()));
         put(shown, RECIPE, packed(rows(pile)));
         return shown;
     }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.journal.Stored;
 import heapwright.pile.Aim;
 import heapwright.pile.Container;
+import heapwright.pile.Gear;
 import heapwright.pile.Pile;
 import heapwright.pile.PileWriter;
 import heapwright.pile.Place;
@@ -31,10 +32,10 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** What a pile is, told or put right after it was made: its age, bin, size, place, recipe and what it is for. */
+/** What a pile is, told or put right after it was made: its age, bin, size, place, recipe, what it is for and who looks after it. */
 final class EditPage {
 
-    private static final Pattern FIELD = Pattern.compile("/(?:container/|place/|aim/)?([A-Za-z]+).*");
+    private static final Pattern FIELD = Pattern.compile("/(?:container/|place/|aim/|keeper/)?([A-Za-z]+).*");
     private static final String EDIT = "/piles/{id}/edit";
 
     private final Site site;
@@ -86,7 +87,9 @@ final class EditPage {
                         "use",
                         choices("use", Aim.Use.values(), form),
                         EditForm.SETTINGS,
-                        choices(EditForm.SETTINGS, Setting.values(), form)),
+                        choices(EditForm.SETTINGS, Setting.values(), form),
+                        EditForm.LACKS,
+                        tools(form)),
                 Look.of(ctx).us() ? "in" : "cm",
                 Look.of(ctx).us() ? texts.of("unit.ft3") : texts.of("unit.m3"),
                 Names.of(site.knowledge()),
@@ -104,6 +107,15 @@ final class EditPage {
                 .map(Token::token)
                 .filter(t -> !t.equals("unknown"))
                 .map(t -> new Choice(t, texts.of(prefix + "." + t), chosen.contains(t)))
+                .toList();
+    }
+
+    private List<Choice> tools(EditForm form) {
+        List<String> chosen = List.of(form.value(EditForm.LACKS).split(" "));
+        return Arrays.stream(Gear.values())
+                .map(Token::token)
+                .sorted()
+                .map(t -> new Choice(t, texts.shared("gear." + t), chosen.contains(t)))
                 .toList();
     }
 
@@ -219,17 +231,29 @@ final class EditPage {
                 RecipeForm.number(place, EditForm.LATITUDE, form.value(EditForm.LATITUDE));
             }
         }
-        if (form.changed(EditForm.SETTINGS)) {
-            ArrayNode settings = document.withObject("/place").putArray(EditForm.SETTINGS);
-            Arrays.stream(form.value(EditForm.SETTINGS).split(" "))
-                    .filter(s -> !s.isEmpty())
-                    .forEach(settings::add);
+        words(document.withObject("/place"), form, EditForm.SETTINGS);
+        words(document.withObject("/keeper"), form, EditForm.LACKS);
+        if (form.changed(EditForm.MINUTES)) {
+            ObjectNode keeper = document.withObject("/keeper");
+            keeper.remove(EditForm.MINUTES);
+            if (!form.value(EditForm.MINUTES).isEmpty()) {
+                RecipeForm.number(keeper, EditForm.MINUTES, form.value(EditForm.MINUTES));
+            }
         }
         if (form.changed(EditForm.RODENT_PROOF)) {
             document.withObject("/container")
                     .put(
                             EditForm.RODENT_PROOF,
                             form.value(EditForm.RODENT_PROOF).equals(Said.YES));
+        }
+    }
+
+    private static void words(ObjectNode owner, EditForm form, String field) {
+        if (form.changed(field)) {
+            ArrayNode list = owner.putArray(field);
+            Arrays.stream(form.value(field).split(" "))
+                    .filter(s -> !s.isEmpty())
+                    .forEach(list::add);
         }
     }
 
