@@ -112,7 +112,9 @@ public final class CourseText {
         String unit = measure == null
                 ? amount.unit()
                 : amount.value() <= 1 ? measure.name().one() : measure.name().many();
-        return words.figures().round(amount.value()) + " " + unit;
+        boolean whole = amount.value() == Math.rint(amount.value());
+        Figures figures = words.figures();
+        return (whole ? figures.number(amount.value(), 0) : figures.round(amount.value())) + " " + unit;
     }
 
     private String name(Ingredient one) {

@@ -41,6 +41,9 @@ public final class WebServer implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(WebServer.class);
     private static final int LARGEST_HEADER = 8 * 1024;
     private static final int THREADS = 40;
+    /** This part of the time to stop may pass without a byte; judgement, a little more than the library's one second. */
+    private static final int SILENT_AT_STOP = 4;
+
     private static final int QUEUE = 256;
     private static final int CONNECTIONS = 256;
 
@@ -185,8 +188,8 @@ public final class WebServer implements AutoCloseable {
         connector.setHost(options.host());
         connector.setPort(options.port());
         connector.setIdleTimeout(patience.idle().toMillis());
-        // While it stops, a request under way has as long as the stop may take, not the library's one second.
-        connector.setShutdownIdleTimeout(patience.stop().toMillis());
+        // While it stops, who falls silent is let go early enough that the others can finish.
+        connector.setShutdownIdleTimeout(patience.stop().toMillis() / SILENT_AT_STOP);
         connector.setAcceptQueueSize(QUEUE);
         connector.addBean(new SlowSenders(patience.whole(), connector.getScheduler()));
         connector.addBean(new NetworkConnectionLimit(CONNECTIONS, connector));
