@@ -12,6 +12,7 @@ import heapwright.advice.TestPile;
 import heapwright.knowledge.Dose;
 import heapwright.knowledge.Limit;
 import heapwright.pile.ExtremeDocuments;
+import heapwright.pile.Gathered;
 import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
 import heapwright.process.dose.DoseAmount;
@@ -61,7 +62,7 @@ class AcceptedPilesTest {
         told.texts().forEach((door, text) -> Sense.lacking(text).forEach(l -> lacking.add(door + ": " + l)));
         told.json().forEach((door, text) -> numbers(door, tree(text), lacking));
         assertEquals(List.of(), lacking, document);
-        doses(pile.get(), told.advice(), document);
+        doses(Gathered.of(pile.get()), told.advice(), document);
     }
 
     @Provide
