@@ -94,30 +94,17 @@ public record DoseAmount(
 
     /** The same with one more figure behind it. */
     DoseAmount and(Term term) {
-        return new DoseAmount(
-                dose,
-                material,
-                kg,
-                litres,
-                parts,
-                intervalDays,
-                carrierLitres,
-                cap,
+        return workedOutBy(
                 Working.of(working).and(term.key(), term.value(), term.basis()).terms());
     }
 
     /** The same without the figures of one kind behind it. */
     DoseAmount without(Term.Key key) {
-        return new DoseAmount(
-                dose,
-                material,
-                kg,
-                litres,
-                parts,
-                intervalDays,
-                carrierLitres,
-                cap,
-                working.stream().filter(term -> term.key() != key).toList());
+        return workedOutBy(working.stream().filter(term -> term.key() != key).toList());
+    }
+
+    private DoseAmount workedOutBy(List<Term> terms) {
+        return new DoseAmount(dose, material, kg, litres, parts, intervalDays, carrierLitres, cap, terms);
     }
 
     /** Mass of one part, kg. */

@@ -3,6 +3,7 @@ package heapwright.web.site;
 import heapwright.journal.Noting;
 import heapwright.journal.Stored;
 import heapwright.pile.Entry;
+import heapwright.pile.Pile;
 import heapwright.report.CourseText;
 import heapwright.web.guard.Refusal;
 import heapwright.web.view.CheckupView.Fault;
@@ -18,6 +19,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** The notes of a pile: each can be put right or taken back, and what was taken back can be put back. */
 final class NotesPage {
@@ -143,31 +145,21 @@ final class NotesPage {
     }
 
     private void takeBack(Context ctx) throws IOException {
-        if (!saver.isNew(ctx)) {
-            return;
-        }
-        Stored stored = piles.stored(ctx);
         String mark = ctx.pathParam("mark");
-        saver.change(
-                ctx,
-                stored.id(),
-                pile -> Noting.struck(known(pile.log(), mark, pile), mark),
-                "taken-back",
-                faults -> again.show(ctx, stored, Map.of(), faults));
+        change(ctx, "taken-back", pile -> Noting.struck(known(pile.log(), mark, pile), mark));
     }
 
     private void putBack(Context ctx) throws IOException {
+        String mark = ctx.pathParam("mark");
+        change(ctx, "put-back", pile -> Noting.restored(known(pile.struck(), mark, pile), mark));
+    }
+
+    private void change(Context ctx, String done, UnaryOperator<Pile> how) throws IOException {
         if (!saver.isNew(ctx)) {
             return;
         }
         Stored stored = piles.stored(ctx);
-        String mark = ctx.pathParam("mark");
-        saver.change(
-                ctx,
-                stored.id(),
-                pile -> Noting.restored(known(pile.struck(), mark, pile), mark),
-                "put-back",
-                faults -> again.show(ctx, stored, Map.of(), faults));
+        saver.change(ctx, stored.id(), how, done, faults -> again.show(ctx, stored, Map.of(), faults));
     }
 
     /** The pile, where the entry is still among those it is to be taken from. */
