@@ -26,7 +26,7 @@ final class NotedReadings {
     @Option(
             names = "--readings",
             paramLabel = "LOGGER.csv",
-            description = "A logger's file: each day's warmest core and mean outside go into the record.")
+            description = "A logger's file: each day's warmest and coolest core and mean outside go into the record.")
     private String file;
 
     @Option(names = "--zone", paramLabel = "ZONE", description = "Where the pile stands, if the times are in UTC.")
@@ -89,7 +89,8 @@ final class NotedReadings {
     /** The document with the days. */
     static byte[] into(byte[] document, LoggerDays read, Words words) throws IOException {
         List<LoggedDays.Day> days = read.days().stream()
-                .map(d -> new LoggedDays.Day(d.date(), d.coreC(), d.outdoorC(), words.text("readings.rows", d.rows())))
+                .map(d -> new LoggedDays.Day(
+                        d.date(), d.coreC(), d.lowestC(), d.outdoorC(), words.text("readings.rows", d.rows())))
                 .toList();
         return new LoggedDays(days, words.text("readings.note")).into(document);
     }

@@ -18,14 +18,16 @@ public record LoggerDays(int rows, List<Day> days, List<Named> named) {
     }
 
     /**
-     * A day: its warmest core, its mean outside, °C, and how many rows told them.
+     * A day: its warmest and its coolest core, its mean outside, °C, and how many rows told them.
      *
      * @param date the day
      * @param coreC the highest core temperature
+     * @param lowestC the lowest core temperature, of all probes
      * @param outdoorC the mean outdoor temperature
      * @param rows how many rows
      */
-    public record Day(LocalDate date, OptionalDouble coreC, OptionalDouble outdoorC, int rows) {}
+    public record Day(
+            LocalDate date, OptionalDouble coreC, OptionalDouble lowestC, OptionalDouble outdoorC, int rows) {}
 
     /** Something to tell: what it is, how often, and where first. */
     public record Named(What what, long count, String where) {}

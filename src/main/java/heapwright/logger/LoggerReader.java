@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
-/** Reads a logger's file and tells it by the day: the warmest core of each day, and the mean outside. */
+/** Reads a logger's file and tells it by the day: the warmest and the coolest core of each day, and the mean outside. */
 public final class LoggerReader {
 
     /** What a core and the weather can be, °C; as in the pile document. */
@@ -40,7 +40,7 @@ public final class LoggerReader {
     }
 
     /** A row: its line, its time at the pile, and what it tells, °C; NaN where it tells nothing. */
-    private record Reading(int line, LocalDateTime at, double core, double outdoor) {}
+    private record Reading(int line, LocalDateTime at, double core, double lowest, double outdoor) {}
 
     /**
      * Reads a file.
@@ -105,9 +105,11 @@ public final class LoggerReader {
             return Optional.empty();
         }
         double core = Double.NaN;
+        double lowest = Double.NaN;
         for (int column : columns.core()) {
             double one = celsius(row, column, columns, HOTTEST_CORE);
             core = Double.isNaN(core) ? one : Double.isNaN(one) ? core : Math.max(core, one);
+            lowest = Double.isNaN(lowest) ? one : Double.isNaN(one) ? lowest : Math.min(lowest, one);
         }
         double sum = 0;
         int count = 0;
@@ -121,7 +123,7 @@ public final class LoggerReader {
         if (Double.isNaN(core) && count == 0) {
             return Optional.empty();
         }
-        return Optional.of(new Reading(row.line(), at.get(), core, count == 0 ? Double.NaN : sum / count));
+        return Optional.of(new Reading(row.line(), at.get(), core, lowest, count == 0 ? Double.NaN : sum / count));
     }
 
     private double celsius(Table.Row row, int column, Columns columns, double hottest) {
@@ -176,7 +178,7 @@ public final class LoggerReader {
             if (jumps) {
                 tally.add(What.JUMP, one.line());
             }
-            sound.add(jumps ? new Reading(one.line(), one.at(), Double.NaN, one.outdoor()) : one);
+            sound.add(jumps ? new Reading(one.line(), one.at(), Double.NaN, Double.NaN, one.outdoor()) : one);
         }
         return sound;
     }
@@ -220,12 +222,16 @@ public final class LoggerReader {
                     .mapToDouble(Reading::core)
                     .filter(c -> !Double.isNaN(c))
                     .max();
+            OptionalDouble lowest = rows.stream()
+                    .mapToDouble(Reading::lowest)
+                    .filter(c -> !Double.isNaN(c))
+                    .min();
             OptionalDouble outdoor = rows.stream()
                     .mapToDouble(Reading::outdoor)
                     .filter(c -> !Double.isNaN(c))
                     .average();
             if (core.isPresent() || outdoor.isPresent()) {
-                days.add(new Day(date, core, outdoor, rows.size()));
+                days.add(new Day(date, core, lowest, outdoor, rows.size()));
             }
         });
         return days;

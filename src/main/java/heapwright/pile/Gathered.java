@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
  * starts from it, so that it cannot depend on how the record was kept.
  *
  * <p>Of two readings of the core on a day the higher counts, since the core is where it is hottest and a probe can miss
- * it; of anything else measured twice on a day, the mean. What was seen on a day was there, even if another look that
+ * it, and of the lowest through the day the lower; of anything else measured twice on a day, the mean. What was seen on a day was there, even if another look that
  * day missed it.
  */
 public final class Gathered {
@@ -172,12 +172,18 @@ public final class Gathered {
                         .thenComparingDouble(m -> m.coreDepthCm().orElse(0)));
         return new Measured(
                 hottest.map(Measured::coreC).orElse(OptionalDouble.empty()),
+                lowest(all),
                 hottest.map(Measured::coreDepthCm).orElse(OptionalDouble.empty()),
                 mean(all, Measured::outdoorC),
                 mean(all, Measured::moisturePct),
                 mean(all, Measured::bulkDensityKgM3),
                 mean(all, Measured::ph),
                 mean(all, Measured::heightM));
+    }
+
+    /** The lowest that was read through the day; a reading at one moment says nothing of it. */
+    private static OptionalDouble lowest(List<Measured> all) {
+        return all.stream().flatMapToDouble(m -> m.coreLowestC().stream()).min();
     }
 
     private static OptionalDouble mean(List<Measured> all, Function<Measured, OptionalDouble> what) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Reads the entries of a pile's log. */
@@ -67,9 +68,29 @@ final class LogReader {
         return signs;
     }
 
+    /** The lowest reading of a day, which has a highest beside it. */
+    private static OptionalDouble lowest(Section section, OptionalDouble core) {
+        OptionalDouble lowest = section.quantity("coreLowest", Quantity.TEMPERATURE);
+        if (section.field("coreLowest").isPresent()) {
+            section.needed("core", "the highest core temperature of the day", Quantity.TEMPERATURE.example());
+        }
+        if (lowest.isPresent() && core.isPresent() && lowest.getAsDouble() > core.getAsDouble()) {
+            section.findings()
+                    .wrong(
+                            section.field("coreLowest").orElseThrow(),
+                            Quantity.TEMPERATURE.shown(lowest.getAsDouble()) + ", above the core of that day, "
+                                    + Quantity.TEMPERATURE.shown(core.getAsDouble()),
+                            "the lowest of the day's core temperatures",
+                            "");
+        }
+        return lowest;
+    }
+
     private static Measured measured(Section section) {
+        OptionalDouble core = section.quantity("core", Quantity.TEMPERATURE);
         return new Measured(
-                section.quantity("core", Quantity.TEMPERATURE),
+                core,
+                lowest(section, core),
                 section.quantity("coreDepth", Quantity.DEPTH),
                 section.quantity("outdoor", Quantity.OUTDOOR_TEMPERATURE),
                 section.quantity("moisture", Quantity.MOISTURE),

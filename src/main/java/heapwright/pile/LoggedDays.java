@@ -29,10 +29,12 @@ public record LoggedDays(List<Day> days, String note) {
      *
      * @param date the day
      * @param coreC the core, °C
+     * @param lowestC the lowest core of the day, °C
      * @param outdoorC the air, °C
      * @param rest what else its note tells
      */
-    public record Day(LocalDate date, OptionalDouble coreC, OptionalDouble outdoorC, String rest) {}
+    public record Day(
+            LocalDate date, OptionalDouble coreC, OptionalDouble lowestC, OptionalDouble outdoorC, String rest) {}
 
     public LoggedDays {
         days = List.copyOf(days);
@@ -69,6 +71,7 @@ public record LoggedDays(List<Day> days, String note) {
         entry.put("date", day.date().toString());
         ObjectNode measured = entry.putObject("measured");
         temperature(measured, "core", day.coreC());
+        temperature(measured, "coreLowest", day.lowestC());
         temperature(measured, "outdoor", day.outdoorC());
         entry.put("note", note + day.rest());
         return entry;

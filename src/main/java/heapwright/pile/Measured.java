@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
  * What was measured on one day; absent figures were not measured.
  *
  * @param coreC core temperature, degrees Celsius
+ * @param coreLowestC lowest core temperature of the day where it was read through the day, degrees Celsius
  * @param coreDepthCm depth at which it was taken, centimetres
  * @param outdoorC outdoor temperature, degrees Celsius
  * @param moisturePct moisture by drying, percent of the wet mass
@@ -15,6 +16,7 @@ import java.util.OptionalDouble;
  */
 public record Measured(
         OptionalDouble coreC,
+        OptionalDouble coreLowestC,
         OptionalDouble coreDepthCm,
         OptionalDouble outdoorC,
         OptionalDouble moisturePct,
@@ -24,6 +26,6 @@ public record Measured(
 
     public static Measured nothing() {
         OptionalDouble none = OptionalDouble.empty();
-        return new Measured(none, none, none, none, none, none, none);
+        return new Measured(none, none, none, none, none, none, none, none);
     }
 }

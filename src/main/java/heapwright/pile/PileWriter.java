@@ -156,6 +156,7 @@ public final class PileWriter {
     private static ObjectNode measured(Measured measured) {
         ObjectNode node = NODES.objectNode();
         quantity(node, "core", measured.coreC(), TemperatureUnit.CELSIUS);
+        quantity(node, "coreLowest", measured.coreLowestC(), TemperatureUnit.CELSIUS);
         quantity(node, "coreDepth", measured.coreDepthCm(), LengthUnit.CENTIMETRE);
         quantity(node, "outdoor", measured.outdoorC(), TemperatureUnit.CELSIUS);
         quantity(node, "moisture", measured.moisturePct(), PlainUnit.PERCENT);

@@ -71,6 +71,7 @@ enum Shape {
     MEASURED(
             "{\"core\": {\"value\": 8, \"unit\": \"C\"}}",
             "core",
+            "coreLowest",
             "coreDepth",
             "outdoor",
             "moisture",

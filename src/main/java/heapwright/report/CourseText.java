@@ -69,6 +69,7 @@ public final class CourseText {
         Measured m = entry.measured();
         Figures figures = words.figures();
         m.coreC().ifPresent(v -> told.add(words.text("why.core", figures.temperature(v))));
+        m.coreLowestC().ifPresent(v -> told.add(words.text("why.lowest", figures.temperature(v))));
         m.outdoorC().ifPresent(v -> told.add(words.text("why.outdoor", figures.temperature(v))));
         m.moisturePct().ifPresent(v -> told.add(words.text("why.moisture", figures.number(v, 0))));
         m.ph().ifPresent(v -> told.add(words.text("why.ph", figures.number(v, 1))));

@@ -69,6 +69,7 @@ final class Hairs {
         for (int i = 0; i < 6; i++) {
             Measured changed = new Measured(
                     i == 0 ? times.apply(m.coreC()) : m.coreC(),
+                    m.coreLowestC(),
                     m.coreDepthCm(),
                     i == 1 ? times.apply(m.outdoorC()) : m.outdoorC(),
                     i == 2 ? capped(times.apply(m.moisturePct()), 100) : m.moisturePct(),

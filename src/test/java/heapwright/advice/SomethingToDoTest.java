@@ -63,7 +63,7 @@ class SomethingToDoTest {
     private static Pile inHardFrost(Pile pile) {
         OptionalDouble none = OptionalDouble.empty();
         List<Entry> log = new ArrayList<>(pile.log());
-        Measured frost = new Measured(none, none, OptionalDouble.of(HARD_FROST), none, none, none, none);
+        Measured frost = new Measured(none, none, none, OptionalDouble.of(HARD_FROST), none, none, none, none);
         log.add(new Entry(pile.asOf(), List.of(), List.of(), frost, List.of(), List.of(), ""));
         return pile.with(pile.name(), pile.asOf(), pile.recipe(), log);
     }

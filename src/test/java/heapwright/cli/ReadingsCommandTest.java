@@ -77,6 +77,7 @@ class ReadingsCommandTest {
                 List.of("by hand", "Logger: 2 rows", "Logger: one row"),
                 read.log().stream().map(Entry::note).toList());
         assertEquals(44, read.log().get(1).measured().coreC().orElseThrow());
+        assertEquals(41.5, read.log().get(1).measured().coreLowestC().orElseThrow());
         assertEquals(5, read.log().get(1).measured().outdoorC().orElseThrow());
         assertEquals("2026-10-05", read.asOf().toString());
     }

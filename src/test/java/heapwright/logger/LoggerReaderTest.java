@@ -53,6 +53,7 @@ class LoggerReaderTest {
         Day day = days.days().get(0);
         assertEquals(LocalDate.of(2026, 11, 20), day.date());
         assertEquals(44, day.coreC().orElseThrow(), 0.01, "the warmest of the day");
+        assertEquals(41.5, day.lowestC().orElseThrow(), 0.01, "the coolest of the day");
         assertEquals(-1, day.outdoorC().orElseThrow(), 0.01, "the mean of the day");
         assertEquals(2, day.rows());
         assertTrue(

@@ -188,6 +188,10 @@ public final class ExtremeDocuments {
 
     private void measured(ObjectNode measured) {
         mostly(() -> quantity(measured.putObject("core"), Quantity.TEMPERATURE, 20));
+        if (measured.has("core")) {
+            // Of equal figures neither is too low.
+            maybe(() -> measured.set("coreLowest", measured.get("core").deepCopy()));
+        }
         maybe(() -> quantity(measured.putObject("coreDepth"), Quantity.DEPTH, 30));
         maybe(() -> quantity(measured.putObject("outdoor"), Quantity.OUTDOOR_TEMPERATURE, 2));
         maybe(() -> quantity(measured.putObject("moisture"), Quantity.MOISTURE, 60));

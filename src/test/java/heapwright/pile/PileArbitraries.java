@@ -231,13 +231,21 @@ public final class PileArbitraries {
     private static Arbitrary<Measured> measured() {
         return Combinators.combine(
                         maybe(-40, 90),
+                        maybe(-60, 120),
                         maybe(0, 100),
                         maybe(-50, 45),
                         maybe(0, 100),
                         maybe(50, 1500),
                         maybe(0, 14),
                         maybe(0.1, 3))
-                .as(Measured::new);
+                .as((core, lowest, depth, outdoor, moisture, density, ph, height) ->
+                        new Measured(core, upTo(core, lowest), depth, outdoor, moisture, density, ph, height));
+    }
+
+    private static OptionalDouble upTo(OptionalDouble core, OptionalDouble lowest) {
+        return core.isEmpty() || lowest.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.min(core.getAsDouble(), lowest.getAsDouble()));
     }
 
     private static Arbitrary<Place> place() {

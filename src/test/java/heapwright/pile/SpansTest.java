@@ -37,6 +37,7 @@ class SpansTest {
                 "'container':{'volume':{'value':#,'unit':'m3'}}",
                 "'recipe':[{'material':'urea','amount':1,'unit':'kg','piece':{'value':#,'unit':'cm'}}]",
                 "'log':[{'date':'2026-11-21','measured':{'core':{'value':#,'unit':'C'}}}]",
+                "'log':[{'date':'2026-11-21','measured':{'core':{'value':120,'unit':'C'},'coreLowest':{'value':#,'unit':'C'}}}]",
                 "'log':[{'date':'2026-11-21','measured':{'coreDepth':{'value':#,'unit':'cm'}}}]",
                 "'log':[{'date':'2026-11-21','measured':{'outdoor':{'value':#,'unit':'C'}}}]",
                 "'log':[{'date':'2026-11-21','measured':{'moisture':{'value':#,'unit':'%'}}}]",

@@ -19,14 +19,19 @@ import java.util.TreeSet;
  * The readings of the core and the turns of a whole record, however long ago. Only what was measured counts, and only
  * for the core: nobody measured the edges.
  *
- * @param cores the reading of each day that has one
+ * @param cores the reading of each day that has one, the highest
+ * @param lows the reading by which each of those days counts: the lowest of a day that was read through, else the same
  * @param turns the days of full turns
  * @param disturbed the days on which something was done or added that may have cooled it
  */
 public record HeatRecord(
-        NavigableMap<LocalDate, Double> cores, NavigableSet<LocalDate> turns, Set<LocalDate> disturbed) {
+        NavigableMap<LocalDate, Double> cores,
+        NavigableMap<LocalDate, Double> lows,
+        NavigableSet<LocalDate> turns,
+        Set<LocalDate> disturbed) {
     public HeatRecord {
         cores = Collections.unmodifiableNavigableMap(new TreeMap<>(cores));
+        lows = Collections.unmodifiableNavigableMap(new TreeMap<>(lows));
         turns = Collections.unmodifiableNavigableSet(new TreeSet<>(turns));
         disturbed = Set.copyOf(disturbed);
     }
@@ -50,9 +55,13 @@ public record HeatRecord(
         return of(pile.log(), pile.asOf());
     }
 
-    /** The record of some entries up to a day; of two readings on a day the higher counts, as everywhere. */
+    /**
+     * The record of some entries up to a day. Of two readings on a day the higher counts, as everywhere; where a logger
+     * tells the lowest of the day, that is what the core kept to all day.
+     */
     static HeatRecord of(List<Entry> log, LocalDate asOf) {
         TreeMap<LocalDate, Double> cores = new TreeMap<>();
+        TreeMap<LocalDate, Double> lowest = new TreeMap<>();
         TreeSet<LocalDate> turns = new TreeSet<>();
         Set<LocalDate> disturbed = new TreeSet<>();
         for (Entry entry : log) {
@@ -60,6 +69,7 @@ public record HeatRecord(
                 continue;
             }
             entry.measured().coreC().ifPresent(c -> cores.merge(entry.date(), c, Math::max));
+            entry.measured().coreLowestC().ifPresent(c -> lowest.merge(entry.date(), c, Math::min));
             if (entry.done().contains(Action.TURNED_FULLY)) {
                 turns.add(entry.date());
             }
@@ -67,7 +77,9 @@ public record HeatRecord(
                 disturbed.add(entry.date());
             }
         }
-        return new HeatRecord(cores, turns, disturbed);
+        TreeMap<LocalDate, Double> lows = new TreeMap<>(cores);
+        lows.putAll(lowest);
+        return new HeatRecord(cores, lows, turns, disturbed);
     }
 
     /** Whether the core was ever measured. */
@@ -84,8 +96,12 @@ public record HeatRecord(
     public HotDays at(double celsius) {
         List<Stretch> all = new ArrayList<>();
         List<LocalDate> run = new ArrayList<>();
-        cores.forEach((day, core) -> {
+        lows.forEach((day, core) -> {
             boolean hot = core >= celsius - EQUAL_WITHIN;
+            if (!hot && disturbed.contains(day) && cores.get(day) >= celsius - EQUAL_WITHIN) {
+                // A turn cools the core for hours. Such a day is none, and ends nothing.
+                return;
+            }
             boolean far = !run.isEmpty() && between(run.get(run.size() - 1), day) > MOST_DAYS_BETWEEN;
             if (!run.isEmpty() && (!hot || far)) {
                 all.add(stretch(run));
@@ -108,11 +124,11 @@ public record HeatRecord(
     private Stretch stretch(List<LocalDate> read) {
         TreeSet<LocalDate> days = new TreeSet<>(read);
         double hours = 0;
-        double lowest = cores.get(read.get(0));
+        double lowest = lows.get(read.get(0));
         for (int i = 1; i < read.size(); i++) {
             LocalDate from = read.get(i - 1);
             LocalDate to = read.get(i);
-            lowest = Math.min(lowest, cores.get(to));
+            lowest = Math.min(lowest, lows.get(to));
             from.plusDays(1).datesUntil(to).filter(d -> !disturbed.contains(d)).forEach(days::add);
             if (from.datesUntil(to).noneMatch(disturbed::contains)) {
                 hours += (double) between(from, to) * HOURS_A_DAY;
@@ -139,7 +155,7 @@ public record HeatRecord(
                     && between(before, day) <= MOST_DAYS_BETWEEN
                     && before.datesUntil(day).noneMatch(disturbed::contains)) {
                 all.add(new Span(
-                        (double) between(before, day) * HOURS_A_DAY, Math.min(cores.get(before), cores.get(day))));
+                        (double) between(before, day) * HOURS_A_DAY, Math.min(lows.get(before), lows.get(day))));
             }
             before = day;
         }

@@ -6,6 +6,7 @@ import heapwright.phrase.NumberPhrase;
 import heapwright.pile.Action;
 import heapwright.pile.Entry;
 import heapwright.pile.Ingredient;
+import heapwright.pile.TemperatureUnit;
 import heapwright.report.Units;
 import heapwright.report.Words;
 import java.math.BigDecimal;
@@ -41,6 +42,7 @@ final class NoteFields {
         }
         if (changed("core", before, typed)) {
             temperature(entry, "core", typed, "core");
+            lowest(entry.withObject("/measured"));
         }
         if (changed("out", before, typed)) {
             temperature(entry, "outdoor", typed, "out");
@@ -123,6 +125,19 @@ final class NoteFields {
                 .setScale(3, RoundingMode.HALF_UP)
                 .stripTrailingZeros()
                 .toPlainString();
+    }
+
+    /** The lowest of a day does not outlive a core that was put right to less, or taken away. */
+    private static void lowest(ObjectNode measured) {
+        if (measured.has("coreLowest") && !(celsius(measured, "core") >= celsius(measured, "coreLowest"))) {
+            measured.remove("coreLowest");
+        }
+    }
+
+    private static double celsius(ObjectNode measured, String field) {
+        double value = measured.at("/" + field + "/value").asDouble(Double.NaN);
+        boolean us = measured.at("/" + field + "/unit").asText().equals(TemperatureUnit.FAHRENHEIT.symbol());
+        return us ? TemperatureUnit.FAHRENHEIT.to(TemperatureUnit.CELSIUS, value) : value;
     }
 
     private void temperature(ObjectNode entry, String field, Map<String, String> typed, String from) {

@@ -117,6 +117,6 @@ class PileMixtureTest {
     }
 
     private static Measured measured(double moisture, double height) {
-        return new Measured(NONE, NONE, NONE, OptionalDouble.of(moisture), NONE, NONE, OptionalDouble.of(height));
+        return new Measured(NONE, NONE, NONE, NONE, OptionalDouble.of(moisture), NONE, NONE, OptionalDouble.of(height));
     }
 }

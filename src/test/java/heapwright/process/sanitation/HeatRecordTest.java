@@ -59,6 +59,59 @@ class HeatRecordTest {
     }
 
     @Test
+    @DisplayName("counts a day that a logger read through by its lowest reading, not by its warmest")
+    void lowestOfTheDay() {
+        assertEquals(List.of(1, 1), readThrough("60 56", "60 54", "60 57"));
+        assertEquals(List.of(3), readThrough("60 56", "60 55", "60 57"));
+        assertEquals(24, spans("60 56", "58 55").get(0).hours());
+        assertEquals(55, spans("60 56", "58 55").get(0).lowestC());
+    }
+
+    @Test
+    @DisplayName("neither counts the day of a turn on which a logger told a dip, nor ends the row there")
+    void dipOfATurn() {
+        assertEquals(List.of(2), readThrough("60 56", "60 35 turned", "60 57"));
+        assertEquals(List.of(1, 1), readThrough("60 56", "50 35 turned", "60 57"), "it did not get hot again that day");
+        assertEquals(List.of(1, 1), readThrough("60 56", "60 35", "60 57"), "nobody turned it");
+        assertEquals(
+                1,
+                HeatRecord.of(read("60 56", "60 35 turned", "60 57"))
+                        .at(55)
+                        .stretches()
+                        .get(0)
+                        .turns()
+                        .size());
+    }
+
+    private static List<Integer> readThrough(String... days) {
+        return HeatRecord.of(read(days)).at(55).stretches().stream()
+                .map(s -> s.days().size())
+                .toList();
+    }
+
+    private static List<HeatRecord.Span> spans(String... days) {
+        return HeatRecord.of(read(days)).spans();
+    }
+
+    /** Days from the first of March on: the highest and the lowest core, and whether it was turned. */
+    private static Pile read(String... days) {
+        StringBuilder log = new StringBuilder();
+        for (int i = 0; i < days.length; i++) {
+            log.append(i == 0 ? "" : ",")
+                    .append("{'date': '2026-03-0")
+                    .append(i + 1)
+                    .append("', 'measured': {'core': {'value': ")
+                    .append(days[i], 0, 2)
+                    .append(", 'unit': 'C'}, 'coreLowest': {'value': ")
+                    .append(days[i], 3, 5)
+                    .append(", 'unit': 'C'}}")
+                    .append(days[i].endsWith("turned") ? ", 'done': ['turned-fully']" : "")
+                    .append("}");
+        }
+        return TestPile.of("'asOf': '2026-03-20', 'built': '2026-02-20', 'log': [" + log + "]");
+    }
+
+    @Test
     @DisplayName("is none where nothing was hot, and what comes after the day of advice does not count")
     void none() {
         assertEquals(List.of(), sizes("2026-03-01: 54"));
