@@ -32,8 +32,10 @@ import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.Tag;
 
 @Label("Whatever the reader takes, every door")
+@Tag("thorough")
 class AcceptedPilesTest {
 
     private static final Everything EVERYTHING = new Everything(TestPile.ADVISOR);

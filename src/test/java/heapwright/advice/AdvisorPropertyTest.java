@@ -43,9 +43,11 @@ import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.IntRange;
 
 @Label("Advice on any pile")
+@Tag("thorough")
 class AdvisorPropertyTest {
 
     private static final Words WORDS = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);

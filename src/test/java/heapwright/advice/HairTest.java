@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** {@link HairSurvey} changes every figure of every case; here a sample of them is, and single figures go all their way. */
 @DisplayName("A hair's difference in a figure")
+@Tag("thorough")
 class HairTest {
 
     private static final double HAIR = 0.001;

@@ -16,10 +16,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What holds whatever else is seen: of every sign of hurt, and of every class that must stay out and is in. */
 @DisplayName("Beside every other sign")
+@Tag("thorough")
 class KeepOutPairsTest {
 
     /** Steps that only take a sample or a reading, and the one against fire. */

@@ -7,6 +7,7 @@ import heapwright.pile.Pile;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
  * what cannot be so beside what was told.
  */
 @DisplayName("The order of the questions")
+@Tag("thorough")
 class QuestioningTest {
 
     private static final int EVERY = Integer.getInteger("questions.every", 41);

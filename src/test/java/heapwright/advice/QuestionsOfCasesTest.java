@@ -19,10 +19,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The next question over cases, by trying every sign with either answer. */
 @DisplayName("The next question, case by case,")
+@Tag("thorough")
 class QuestionsOfCasesTest {
 
     /** Every tenth case: enough piles of every kind, and the exhaustive search over them takes seconds. */

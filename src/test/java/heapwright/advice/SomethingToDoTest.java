@@ -14,10 +14,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Whatever is held back, a likely trouble leaves something to do. Each case is tried as it is and in hard frost. */
 @DisplayName("A likely trouble")
+@Tag("thorough")
 class SomethingToDoTest {
 
     private static final double HARD_FROST = -15;

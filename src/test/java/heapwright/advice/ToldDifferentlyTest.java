@@ -26,6 +26,7 @@ import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -34,6 +35,7 @@ import org.junit.jupiter.api.Test;
  * all four answers for some cases of every folder.
  */
 @DisplayName("The same pile told differently")
+@Tag("thorough")
 class ToldDifferentlyTest {
 
     private static final Path CASES = Path.of(System.getProperty("cases.dir", "cases"));

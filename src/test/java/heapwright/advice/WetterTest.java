@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever else is known of a pile, more water in it never makes "too wet" less likely. The piles are invented. */
 @DisplayName("A pile that is wetter")
+@Tag("thorough")
 class WetterTest {
 
     private static final double DRIEST = 40;

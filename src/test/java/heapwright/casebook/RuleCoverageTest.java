@@ -13,9 +13,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("The rules and the rows of evidence")
+@Tag("thorough")
 class RuleCoverageTest {
 
     /** The rules that join rows to facts: what they say is told as said by the row, so {@code RowsTest} holds them. */

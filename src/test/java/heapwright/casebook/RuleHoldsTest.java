@@ -18,9 +18,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("What holds a rule")
+@Tag("thorough")
 class RuleHoldsTest {
 
     private static final Path DEMO = Path.of("cases", "demo");

@@ -13,9 +13,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("The score of the advice")
+@Tag("thorough")
 class ScoreTest {
 
     /** The demo case whose advice is used: wet and airless, the first four steps known below. */

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.Test;
  * what is held here is that the measure does not fall. Those of {@code unfitted} stay out of every fit for good.
  */
 @DisplayName("The cases that measure the advice")
+@Tag("thorough")
 class UnseenCasesTest {
 
     private static final String FRESH = "fresh";

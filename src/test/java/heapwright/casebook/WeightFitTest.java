@@ -22,9 +22,11 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("The fit of the weights")
+@Tag("thorough")
 class WeightFitTest {
 
     private static final Weights TRUE = new Weights(

@@ -19,8 +19,10 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 
 /** Whatever comes in, the reader answers with a pile or with problems that can be shown. */
+@Tag("thorough")
 class AnyInputTest {
 
     private static final List<String> ODD = List.of(

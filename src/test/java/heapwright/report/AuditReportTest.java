@@ -22,10 +22,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 @DisplayName("The audit on paper")
+@Tag("thorough")
 class AuditReportTest {
 
     private static final int LINES_A_PAGE = 66;

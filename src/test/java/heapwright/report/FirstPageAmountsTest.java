@@ -18,10 +18,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Nobody mixes in "fresh green stuff" in November: what is asked for can be had, and how much of it is said. */
 @DisplayName("What the first page asks to be mixed in")
+@Tag("thorough")
 class FirstPageAmountsTest {
 
     private static final Set<Dose> FOOD_OR_DRY = EnumSet.of(

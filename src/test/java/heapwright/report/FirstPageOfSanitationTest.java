@@ -11,9 +11,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("The first page of the heat ledger")
+@Tag("thorough")
 class FirstPageOfSanitationTest {
 
     private static final List<String> FOLDERS = List.of("demo", "practice", "published", "winter");

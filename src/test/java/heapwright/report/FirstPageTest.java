@@ -21,10 +21,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The first page is short, says its first job and when to look again, and leaves no danger to the pages behind it. */
 @DisplayName("The first page of a checkup")
+@Tag("thorough")
 class FirstPageTest {
 
     /** Asked for by those who use it. */

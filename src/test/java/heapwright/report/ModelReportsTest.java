@@ -30,12 +30,15 @@ import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.xml.sax.SAXException;
 
 @Label("Reports of the model")
 @DisplayName("Reports of the model")
+@Tag("thorough")
+@net.jqwik.api.Tag("thorough")
 class ModelReportsTest {
 
     private static final Words WORDS = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);

@@ -34,8 +34,10 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 
 /** What holds for the audit of any pile that a document can describe. */
+@Tag("thorough")
 class AuditPropertiesTest {
 
     private static final int WIDTH = 80;

@@ -21,12 +21,14 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Invented piles, each with one fault; the limits are those of docs/method/winter.md. */
 @DisplayName("What held a pile back")
+@Tag("thorough")
 class HeldBackTest {
 
     private static final int DAYS = 40;

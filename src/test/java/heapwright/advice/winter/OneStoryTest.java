@@ -32,10 +32,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Every case with a recipe; what lies ahead is looked at once each, by few samples, and shared. */
 @DisplayName("Checkup, why, outlook, audit and what-if of one pile")
+@Tag("thorough")
 class OneStoryTest {
 
     private static final double HALF_K = 0.5;

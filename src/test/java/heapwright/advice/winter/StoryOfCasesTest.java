@@ -8,10 +8,12 @@ import heapwright.advice.fact.ModelSays;
 import heapwright.casebook.JudgedCases;
 import heapwright.knowledge.ModelFinding;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** All cases, and therefore slow. */
 @DisplayName("The past of every case")
+@Tag("thorough")
 class StoryOfCasesTest {
 
     @Test

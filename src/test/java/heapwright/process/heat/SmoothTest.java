@@ -6,6 +6,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Label;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 
 /**
@@ -13,6 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
  * starts or fails by a hair. What is looked at is what a person is told: the likely highest core temperature.
  */
 @Label("The likely peak")
+@Tag("thorough")
 class SmoothTest {
     /** No step of a tenth in size or C:N, of a kelvin or of two points of water may move it by more, K: our aim. */
     private static final double MOST_K = 10;
