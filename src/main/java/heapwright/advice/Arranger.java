@@ -89,6 +89,8 @@ final class Arranger {
                 ranked.add(option(remedy, why));
             }
         });
+        List<Option> full = ranked.stream().filter(o -> Worth.hadAll(o.doses())).toList();
+        ranked.removeAll(full);
         Set<Remedy> leading = leading(ranked);
         ranked.sort(Comparator.comparing((Option o) -> !info(o).firstAid())
                 .thenComparing((Option o) -> !pressing.contains(o.remedy()))
@@ -102,6 +104,7 @@ final class Arranger {
                 withheld.add(new Held(remedy, rules, Optional.empty(), Optional.ofNullable(until.get(remedy))));
             }
         });
+        full.forEach(o -> withheld.add(new Held(o.remedy(), List.of(), Optional.empty(), Optional.empty())));
         undoneBy.forEach((remedy, by) -> withheld.add(new Held(remedy, List.of(), Optional.of(by), Optional.empty())));
         return new Arranged(steps, withheld);
     }

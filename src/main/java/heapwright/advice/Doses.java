@@ -1,12 +1,14 @@
 package heapwright.advice;
 
 import heapwright.advice.fact.Reads;
+import heapwright.advice.observe.Tried;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.RemedyInfo;
+import heapwright.pile.Advised;
 import heapwright.pile.Container;
 import heapwright.pile.Pile;
 import heapwright.process.dose.DoseAmount;
@@ -21,6 +23,7 @@ import heapwright.process.mixture.Band;
 import heapwright.process.mixture.Basis;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.MixtureCalculator;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +38,7 @@ final class Doses implements Function<Remedy, List<DoseAmount>> {
     private final DoseContext context;
     private final Map<String, Double> measures;
     private final Container.Kind kind;
+    private final List<Advised> takenOn;
 
     Doses(
             Pile pile,
@@ -46,6 +50,7 @@ final class Doses implements Function<Remedy, List<DoseAmount>> {
         this.knowledge = knowledge;
         this.measures = pile.measures();
         this.kind = pile.container().kind();
+        this.takenOn = Tried.recent(pile);
         Map<Limit, Double> limits = new EnumMap<>(Limit.class);
         knowledge
                 .limits()
@@ -68,10 +73,19 @@ final class Doses implements Function<Remedy, List<DoseAmount>> {
     @Override
     public List<DoseAmount> apply(Remedy remedy) {
         RemedyInfo info = knowledge.remedies().get(remedy);
-        DoseContext fitted = context.fitting(info.stuffFor(kind));
+        DoseContext fitted =
+                context.fitting(info.stuffFor(kind)).given(context.given().since(takenOn(remedy)));
         return info.fittedTo(kind).dose().stream()
                 .map(dose -> DoseCalculator.calculate(dose, fitted))
                 .toList();
+    }
+
+    /** The first day on which a step was taken on lately. */
+    private Optional<LocalDate> takenOn(Remedy remedy) {
+        return takenOn.stream()
+                .filter(a -> a.outcome() != Advised.Outcome.NOT_DONE && Tried.remedy(a) == remedy)
+                .map(Advised::date)
+                .min(LocalDate::compareTo);
     }
 
     /**

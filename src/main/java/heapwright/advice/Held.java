@@ -10,7 +10,8 @@ import java.util.Optional;
  * A step that is held back.
  *
  * @param remedy the step
- * @param rules the rules that hold it back; their rationale is the reason
+ * @param rules the rules that hold it back; their rationale is the reason. Where there are none and it would undo nothing,
+ *     the pile has had as much of it this season as it may
  * @param undoes the step of this advice that it would undo, when that is the reason
  * @param until the first day on which waiting days of a rule are over, where it counts them
  */

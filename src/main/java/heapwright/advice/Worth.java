@@ -52,6 +52,12 @@ final class Worth {
         return amounts.stream().anyMatch(a -> a.cap().equals(Optional.of(Cap.TOO_LITTLE)));
     }
 
+    /** Whether the pile has had as much of it this season as it may. */
+    static boolean hadAll(List<DoseAmount> amounts) {
+        return !amounts.isEmpty()
+                && amounts.stream().allMatch(a -> !a.isNeeded() && a.cap().equals(Optional.of(Cap.SEASON)));
+    }
+
     /** Whether what there is of it gives a fair share of what the pile needs. */
     static boolean goesFar(List<DoseAmount> amounts) {
         return amounts.stream().allMatch(DoseAmount::goesFar);

@@ -49,6 +49,9 @@ public final class HeldText {
         List<String> reasons = new ArrayList<>();
         held.rules().forEach(r -> reasons.add(words.rationale(r)));
         held.undoes().ifPresent(r -> reasons.add(words.text("held.undoes", words.remedy(r))));
+        if (reasons.isEmpty()) {
+            reasons.add(words.text("held.season"));
+        }
         return String.join(" ", reasons);
     }
 }

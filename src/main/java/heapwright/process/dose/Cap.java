@@ -12,6 +12,8 @@ public enum Cap implements Id {
     AT_HAND,
     /** More at once would be too much for a cubic metre; the rest comes in later doses or not at all. */
     PER_CUBIC_METRE,
+    /** With what went in this season no more may be given. */
+    SEASON,
     /** More would be too large a share of the pile. */
     SHARE_OF_PILE,
     /** More would make the pile too wet. */

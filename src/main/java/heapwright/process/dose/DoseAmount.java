@@ -92,6 +92,21 @@ public record DoseAmount(
                 working);
     }
 
+    /** The same, held to so much by what was given before, kg; more than nothing. */
+    DoseAmount atMostKg(double most) {
+        double share = most / kg.likely();
+        return new DoseAmount(
+                dose,
+                material,
+                kg.times(share),
+                litres.times(share),
+                parts,
+                intervalDays,
+                carrierLitres,
+                Optional.of(Cap.SEASON),
+                working);
+    }
+
     /** The same with one more figure behind it. */
     DoseAmount and(Term term) {
         return workedOutBy(

@@ -4,12 +4,17 @@ import heapwright.knowledge.Dose;
 import heapwright.knowledge.Material;
 import heapwright.process.mixture.Basis;
 import heapwright.process.mixture.Density;
+import java.util.List;
+import java.util.Set;
 
 /** The amount of each remedy for one pile. */
 public final class DoseCalculator {
 
     /** More of a stuff than this many times the pile's own volume is not told: nobody builds two piles to mend one; judgement. */
     private static final double MOST_WHOLE = 2;
+
+    /** Doses of whose need nothing is measured or felt, as moisture is. */
+    private static final Set<Dose> ASSUMED_NEED = Set.of(Dose.GREENS, Dose.MANURE, Dose.BIND_NITROGEN, Dose.BULKING);
 
     private DoseCalculator() {}
 
@@ -31,7 +36,7 @@ public final class DoseCalculator {
     }
 
     private static DoseAmount held(Dose dose, DoseContext context) {
-        DoseAmount amount = full(dose, context).within(context.mostLitres());
+        DoseAmount amount = less(full(dose, context), context).within(context.mostLitres());
         if (amount.cap().filter(c -> c == Cap.AT_HAND).isEmpty()) {
             return amount;
         }
@@ -50,6 +55,22 @@ public final class DoseCalculator {
         return other.isNeeded()
                 ? other.and(Term.of(Term.Key.SHARE_AT_HAND, share, Basis.REPORTED))
                 : DoseAmount.none(dose, amount.material(), Cap.TOO_LITTLE, amount.working());
+    }
+
+    /**
+     * An amount without what was given of it since the step was taken on, where that cannot show in the figures: of a
+     * pile of unknown recipe the need is assumed, and the same the day after.
+     */
+    private static DoseAmount less(DoseAmount full, DoseContext context) {
+        boolean assumed = context.stock().recipeBasis() == Basis.ASSUMED && ASSUMED_NEED.contains(full.dose());
+        double given = assumed ? full.material().map(context.given()::kgLike).orElse(0.0) : 0;
+        if (given <= 0 || !full.isNeeded()) {
+            return full;
+        }
+        double left = full.kg().likely() - given;
+        return left < Ceiling.LEAST_SHARE * full.kg().likely()
+                ? DoseAmount.none(full.dose(), full.material(), Cap.SEASON, List.of())
+                : full.atMostKg(left);
     }
 
     /** The least that is worth the work: a part of the need, or of what the pile can take where that is less still, kg. */

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
  * @param atHand what the person has
  * @param supply what the month gives; what it does not give is only used where it is at hand
  * @param fitting ids of the materials that fit the kind of pile best, the best first; empty where none does in particular
+ * @param given what went in within the season, which counts against the limits
  * @param coldSeason whether the pile must stand a cold winter: larger size, thicker cover
  */
 public record DoseContext(
@@ -31,6 +32,7 @@ public record DoseContext(
         List<Stock> atHand,
         Supply supply,
         List<String> fitting,
+        Given given,
         boolean coldSeason) {
 
     public DoseContext {
@@ -38,7 +40,7 @@ public record DoseContext(
         fitting = List.copyOf(fitting);
     }
 
-    /** For a heap, which no material fits in particular. */
+    /** For a heap that nothing was given yet, and which no material fits in particular. */
     public DoseContext(
             PileStock stock,
             Shape shape,
@@ -47,12 +49,17 @@ public record DoseContext(
             List<Stock> atHand,
             Supply supply,
             boolean coldSeason) {
-        this(stock, shape, limits, materials, atHand, supply, List.of(), coldSeason);
+        this(stock, shape, limits, materials, atHand, supply, List.of(), Given.nothing(), coldSeason);
+    }
+
+    /** The same where this was given already. */
+    public DoseContext given(Given before) {
+        return new DoseContext(stock, shape, limits, materials, atHand, supply, fitting, before, coldSeason);
     }
 
     /** The same where these materials fit the kind of pile best, the best first. */
     public DoseContext fitting(List<String> best) {
-        return new DoseContext(stock, shape, limits, materials, atHand, supply, best, coldSeason);
+        return new DoseContext(stock, shape, limits, materials, atHand, supply, best, given, coldSeason);
     }
 
     /** The most that may be given at once of anything, litres: a share of the pile's volume. */
@@ -86,12 +93,13 @@ public record DoseContext(
     }
 
     private DoseContext having(Stream<Stock> stocks) {
-        return new DoseContext(stock, shape, limits, materials, stocks.toList(), supply, fitting, coldSeason);
+        return new DoseContext(stock, shape, limits, materials, stocks.toList(), supply, fitting, given, coldSeason);
     }
 
     /** What a dose for a pile on its day is worked out from. */
     public static DoseContext of(
             Pile pile, PileStock stock, Shape shape, Limits limits, Materials materials, boolean coldSeason) {
-        return new DoseContext(stock, shape, limits, materials, pile.atHand(), Supply.of(pile), coldSeason);
+        return new DoseContext(stock, shape, limits, materials, pile.atHand(), Supply.of(pile), coldSeason)
+                .given(Given.of(pile, materials));
     }
 }

@@ -25,6 +25,8 @@ final class FertiliserDoses {
     /** Of the most at once, the part to give to a pile of unknown recipe, and that once only (judgement). */
     private static final double UNKNOWN_PILE = 0.5;
 
+    private static final double GRAMS = 1000;
+
     private FertiliserDoses() {}
 
     static DoseAmount urea(DoseContext context) {
@@ -70,16 +72,22 @@ final class FertiliserDoses {
         boolean known = need.basis() != Basis.ASSUMED;
         double once = onceKg(context, nitrogenPerKg, mostGramsPerM3, dissolved) * (known ? 1 : UNKNOWN_PILE);
         int mostParts = known ? MOST_PARTS : 1;
-        int parts = (int) Math.max(1, Math.min(mostParts, Math.ceil(wanted.likely() / once)));
+        double left = once * mostParts - context.given().fertiliserNitrogenG() / (nitrogenPerKg * GRAMS);
+        if (left < once * Ceiling.LEAST_SHARE) {
+            return DoseAmount.none(dose, Optional.of(material), Cap.SEASON, need.terms());
+        }
+        int parts = (int) Math.max(1, Math.min(mostParts, Math.ceil(Math.min(wanted.likely(), left) / once)));
         Ceiling held = Ceiling.of(wanted)
                 .under(once * parts, Cap.PER_CUBIC_METRE)
+                .under(left, Cap.SEASON)
                 .under(choice.get().availableKg(), Cap.AT_HAND)
                 .under(dissolved ? roomForWaterKg(context) : Double.POSITIVE_INFINITY, Cap.TOO_WET);
         if (held.amount().likely() <= 0) {
             return DoseAmount.none(dose, Optional.of(material), Cap.TOO_WET, need.terms());
         }
         if (known && held.coversTooLittle(full)) {
-            return DoseAmount.none(dose, Optional.of(material), Cap.TOO_LITTLE, need.terms());
+            Cap why = held.cap().filter(c -> c == Cap.SEASON).orElse(Cap.TOO_LITTLE);
+            return DoseAmount.none(dose, Optional.of(material), why, need.terms());
         }
         Band grams = held.amount().times(1000);
         List<Term> working = Working.of(need.terms())

@@ -40,9 +40,16 @@ final class SurfaceDoses {
         Limits limits = context.limits();
         Function<Material, DoseAmount> dust = material -> {
             double perKg = Density.LITRES_PER_M3 / material.densityKgM3().high();
-            double byMass = limits.share(Limit.ASH_MASS_MAX) * stock.wetKg().likely() * perKg;
+            double byMass = limits.share(Limit.ASH_MASS_MAX) * stock.wetKg().likely()
+                    - context.given().alkaliKg();
             double most = limits.of(Limit.ASH_MAX) * stock.volumeM3().likely();
-            Ceiling held = Ceiling.of(new Band(most / 2, most, most)).under(byMass, Cap.SHARE_OF_PILE);
+            double left = most - context.given().alkaliLitres();
+            if (Math.min(left, byMass * perKg) < most * Ceiling.LEAST_SHARE) {
+                return DoseAmount.none(Dose.ASH, Optional.of(material), Cap.SEASON, List.of());
+            }
+            Ceiling held = Ceiling.of(new Band(most / 2, most, most))
+                    .under(left, Cap.SEASON)
+                    .under(byMass * perKg, Cap.SHARE_OF_PILE);
             double kg = held.amount().likely() / perKg;
             return DoseAmount.ofVolume(
                     Dose.ASH,
