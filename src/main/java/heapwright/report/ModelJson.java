@@ -126,6 +126,9 @@ public final class ModelJson {
             stretch.put("heldBackBy", held.factor().id());
             stretch.put("warmerC", fine(held.kelvin()));
         }
+        story.atOnce()
+                .ifPresent(cost ->
+                        node.putObject("atOnce").put("text", model.atOnce(cost)).put("warmerC", fine(cost.kelvin())));
         ArrayNode right = node.putArray("putRight");
         for (HeldBack.Cost cost : story.costs()) {
             ObjectNode one = right.addObject();

@@ -5,6 +5,7 @@ import heapwright.advice.WhyAnswer;
 import heapwright.advice.fact.ModelSays;
 import heapwright.advice.fact.Seen;
 import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.AtOnce;
 import heapwright.advice.winter.Climate;
 import heapwright.advice.winter.Factor;
 import heapwright.advice.winter.HeldBack;
@@ -24,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts what the process model says into sentences. */
 public final class ModelWords {
@@ -166,9 +168,21 @@ public final class ModelWords {
                 words.figures().temperatureDifference(held.kelvin()));
     }
 
-    /** What would have kept it warm, put right alone from the beginning: the dearest three. */
+    /** What would have kept it warm, put right from the beginning: what would not alone, then the dearest, three in all. */
     public List<String> costs(Story story) {
-        return story.costs().stream().limit(COSTS).map(this::cost).toList();
+        return Stream.concat(
+                        story.atOnce().map(this::atOnce).stream(),
+                        story.costs().stream().map(this::cost))
+                .limit(COSTS)
+                .toList();
+    }
+
+    /** What a fault cost that held it back at once with what is no fault. */
+    String atOnce(AtOnce cost) {
+        return words.text(
+                "why.cost.at-once",
+                words.word("right", cost.factor()),
+                words.figures().temperatureDifference(cost.kelvin()));
     }
 
     /** What one thing cost. */

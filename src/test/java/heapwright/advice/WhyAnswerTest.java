@@ -21,7 +21,8 @@ class WhyAnswerTest {
     private static final Optional<Story> NO_STORY = Optional.empty();
 
     private static Optional<Story> story(Verdict verdict, Factor factor, double shortfall) {
-        return Optional.of(new Story(null, null, verdict, null, factor, factor, null, shortfall, null));
+        return Optional.of(
+                new Story(null, null, verdict, null, factor, factor, Optional.empty(), null, shortfall, null));
     }
 
     private static WhyAnswer of(Optional<Story> story, Finding... findings) {

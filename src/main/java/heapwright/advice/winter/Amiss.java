@@ -4,6 +4,7 @@ import heapwright.process.heat.Bounds;
 import heapwright.process.heat.Event;
 import heapwright.process.heat.StateMark;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 
 /** What a record says is amiss, without the model: see docs/method/winter.md. */
@@ -40,6 +41,15 @@ final class Amiss {
     /** Whether a mark says that food lies without air. */
     static boolean airless(StateMark mark) {
         return mark.bounds().filter(b -> b.mostReach() < 1).isPresent();
+    }
+
+    /** Whether food lay without air by the last that was noticed of it up to a day. */
+    static boolean airlessOn(int day, Collection<StateMark> marks) {
+        return marks.stream()
+                .filter(m -> m.day() <= day && m.bounds().isPresent())
+                .max(Comparator.comparingInt(StateMark::day))
+                .filter(last -> marks.stream().anyMatch(m -> m.day() == last.day() && airless(m)))
+                .isPresent();
     }
 
     /** What the recipe does not explain, by what was measured or felt of water and acid; the last mark that tells. */

@@ -30,8 +30,6 @@ public final class HeldBack {
     /** What is counted for the whole: the fortnight in which it would have helped most. */
     private static final int FORTNIGHT = 14;
 
-    private static final int SMOOTH_DAYS = 3;
-    private static final int SHORTEST_DAYS = 3;
     private static final double COLD_BELOW_C = 10;
     /** Nobody wraps a pile where it is milder (judgement). */
     private static final double WRAPPED_BELOW_C = 5;
@@ -72,7 +70,26 @@ public final class HeldBack {
             warmDays.put(factor, course.daysAtLeast(WARM_C) - plain.daysAtLeast(WARM_C));
         });
         warmer.put(Factor.UNKNOWN, difference(plain, lived));
-        this.stretches = stretches();
+        this.stretches = stretches(byDay());
+    }
+
+    private HeldBack(HeldBack other, Factor[] by) {
+        this.lived = other.lived;
+        warmer.putAll(other.warmer);
+        warmDays.putAll(other.warmDays);
+        this.stretches = stretches(by);
+    }
+
+    /** The same where between two days, both included, a fault is named in place of what is none of the pile. */
+    HeldBack blaming(Factor fault, int from, int to) {
+        Factor[] by = new Factor[lived.days().size()];
+        for (Held one : stretches) {
+            for (int day = one.from(); day <= one.to(); day++) {
+                boolean instead = day >= from && day <= to && AtOnce.NO_FAULT.contains(one.factor());
+                by[day] = instead ? fault : one.factor();
+            }
+        }
+        return new HeldBack(this, by);
     }
 
     /**
@@ -159,7 +176,9 @@ public final class HeldBack {
                         .toList())
                 .map(Cost::factor);
         if (dearest.isPresent()) {
-            return dearest.get();
+            // More food would help a sound pile too, and what was measured or felt comes before the model.
+            Factor felt = dearest.get() == Factor.FOOD ? Amiss.by(marks) : Factor.UNKNOWN;
+            return felt == Factor.UNKNOWN ? dearest.get() : felt;
         }
         if (Amiss.disturbed(events)) {
             return Factor.HANDLING;
@@ -169,19 +188,25 @@ public final class HeldBack {
 
     private Optional<Cost> cost(Factor factor, int from, int to) {
         double[] by = counted(factor);
-        int length = Math.min(FORTNIGHT, to - from + 1);
-        if (by == null || length < 1) {
+        if (by == null || to < from) {
             return Optional.empty();
         }
-        double best = 0;
-        for (int day = from; day + length - 1 <= to; day++) {
-            best = Math.max(best, Arrays.stream(by, day, day + length).average().orElse(0));
-        }
+        double best = warmestFortnight(by, from, to);
         int days =
                 (int) Arrays.stream(by, from, to + 1).filter(k -> k >= LEAST_K).count();
         return best < LEAST_K
                 ? Optional.empty()
                 : Optional.of(new Cost(factor, best, days, warmDays.getOrDefault(factor, 0)));
+    }
+
+    /** The highest mean of a fortnight between two days, both included; 0 where none is above. */
+    static double warmestFortnight(double[] by, int from, int to) {
+        int length = Math.min(FORTNIGHT, to - from + 1);
+        double best = 0;
+        for (int day = from; day + length - 1 <= to; day++) {
+            best = Math.max(best, Arrays.stream(by, day, day + length).average().orElse(0));
+        }
+        return best;
     }
 
     private static double countsBelow(Factor factor) {
@@ -205,15 +230,20 @@ public final class HeldBack {
         return cold;
     }
 
-    private List<Held> stretches() {
+    private Factor[] byDay() {
         Map<Factor, double[]> smooth = new EnumMap<>(Factor.class);
-        warmer.keySet().forEach(f -> smooth.put(f, smoothed(counted(f))));
+        warmer.keySet().forEach(f -> smooth.put(f, Evened.smoothed(counted(f))));
         int days = lived.days().size();
         Factor[] by = new Factor[days];
         for (int day = 0; day < days; day++) {
             by[day] = onDay(day, smooth);
         }
-        withoutBrief(by);
+        Evened.withoutBrief(by);
+        return by;
+    }
+
+    private List<Held> stretches(Factor[] by) {
+        int days = by.length;
         List<Held> all = new ArrayList<>();
         int from = 0;
         for (int day = 1; day <= days; day++) {
@@ -223,22 +253,6 @@ public final class HeldBack {
             }
         }
         return List.copyOf(all);
-    }
-
-    /** What lasts a day or two goes with what was before it, at the beginning with what follows. */
-    private static void withoutBrief(Factor[] by) {
-        int from = 0;
-        for (int day = 1; day <= by.length; day++) {
-            if (day == by.length || by[day] != by[from]) {
-                boolean brief = day - from < SHORTEST_DAYS;
-                if (brief && from > 0) {
-                    Arrays.fill(by, from, day, by[from - 1]);
-                } else if (brief && day < by.length) {
-                    Arrays.fill(by, from, day, by[day]);
-                }
-                from = brief && from == 0 ? 0 : day;
-            }
-        }
     }
 
     private double mean(Factor factor, int from, int end) {
@@ -265,15 +279,5 @@ public final class HeldBack {
         }
         boolean cold = smooth.containsKey(Factor.COLD) && smooth.get(Factor.COLD)[number] >= LEAST_K;
         return !cold ? Factor.NONE : day.coreIceShare() >= HALF ? Factor.FROZEN : Factor.COLD;
-    }
-
-    private static double[] smoothed(double[] by) {
-        double[] all = new double[by.length];
-        for (int day = 0; day < by.length; day++) {
-            int from = Math.max(0, day - SMOOTH_DAYS);
-            int end = Math.min(by.length, day + SMOOTH_DAYS + 1);
-            all[day] = Arrays.stream(by, from, end).average().orElse(0);
-        }
-        return all;
     }
 }

@@ -5,7 +5,6 @@ import heapwright.process.heat.Day;
 import heapwright.process.heat.Envelope;
 import heapwright.process.heat.Event;
 import heapwright.process.heat.Matter;
-import heapwright.process.heat.PileState;
 import heapwright.process.heat.Setup;
 import heapwright.process.heat.StateMark;
 import heapwright.process.heat.Weather;
@@ -61,14 +60,44 @@ final class PutRight {
             case SIZE -> larger();
             case SHELTER -> Optional.of(sheltered());
             case HANDLING -> left();
-            case COLD ->
-                Optional.of(told.in(Weather.constant(MILD_C, told.days()).withPrecipitation(1)));
+            case COLD -> Optional.of(mild(told));
             default -> Optional.empty();
         };
     }
 
+    /** Whether a fault is there on a day; what was put right since holds nothing back any more. */
+    boolean there(Factor factor, int day) {
+        Day then = course.days().get(day);
+        return switch (factor) {
+            case WATER -> Math.min(then.moistureMean(), then.moistureCore()) < DRY;
+            case AIR ->
+                then.moistureMean() > WET
+                        || then.massKg() / then.volumeM3() > DENSE
+                        || shut()
+                        || Amiss.airlessOn(day, told.marks());
+            case NITROGEN -> then.carbonToNitrogen() > GOOD_RATIO;
+            case ACID -> then.phCore() < SOUR_PH;
+            case PIECES -> matter().pieceCm() > GOOD_CM;
+            default -> false;
+        };
+    }
+
+    private boolean shut() {
+        Envelope e = told.start().envelope();
+        return e.topOpen() < 0.1 || e.sideOpen() < 0.05;
+    }
+
     private Matter matter() {
         return told.start().matter();
+    }
+
+    /** A cubic metre of it where it is less, in mild weather: only a fault of the pile itself holds that back. */
+    Setup onGoodGround() {
+        return mild(larger().orElse(told));
+    }
+
+    private static Setup mild(Setup setup) {
+        return setup.in(Weather.constant(MILD_C, setup.days()).withPrecipitation(1));
     }
 
     private Optional<Setup> damp() {
@@ -91,8 +120,7 @@ final class PutRight {
         double wet = m.dryKg() + m.waterKg();
         boolean soaked = m.moisture() > WET;
         boolean dense = wet / m.volumeM3() > DENSE;
-        Envelope e = told.start().envelope();
-        boolean shut = e.topOpen() < 0.1 || e.sideOpen() < 0.05;
+        boolean shut = shut();
         boolean marked = told.marks().stream().anyMatch(k -> Amiss.wetter(k, WET) || Amiss.airless(k));
         List<StateMark> kept = weekly(d -> d.moistureMean() > WET, moisture());
         if (!soaked && !dense && !shut && !marked && kept.isEmpty()) {
@@ -105,7 +133,8 @@ final class PutRight {
             airy = airy.with(water(moisture, now / m.volumeM3() > DENSE ? now / LOOSE : m.volumeM3()));
         }
         if (shut) {
-            airy = airy.with(airy.start().with(Surroundings.unsealed(e)));
+            airy = airy.with(
+                    airy.start().with(Surroundings.unsealed(told.start().envelope())));
         }
         List<StateMark> marks = new ArrayList<>(kept);
         told.marks().stream()
@@ -185,9 +214,9 @@ final class PutRight {
             return Optional.empty();
         }
         return Optional.of(new Setup(
-                times(told.start(), times),
+                Enlarged.pile(told.start(), times),
                 told.weather(),
-                told.events().stream().map(e -> times(e, times)).toList(),
+                told.events().stream().map(e -> Enlarged.event(e, times)).toList(),
                 told.marks().stream()
                         .map(k -> new StateMark(
                                 k.day(),
@@ -199,46 +228,6 @@ final class PutRight {
                                 k.bounds()))
                         .toList(),
                 told.days()));
-    }
-
-    /** A pile so many times as big, in the same shape. */
-    static PileState times(PileState s, double times) {
-        double side = Math.cbrt(times);
-        return new PileState(
-                s.lengthM() * side,
-                s.widthM() * side,
-                times(s.matter(), times),
-                s.coreC(),
-                s.skinC(),
-                s.envelope(),
-                s.stage());
-    }
-
-    private static Event times(Event event, double times) {
-        if (event instanceof Event.Add a) {
-            return new Event.Add(a.day(), times(a.matter(), times), a.temperatureC(), a.mixed());
-        }
-        if (event instanceof Event.Water w) {
-            return new Event.Water(w.day(), w.kg() * times, w.temperatureC());
-        }
-        if (event instanceof Event.Feed f) {
-            return new Event.Feed(f.day(), f.nitrogenKg() * times, f.waterKg() * times, f.temperatureC());
-        }
-        return event;
-    }
-
-    private static Matter times(Matter m, double times) {
-        return new Matter(
-                m.dryKg() * times,
-                m.waterKg() * times,
-                m.quickShare(),
-                m.slowShare(),
-                m.ligninShare(),
-                m.nitrogenKg() * times,
-                m.mineralNitrogenKg() * times,
-                m.volumeM3() * times,
-                m.pieceCm(),
-                m.acidIndex());
     }
 
     private Setup sheltered() {

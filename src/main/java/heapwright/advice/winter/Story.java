@@ -11,6 +11,7 @@ import heapwright.process.heat.Spread;
 import heapwright.process.heat.Weather;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.ForkJoinTask;
 
@@ -24,6 +25,8 @@ import java.util.concurrent.ForkJoinTask;
  * @param held what held it back, day by day
  * @param factor what held it back most since it stalled
  * @param ifWrong the same, taken that something is wrong
+ * @param atOnce where that is a fault beside its size or the weather, neither of which put right alone would have been
+ *     enough: what it costs a cubic metre in mild weather
  * @param leaning in what degree each verdict is so
  * @param shortfallC kelvin by which the telling reading stands below the healthy band, 0 or more
  * @param telling of the readings since the pile was last hot, the one furthest below the healthy band, else the last
@@ -35,6 +38,7 @@ public record Story(
         HeldBack held,
         Factor factor,
         Factor ifWrong,
+        Optional<AtOnce> atOnce,
         Leaning leaning,
         double shortfallC,
         CoreReading telling) {
@@ -63,27 +67,33 @@ public record Story(
         CoreReading last = model.cores().get(model.cores().size() - 1);
         CoreReading telling = telling(model.cores(), healthy);
         double shortfall = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
-        HeldBack held = held(now);
+        Setup told = told(now);
+        HeldBack held = held(now, told);
         int from = from(model, past);
         int to = to(model, from);
         Factor ifWrong = held.fault(from, to, model.events(), model.marks());
         Leaning leaning = Leaning.of(model, past, healthy, ifWrong.mendable());
         Verdict verdict = leaning.verdict(model.age());
-        Factor factor =
+        Factor alone =
                 switch (verdict) {
                     case FINISHED -> Factor.FOOD;
                     case SOMETHING_WRONG -> ifWrong;
                     default -> past.stalledOn().isPresent() ? held.worst(from, to) : Factor.NONE;
                 };
-        return new Story(now, healthy, verdict, held, factor, ifWrong, leaning, shortfall, telling);
+        Optional<AtOnce> atOnce = AtOnce.of(told, past.course(), alone, from, to);
+        Factor factor = atOnce.map(AtOnce::factor).orElse(alone);
+        HeldBack blamed = atOnce.map(c -> held.blaming(c.factor(), from, to)).orElse(held);
+        return new Story(now, healthy, verdict, blamed, factor, ifWrong, atOnce, leaning, shortfall, telling);
     }
 
-    private static HeldBack held(PileNow now) {
+    private static Setup told(PileNow now) {
+        return now.model().setup().with(now.past().asSnug(now.model().start()));
+    }
+
+    private static HeldBack held(PileNow now, Setup told) {
         PileModel model = now.model();
-        PileState start = now.past().asSnug(model.start());
-        Setup told = model.setup().with(start);
         Weather before = Climate.smooth(model.pile(), model.pile().built().minusDays(Ahead.EARLIER), told.days());
-        Setup earlier = told.with(model.builtIn(before, start)).in(before);
+        Setup earlier = told.with(model.builtIn(before, told.start())).in(before);
         return HeldBack.of(told, now.past().course(), Map.of(Factor.TIME, earlier));
     }
 
