@@ -4,6 +4,8 @@ import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Entry;
 import heapwright.pile.Pile;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Who does the work, as the record tells it: what was said last of somebody holds until it is denied.
@@ -17,6 +19,13 @@ public record People(boolean cannotLift, boolean atRisk) {
     public static People of(Pile pile) {
         return new People(
                 told(pile, Sign.CANNOT_LIFT), told(pile, Sign.LUNGS_OR_IMMUNITY) || told(pile, Sign.PREGNANT));
+    }
+
+    /** What is told of whoever does the work, in the words of the record. */
+    public static List<Sign> signs(Pile pile) {
+        return Stream.of(Sign.CANNOT_LIFT, Sign.LUNGS_OR_IMMUNITY, Sign.PREGNANT)
+                .filter(sign -> told(pile, sign))
+                .toList();
     }
 
     private static boolean told(Pile pile, Sign sign) {

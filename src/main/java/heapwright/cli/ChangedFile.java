@@ -37,17 +37,31 @@ final class ChangedFile {
     }
 
     /**
+     * The pile as it was read.
+     *
+     * @throws UsageFault when the file is not sound
+     */
+    Pile pile() {
+        return sound(before);
+    }
+
+    private Pile sound(byte[] content) {
+        ReadResult read = new PileReader(knowledge.vocabulary()).read(name, content);
+        if (!read.problems().isEmpty()) {
+            throw new UsageFault(read.problems().stream().map(Problem::message).collect(Collectors.joining("\n\n"))
+                    + "\n\nNothing was noted.");
+        }
+        return read.pile().orElseThrow();
+    }
+
+    /**
      * Writes new content.
      *
      * @return the pile as it is now
      * @throws UsageFault when the new content would not be read, or the file cannot be written; then it is as it was
      */
     Pile write(byte[] after) throws IOException {
-        ReadResult read = new PileReader(knowledge.vocabulary()).read(name, after);
-        if (!read.problems().isEmpty()) {
-            throw new UsageFault(read.problems().stream().map(Problem::message).collect(Collectors.joining("\n\n"))
-                    + "\n\nNothing was noted.");
-        }
+        Pile with = sound(after);
         try {
             if (!new PlainFile(path).replace(before, after)) {
                 throw new UsageFault("heapwright: \"" + name + "\" was changed by something else meanwhile."
@@ -57,6 +71,6 @@ final class ChangedFile {
             throw new UsageFault("heapwright: \"" + name + "\" cannot be written: " + e.getMessage()
                     + ". Nothing was noted; the file is as it was.");
         }
-        return read.pile().orElseThrow();
+        return with;
     }
 }

@@ -33,6 +33,7 @@ import picocli.CommandLine.Parameters;
             "  heapwright note pile.json --done turned-fully --added \"4 wheelbarrow leaves-mixed\"",
             "  heapwright note pile.json --helped --core 21",
             "  heapwright note pile.json --readings logger.csv",
+            "  heapwright note pile.json --take-back 2026-11-21",
             "  heapwright note pile.json --on 2026-11-21 --core 54F --text \"first frost\""
         })
 final class NoteCommand implements Callable<Integer> {
@@ -64,6 +65,9 @@ final class NoteCommand implements Callable<Integer> {
     @Mixin
     private NotedReadings readings;
 
+    @Mixin
+    private NotedBack back;
+
     @Option(names = "--text", paramLabel = "WORDS", description = "Anything else, in your words.", defaultValue = "")
     private String text;
 
@@ -89,12 +93,14 @@ final class NoteCommand implements Callable<Integer> {
         TypedEntry entry = new TypedEntry(
                 day(before), told.seen(), told.notSeen(), figures.measured(units), work.done(), work.added(), text);
         List<Advised> steps = outcome.steps(before);
-        if (readings.told()) {
-            if (!entry.empty() || !steps.isEmpty()) {
-                throw new UsageFault("heapwright: --readings goes by itself. Note the rest with another command."
-                        + " Example: heapwright note " + file + " --readings logger.csv");
+        if (readings.told() || back.told()) {
+            if (!entry.empty() || !steps.isEmpty() || readings.told() && back.told()) {
+                throw new UsageFault(
+                        "heapwright: " + (back.told() ? "--take-back and --put-back go" : "--readings goes")
+                                + " by itself. Note the rest with another command. Example: heapwright note " + file
+                                + (back.told() ? " --take-back " + entry.date() : " --readings logger.csv"));
             }
-            return readings(before, words);
+            return back.told() ? back(words) : readings(before, words);
         }
         if (entry.empty() && steps.isEmpty()) {
             throw new UsageFault("heapwright: nothing to note. Tell what you saw, measured, did or added."
@@ -115,6 +121,16 @@ final class NoteCommand implements Callable<Integer> {
                         .anyMatch(s -> s.date().equals(a.date()) && s.step().equals(a.step())))
                 .forEach(a -> said.add(new CourseText(words).outcome(a, after)));
         terminal.out().println(words.text("noted", new Days(words).of(entry.date()), String.join("; ", said)));
+        terminal.out().println(words.text("noted.next", file));
+        return Program.OK;
+    }
+
+    private int back(Words words) throws IOException {
+        ChangedFile changed = new ChangedFile(file, words.knowledge());
+        Pile pile = changed.pile();
+        NotedBack.Changed with = back.changed(changed.bytes(), pile, words);
+        changed.write(with.document());
+        terminal.out().println(with.said());
         terminal.out().println(words.text("noted.next", file));
         return Program.OK;
     }

@@ -1,5 +1,6 @@
 package heapwright.journal;
 
+import heapwright.pile.Keeper;
 import heapwright.pile.Problem;
 import java.time.LocalDate;
 import java.util.List;
@@ -30,8 +31,10 @@ public record Listed(String id, String name, Optional<About> pile, List<Problem>
      * @param builtAssumed whether that day is a guess
      * @param builtAbout whether it was told roughly
      * @param entries the days of its record
+     * @param kept whether it is told what whoever looks after it has for it
      */
-    public record About(String version, LocalDate built, boolean builtAssumed, boolean builtAbout, int entries) {}
+    public record About(
+            String version, LocalDate built, boolean builtAssumed, boolean builtAbout, int entries, boolean kept) {}
 
     /** The file as a list tells it. */
     public static Listed of(Shelf shelf) {
@@ -46,7 +49,8 @@ public record Listed(String id, String name, Optional<About> pile, List<Problem>
                 stored.pile().built(),
                 stored.pile().builtAssumed(),
                 stored.pile().builtAbout(),
-                stored.pile().log().size());
+                stored.pile().log().size(),
+                !stored.pile().keeper().equals(Keeper.unknown()));
         return new Listed(stored.id(), stored.name(), Optional.of(about), List.of());
     }
 }

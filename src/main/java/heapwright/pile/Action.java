@@ -15,5 +15,7 @@ public enum Action implements Token {
     SPLIT,
     DRAINED,
     /** What must stay out was taken out. */
-    TAKEN_OUT
+    TAKEN_OUT,
+    /** Compost of it went on a bed, or was dug in there. */
+    SPREAD
 }

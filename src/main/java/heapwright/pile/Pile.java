@@ -69,22 +69,27 @@ public record Pile(
      * record.
      */
     public Pile with(String name, LocalDate asOf, List<Ingredient> recipe, List<Entry> log) {
-        return copy(name, built, asOf, recipe, log, struck, advised);
+        return copy(name, built, asOf, recipe, log, struck, advised, keeper);
     }
 
     /** The same pile with what was taken on and what came of it. */
     public Pile withAdvised(List<Advised> steps) {
-        return copy(name, built, asOf, recipe, log, struck, steps);
+        return copy(name, built, asOf, recipe, log, struck, steps, keeper);
     }
 
     /** The same pile with another record, and what was taken back of it. */
     public Pile withLog(List<Entry> entries, List<Entry> takenBack) {
-        return copy(name, built, asOf, recipe, entries, takenBack, advised);
+        return copy(name, built, asOf, recipe, entries, takenBack, advised, keeper);
     }
 
     /** The same pile as if it had been built on another day, none after the first of its recipe or the day of advice. */
     public Pile builtOn(LocalDate day) {
-        return copy(name, day, asOf, recipe, log, struck, advised);
+        return copy(name, day, asOf, recipe, log, struck, advised, keeper);
+    }
+
+    /** The same pile looked after by somebody else. */
+    public Pile withKeeper(Keeper other) {
+        return copy(name, built, asOf, recipe, log, struck, advised, other);
     }
 
     private Pile copy(
@@ -94,7 +99,8 @@ public record Pile(
             List<Ingredient> recipe,
             List<Entry> log,
             List<Entry> struck,
-            List<Advised> advised) {
+            List<Advised> advised,
+            Keeper keeper) {
         return new Pile(
                 name,
                 built,

@@ -9,7 +9,6 @@ import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.CautionInfo.Severity;
 import heapwright.knowledge.Material;
 import heapwright.process.mixture.Band;
-import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -180,26 +179,7 @@ public final class AuditReport {
                                 mass(build.becomes().nitrogenKg()),
                                 mass(build.becomes().phosphorusKg()),
                                 mass(build.becomes().potassiumKg()))
-                        + audit.pile()
-                                .aim()
-                                .readyBy()
-                                .map(d -> " "
-                                        + audit.ready()
-                                                .flatMap(r -> r.wish().map(w -> ready.wish(r, w)))
-                                                .orElseGet(() ->
-                                                        wanted(d, audit.pile().asOf(), build)))
-                                .orElse(""));
-    }
-
-    private String wanted(LocalDate day, LocalDate asOf, Proposal.Build build) {
-        String told = new Days(words).of(day);
-        if (day.isBefore(asOf)) {
-            return words.text("audit.wanted.past", told);
-        }
-        if (day.isBefore(build.ready().earliest())) {
-            return words.text("audit.wanted.too-soon", told);
-        }
-        return words.text(day.isBefore(build.ready().latest()) ? "audit.wanted.perhaps" : "audit.wanted.likely", told);
+                        + ready.wish(audit, build));
     }
 
     private String mass(Band kg) {

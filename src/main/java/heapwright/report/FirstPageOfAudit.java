@@ -82,7 +82,8 @@ public final class FirstPageOfAudit {
                                         .volume(
                                                 build.becomes().litres().low(),
                                                 build.becomes().litres().high()))
-                        + " " + new ReadyWords(words).ready(audit, build));
+                        + " " + new ReadyWords(words).ready(audit, build)
+                        + new ReadyWords(words).wish(audit, build));
     }
 
     private void care(Layout page, Audit audit, Less less) {

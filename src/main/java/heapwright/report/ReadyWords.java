@@ -5,6 +5,7 @@ import heapwright.advice.audit.Audit;
 import heapwright.advice.audit.Proposal;
 import heapwright.advice.winter.ReadyAhead;
 import heapwright.advice.winter.Wish;
+import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 
 /** When a pile will be ready, in the same words for outlook, audit and its first page. */
@@ -54,6 +55,29 @@ public final class ReadyWords {
                 model.date(wish.day()),
                 words.figures().number(100 * wish.chance(), 0),
                 model.date(ready.lookedUntil()));
+    }
+
+    /** The answer of a plan to the day on which it is wanted, behind a blank; empty where none was told. */
+    String wish(Audit audit, Proposal.Build build) {
+        return audit.pile()
+                .aim()
+                .readyBy()
+                .map(day -> " "
+                        + audit.ready()
+                                .flatMap(r -> r.wish().map(w -> wish(r, w)))
+                                .orElseGet(() -> wanted(day, audit.pile().asOf(), build)))
+                .orElse("");
+    }
+
+    private String wanted(LocalDate day, LocalDate asOf, Proposal.Build build) {
+        String told = new Days(words).of(day);
+        if (day.isBefore(asOf)) {
+            return words.text("audit.wanted.past", told);
+        }
+        if (day.isBefore(build.ready().earliest())) {
+            return words.text("audit.wanted.too-soon", told);
+        }
+        return words.text(day.isBefore(build.ready().latest()) ? "audit.wanted.perhaps" : "audit.wanted.likely", told);
     }
 
     /** As data; a date past the time looked at is not known and left out. */

@@ -7,6 +7,8 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -40,6 +42,25 @@ class AuditCommandTest {
                 + "{\"id\":\"leaves\",\"like\":\"leaves-mixed\",\"carbonToNitrogen\":60}]}";
         assertEquals(Program.OK, run(pile, "audit", "--my-ratio", "33", "-"));
         assertTrue(out().replaceAll("\\s+", " ").contains("average of the materials by volume"), out());
+    }
+
+    @Test
+    @DisplayName("answers the day on which it is wanted, on its first page too")
+    void wanted() {
+        String pile = "{\"heapwright\":\"pile/1\",\"asOf\":\"2026-10-18\",\"aim\":{\"readyBy\":\"%s\"},\"recipe\":["
+                + "{\"material\":\"leaves\",\"amount\":40,\"unit\":\"bucket\"},"
+                + "{\"material\":\"kitchen-scraps\",\"amount\":12,\"unit\":\"bucket\"}]}";
+        for (String flag : List.of("", "--full")) {
+            assertEquals(
+                    Program.OK,
+                    run(
+                            String.format(pile, "2026-11-20"),
+                            Stream.of("audit", flag, "-")
+                                    .filter(a -> !a.isEmpty())
+                                    .toArray(String[]::new)),
+                    err());
+            assertTrue(out().replaceAll("\\s+", " ").contains("You want it by 20 Nov 2026: not by then"), out());
+        }
     }
 
     @Test

@@ -127,6 +127,35 @@ class RecordCommandsTest {
     }
 
     @Test
+    @DisplayName("takes a note back and puts it back, named by its day, and asks which where the day has several")
+    void takenBack() throws IOException {
+        assertEquals(Program.OK, run("note", file.toString(), "--on", "2026-11-01", "--seen", "soggy"), err());
+        String noted = Files.readString(file);
+        assertEquals(Program.OK, run("note", file.toString(), "--take-back", "2026-11-01"), err());
+        assertTrue(out().startsWith("Taken back, of 1 November 2026: "), out());
+        Pile without = read();
+        assertEquals(1, without.log().size());
+        assertEquals(List.of("soggy"), without.struck().get(0).seen());
+        assertEquals(LocalDate.of(2026, 10, 20), without.asOf(), "the day that it had moved on goes back");
+        assertEquals(Program.OK, run("note", file.toString(), "--put-back", "2026-11-01"), err());
+        assertEquals(noted, Files.readString(file));
+        assertEquals(Program.OK, run("note", file.toString(), "--on", "2026-11-01", "--core", "12"), err());
+        String two = Files.readString(file);
+        assertEquals(Program.BAD_INPUT, run("note", file.toString(), "--take-back", "2026-11-01"));
+        assertTrue(err().contains("2026-11-01#2: core 12 °C"), err());
+        for (String wrong : List.of("2026-11-01#3", "2026-11-02", "yesterday", "")) {
+            assertEquals(Program.BAD_INPUT, run("note", file.toString(), "--take-back", wrong), wrong);
+        }
+        assertEquals(Program.BAD_INPUT, run("note", file.toString(), "--take-back", "2026-11-01#2", "--core", "9"));
+        assertTrue(err().contains("by itself"), err());
+        assertEquals(Program.BAD_INPUT, run("note", file.toString(), "--put-back", "2026-11-01"));
+        assertTrue(err().contains("There is none."), err());
+        assertEquals(two, Files.readString(file));
+        assertEquals(Program.OK, run("note", file.toString(), "--take-back", "2026-11-01#2"), err());
+        assertEquals(List.of("soggy"), read().log().get(1).seen());
+    }
+
+    @Test
     @DisplayName("takes a word for a no as a no, and never a yes for a no")
     void denied() throws IOException {
         assertEquals(Program.OK, run("note", file.toString(), "--on", "2026-11-01", "--seen", "not soggy"), err());

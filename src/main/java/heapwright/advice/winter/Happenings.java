@@ -119,7 +119,7 @@ final class Happenings {
                     all.add(new Event.Cover(day, Surroundings.round(Container.Insulation.STRAW, now)));
                 }
             }
-            case UNCOVERED, SPLIT, DRAINED, TAKEN_OUT -> {}
+            case UNCOVERED, SPLIT, DRAINED, TAKEN_OUT, SPREAD -> {}
         }
     }
 

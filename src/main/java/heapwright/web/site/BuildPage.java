@@ -174,7 +174,8 @@ final class BuildPage {
                         form.query(),
                         Maker.field(ctx, "name"),
                         ctx.formParam("built") == null ? texts.of("build.keep.today") : Maker.field(ctx, "built"),
-                        ofKeeping));
+                        ofKeeping,
+                        new Keepers(site, texts)::offered));
     }
 
     private List<Choice> climates(String chosen) {

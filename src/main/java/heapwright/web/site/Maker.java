@@ -17,11 +17,13 @@ final class Maker {
     private final Site site;
     private final Tokens tokens;
     private final Texts texts;
+    private final Keepers keepers;
 
     Maker(Site site, Tokens tokens, Texts texts) {
         this.site = site;
         this.tokens = tokens;
         this.texts = texts;
+        this.keepers = new Keepers(site, texts);
     }
 
     /** Shows what is wrong with what was typed. */
@@ -58,7 +60,8 @@ final class Maker {
         if (!when.isEmpty() && built.isEmpty()) {
             faults.add(new Fault("built", texts.of("fault.when", when)));
         }
-        Optional<Pile> pile = faults.isEmpty() ? typed.pile(name, built, faults) : Optional.empty();
+        Optional<Pile> typedPile = faults.isEmpty() ? typed.pile(name, built, faults) : Optional.empty();
+        Optional<Pile> pile = typedPile.isEmpty() ? typedPile : Optional.of(keepers.into(ctx, typedPile.get()));
         if (pile.isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
             refused.show(faults);

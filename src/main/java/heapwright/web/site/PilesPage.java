@@ -64,7 +64,8 @@ final class PilesPage {
                 removed.size(),
                 just,
                 faults,
-                typed);
+                typed,
+                new Keepers(site, renderer.texts()).offered());
         renderer.page(ctx, renderer.texts().of("piles.title"), Page.Door.PILES, "piles", view);
     }
 

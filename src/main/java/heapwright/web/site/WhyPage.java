@@ -70,7 +70,8 @@ final class WhyPage {
                 renderer.texts().of("why.title"),
                 Page.Door.WHY,
                 "why-choose",
-                new WhyView.Choose(piles.part(ctx, site.journal().list())));
+                new WhyView.Choose(
+                        piles.part(ctx, site.journal().list()), new Keepers(site, renderer.texts()).offered()));
     }
 
     private void show(Context ctx, Pile pile, Optional<String> address) {

@@ -7,6 +7,7 @@ import heapwright.web.view.CheckupView.Fault;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * The recipe as it is typed, with its audit beside it.
@@ -38,8 +39,13 @@ public record BuildView(
         String json,
         KeepView keep) {
 
-    /** Keeping the recipe as a pile: the recipe as an address carries it, what was typed, and what is wrong with it. */
-    public record KeepView(String recipe, String name, String built, List<Fault> faults) {}
+    /**
+     * Keeping the recipe as a pile: the recipe as an address carries it, what was typed, and what is wrong with it.
+     *
+     * @param keeper who looks after another pile and may look after this one; asked only where the form is shown
+     */
+    public record KeepView(
+            String recipe, String name, String built, List<Fault> faults, Supplier<Optional<KeeperView>> keeper) {}
 
     /** A row: where its fields begin, its number, and what is in them. */
     public record RowView(

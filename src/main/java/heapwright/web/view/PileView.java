@@ -96,6 +96,7 @@ public record PileView(
      * @param justRemoved the id of what was deleted just now
      * @param faults what is wrong with what was typed
      * @param typed what was typed
+     * @param keeper who looks after another pile and may look after a new one
      */
     public record ShelfView(
             Optional<String> folder,
@@ -104,7 +105,8 @@ public record PileView(
             int removedInAll,
             Optional<FileView> justRemoved,
             List<Fault> faults,
-            Map<String, String> typed) {}
+            Map<String, String> typed,
+            Optional<KeeperView> keeper) {}
 
     /**
      * A page of a list that may be long.

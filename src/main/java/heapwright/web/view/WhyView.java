@@ -26,6 +26,6 @@ public record WhyView(
         String here,
         Optional<TrialView> trial) {
 
-    /** The choice of a pile. */
-    public record Choose(PartView piles) {}
+    /** The choice of a pile, and who looks after another one and may look after a new one. */
+    public record Choose(PartView piles, Optional<KeeperView> keeper) {}
 }
