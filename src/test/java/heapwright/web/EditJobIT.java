@@ -82,38 +82,6 @@ class EditJobIT extends Visits {
     }
 
     @Test
-    void whoLooksAfterItIsOfferedForTheNextPile() throws IOException {
-        Files.writeString(folder.resolve("first.json"), """
-                {"heapwright": "pile/1", "name": "First", "built": "2026-11-24", "asOf": "2026-11-24",
-                 "keeper": {"minutes": 30, "lacks": ["fork"]},
-                 "log": [{"date": "2026-11-24", "seen": ["cannot-lift"]}]}
-                """);
-        try (BrowserContext visitor = chrome.phone(false)) {
-            Page page = visitor.newPage();
-            page.navigate(server.at("/piles"));
-            assertThat(page.locator("input[name=keeper]")).isChecked();
-            assertThat(page.locator("label:has(input[name=keeper])"))
-                    .containsText("Looked after as “First”: 30 minutes on a day; without a fork");
-            page.locator("#f-name").fill("Second");
-            Chrome.button(page, "Make it").click();
-            page.waitForURL("**/piles/second");
-            String second = file("second");
-            assertTrue(
-                    second.contains("\"minutes\": 30") && second.contains("fork") && second.contains("cannot-lift"),
-                    second);
-            page.navigate(server.at("/build?r=leaves~10~bucket~"));
-            page.locator("input[name=keeper]").uncheck();
-            page.locator("#keep #f-name").fill("Third");
-            Chrome.button(page, "Keep it as a pile").click();
-            page.waitForURL("**/piles/third");
-            assertFalse(file("third").contains("keeper"), file("third"));
-        }
-        for (String pile : List.of("first", "second", "third")) {
-            Files.delete(folder.resolve(pile + ".json"));
-        }
-    }
-
-    @Test
     void twoWindowsTellDifferentThingsAndBothStand() throws IOException {
         Files.writeString(
                 folder.resolve("two.json"),
