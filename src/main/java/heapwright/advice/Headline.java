@@ -25,6 +25,9 @@ public record Headline(Kind kind, List<Finding> findings) {
     /** Three reasons are as many as a sentence holds. */
     private static final int MOST = 3;
 
+    /** Harmless in themselves, but no sign of how the pile does: a rotten bucket has them too. */
+    private static final Set<Cause> GUESTS = EnumSet.of(Cause.HARMLESS_FUNGI, Cause.HARMLESS_VISITORS);
+
     /** What a headline may be about, the first before the last. */
     public enum Kind implements Id {
         DANGER,
@@ -59,7 +62,7 @@ public record Headline(Kind kind, List<Finding> findings) {
         if (!troubles.isEmpty() && (troubled(troubles) || !sound(well, troubles))) {
             return new Headline(
                     Kind.TROUBLE,
-                    sound(well, troubles) || cared(advice, well)
+                    sound(state(well), troubles) || cared(advice, well)
                             ? Stream.concat(well.stream().limit(1), troubles.stream())
                                     .limit(MOST)
                                     .toList()
@@ -88,6 +91,10 @@ public record Headline(Kind kind, List<Finding> findings) {
                 .flatMap(s -> s.main().grounds().stream())
                 .map(Ground::cause)
                 .collect(Collectors.toSet());
+    }
+
+    private static List<Finding> state(List<Finding> well) {
+        return well.stream().filter(f -> !GUESTS.contains(f.cause())).toList();
     }
 
     private static boolean troubled(List<Finding> troubles) {

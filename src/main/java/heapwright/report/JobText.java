@@ -8,6 +8,7 @@ import heapwright.advice.Step;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.CautionInfo.Severity;
+import heapwright.knowledge.Dose;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.pile.Gear;
 import heapwright.pile.Pile;
@@ -28,6 +29,8 @@ public final class JobText {
 
     /** Cautions beyond these are in the full answer; more than six are not read. */
     static final int CARE = 6;
+
+    private static final Set<Dose> DRY = EnumSet.of(Dose.SOAK_UP, Dose.BIND_NITROGEN);
 
     private final Words words;
     private final DoseWords doses;
@@ -50,8 +53,16 @@ public final class JobText {
             stuff.addAll(doses.stuff(job.main()));
             gear.addAll(words.way(job.main().remedy(), pile).gear());
         }
+        if (work.jobs().stream().anyMatch(JobText::bringsDryStuff)) {
+            gear.remove(Gear.LEAVES);
+        }
         return Stream.concat(stuff.stream(), gear.stream().map(g -> gear(g, pile)))
                 .collect(Collectors.joining(", "));
+    }
+
+    /** Whether dry brown stuff is fetched for it by the amount, of which a handful for another job is no matter. */
+    private static boolean bringsDryStuff(Step job) {
+        return job.main().doses().stream().anyMatch(d -> DRY.contains(d.dose()) && d.isNeeded());
     }
 
     /** A tool; where whoever does the work has none, what does instead. */

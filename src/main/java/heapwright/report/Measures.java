@@ -27,6 +27,8 @@ public final class Measures {
         }
     }
 
+    private static final List<String> QUARTERS = List.of("", "¼", "½", "¾");
+
     private final Words words;
     private final Pile pile;
 
@@ -50,9 +52,10 @@ public final class Measures {
         return count(told.count()) + " " + name;
     }
 
+    /** Quarters as they are written on a measuring jug: "¼", "1½". */
     private static String count(double count) {
         long whole = (long) Math.floor(count);
-        boolean half = count - whole > 0.25;
-        return (whole > 0 ? whole + "" : "") + (half ? "½" : "");
+        long quarters = Math.round((count - whole) * QUARTERS.size());
+        return (whole > 0 ? whole + "" : "") + QUARTERS.get((int) quarters);
     }
 }

@@ -156,6 +156,14 @@ class HeadlineByHandTest {
     }
 
     @Test
+    @DisplayName("fungi and visitors that do no harm say nothing of the pile, so the trouble stands alone")
+    void guests() {
+        found(Cause.HARMLESS_FUNGI, 0.9)
+                .found(Cause.FERMENT_SPOILT, 0.86)
+                .says(Headline.Kind.TROUBLE, Cause.FERMENT_SPOILT);
+    }
+
+    @Test
     @DisplayName("a trouble as likely as that it is well is the trouble alone")
     void asLikely() {
         found(Cause.TOO_WET, 0.7).found(Cause.JUST_BUILT, 0.7).says(Headline.Kind.TROUBLE, Cause.TOO_WET);

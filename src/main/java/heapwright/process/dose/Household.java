@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Turns litres into the measures of the house: spoons for little, buckets for more, barrows for much. Half measures are
- * counted up to three, whole ones after that, fives above twenty, two digits above two hundred.
+ * Turns litres into the measures of the house: spoons for little, buckets for more, barrows for much. Quarters are counted
+ * where more than ten of the next smaller measure would be, halves up to three, whole ones after that, fives above twenty,
+ * two digits above two hundred.
  */
 public final class Household {
 
@@ -22,7 +23,7 @@ public final class Household {
      * So many of a measure.
      *
      * @param measure id of the measure
-     * @param count how many, 0.5 or more
+     * @param count how many, 0.25 or more
      * @param litres what that is in litres
      * @param scant true when the amount asked for is less than the least that can be measured
      */
@@ -30,6 +31,12 @@ public final class Household {
 
     /** The rounding may move the amount by this share before a smaller measure is taken instead. */
     private static final double GOOD_ENOUGH = 0.2;
+
+    /** So far it may for part of a measure that else nobody would care to count out. */
+    private static final double GOOD_ENOUGH_FOR_A_PART = 0.34;
+
+    /** More of a small measure than anybody counts out. */
+    private static final double MANY = 10;
 
     private final List<Map.Entry<String, Double>> largestFirst;
 
@@ -66,20 +73,32 @@ public final class Household {
                     "A household amount must be above zero litres, but it is " + litres + ".");
         }
         for (Map.Entry<String, Double> measure : largestFirst) {
-            double count = round(litres / measure.getValue(), rounding);
+            double count = round(litres, measure, rounding);
             double told = count * measure.getValue();
-            if (count > 0 && Math.abs(told - litres) <= GOOD_ENOUGH * litres) {
+            if (count > 0 && Math.abs(told - litres) <= goodEnough(litres, measure) * litres) {
                 return new Measured(measure.getKey(), count, told, false);
             }
         }
         return closest(litres, rounding);
     }
 
+    private double goodEnough(double litres, Map.Entry<String, Double> measure) {
+        return parted(litres, measure) ? GOOD_ENOUGH_FOR_A_PART : GOOD_ENOUGH;
+    }
+
+    /** Whether it is part of a measure, of the next smaller of which there would be more than anybody counts out. */
+    private boolean parted(double litres, Map.Entry<String, Double> measure) {
+        int next = largestFirst.indexOf(measure) + 1;
+        return litres < measure.getValue()
+                && next < largestFirst.size()
+                && litres > MANY * largestFirst.get(next).getValue();
+    }
+
     /** No measure tells it well: the nearest one that tells it at all, else half of the smallest. */
     private Measured closest(double litres, Rounding rounding) {
         return largestFirst.stream()
                 .map(measure -> {
-                    double count = round(litres / measure.getValue(), rounding);
+                    double count = round(litres, measure, rounding);
                     return new Measured(measure.getKey(), count, count * measure.getValue(), false);
                 })
                 .filter(measured -> measured.count() > 0)
@@ -90,9 +109,13 @@ public final class Household {
                 });
     }
 
-    private static double round(double count, Rounding rounding) {
-        double step =
-                count < 3 ? 0.5 : count <= 20 ? 1 : count <= 200 ? 5 : Math.pow(10, Math.floor(Math.log10(count)) - 1);
+    private double round(double litres, Map.Entry<String, Double> measure, Rounding rounding) {
+        double count = litres / measure.getValue();
+        double step = parted(litres, measure)
+                ? 0.25
+                : count < 3
+                        ? 0.5
+                        : count <= 20 ? 1 : count <= 200 ? 5 : Math.pow(10, Math.floor(Math.log10(count)) - 1);
         double steps = count / step;
         return step * (rounding == Rounding.DOWN ? Math.floor(steps + 1e-9) : Math.round(steps));
     }

@@ -10,7 +10,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.NavigableSet;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -85,11 +84,6 @@ public record HeatRecord(
     /** Whether the core was ever measured. */
     public boolean measured() {
         return !cores.isEmpty();
-    }
-
-    /** The highest reading. */
-    public OptionalDouble peakC() {
-        return cores.values().stream().mapToDouble(Double::doubleValue).max();
     }
 
     /** The stretches in which the core was at a temperature or above, without a break. */
