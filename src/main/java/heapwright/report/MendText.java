@@ -42,7 +42,7 @@ final class MendText {
         Mend mend = proposal.mend();
         Plan plan = mend.chosen();
         if (!mend.needed()) {
-            page.paragraph(0, 0, words.text("audit.mend.none"));
+            page.paragraph(0, 0, words.text(mend.richAtFirst() ? "audit.mend.none-late" : "audit.mend.none"));
             return;
         }
         if (!plan.meetsAll()) {
@@ -56,7 +56,10 @@ final class MendText {
         }
         plan.additions().forEach(a -> page.paragraph(0, INDENT, "- " + addition(a, proposal)));
         if (!plan.additions().isEmpty()) {
-            page.paragraph(0, 0, after(plan));
+            page.paragraph(0, 0, after(plan, plan.meetsAll() && !mend.richAtFirst()));
+        }
+        if (mend.richAtFirst()) {
+            page.paragraph(0, 0, words.text("audit.mend.late"));
         }
         mend.unlock().ifPresent(u -> page.paragraph(0, 0, unlock(u)));
         if (!plan.meetsAll() && mend.unlock().isEmpty()) {
@@ -97,9 +100,9 @@ final class MendText {
                         : words.figures().mass(addition.kg()));
     }
 
-    private String after(Plan plan) {
+    private String after(Plan plan, boolean good) {
         return words.text(
-                plan.meetsAll() ? "audit.mend.after-good" : "audit.mend.after",
+                good ? "audit.mend.after-good" : "audit.mend.after",
                 words.figures().round(plan.after().moisturePct()),
                 words.figures().round(plan.after().carbonToNitrogen()),
                 words.figures().density(plan.after().densityKgM3()));

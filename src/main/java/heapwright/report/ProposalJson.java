@@ -55,6 +55,7 @@ final class ProposalJson {
 
     private void mend(ObjectNode node, Mend mend) {
         node.put("needed", mend.needed());
+        node.put("richAtFirst", mend.richAtFirst());
         plan(node, mend.chosen());
         node.put("inWholeBuckets", mend.buckets().isPresent());
         mend.unlock().ifPresent(u -> {

@@ -139,8 +139,8 @@ public final class Auditor {
         if (mixture.masses().dry().likely() < LEAST_KG) {
             return Optional.empty();
         }
-        Mend mend =
-                new Mending(materials, keepOuts, limits, goals(pile, limits), bucketLitres(pile)).mend(pile, mixture);
+        Mend mend = new Mending(materials, keepOuts, limits, goals(pile, mixture, limits), bucketLitres(pile))
+                .mend(pile, mixture);
         Mixture mended = mended(materials, kept, mixture, mend.chosen());
         double built = Built.volumeM3(mended).likely();
         Batch asItIs = new Batch(mend.chosen(), mended, Optional.empty());
@@ -185,8 +185,11 @@ public final class Auditor {
                 .getOrDefault(BUCKET, knowledge.measures().get(BUCKET).litres());
     }
 
-    private static Goals goals(Pile pile, Limits limits) {
-        Goals good = Goals.good(limits);
+    private static Goals goals(Pile pile, Mixture mixture, Limits limits) {
+        boolean late = mixture.allCarbonToNitrogen().likely() >= limits.of(Limit.CN_GOOD_LOW);
+        Goals good = late
+                ? Goals.good(limits).withLateCarbon(mixture.carbonToNitrogen().likely())
+                : Goals.good(limits);
         return pile.container().kind() == Container.Kind.LEAF_CAGE ? good.withoutNitrogen() : good;
     }
 

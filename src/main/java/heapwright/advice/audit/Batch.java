@@ -17,13 +17,15 @@ record Batch(Plan mend, Mixture mixture, Optional<String> countsOn) {
 
     /**
      * Whether it would rot or reek from the start: soaked, dense, or so rich that ammonia is lost. Wood holds some nitrogen
-     * too, late as its carbon comes, so a mix that is only rich without it counts as slow here and in the rules.
+     * too, late as its carbon comes, so a mix that is only rich without it counts as slow here and in the rules; and so
+     * does a wet one that is mostly air.
      */
     boolean goesWrong(Limits limits) {
         boolean reeks = mixture.carbonToNitrogen().likely() < limits.of(Limit.CN_AMMONIA)
                 && mixture.allCarbonToNitrogen().likely() < limits.of(Limit.CN_GOOD_LOW);
+        boolean airy = mixture.freeAirSpacePct().likely() > limits.of(Limit.FAS_DRAUGHTY);
         return reeks
-                || mend.after().moisturePct() > limits.of(Limit.MOISTURE_OK_HIGH)
+                || mend.after().moisturePct() > limits.of(Limit.MOISTURE_OK_HIGH) && !airy
                 || mend.after().densityKgM3() > limits.of(Limit.DENSITY_DENSE);
     }
 }

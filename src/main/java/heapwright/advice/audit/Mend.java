@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param buckets the same in whole buckets, where whole buckets reach all goals
  * @param unlock the one more material that would make it possible, where nothing at hand does
  * @param needed whether the recipe misses a goal as it stands, or lacks coarse stuff that is at hand
+ * @param richAtFirst whether nitrogen is to spare until the carbon of its wood comes, for which nothing is fetched
  */
 public record Mend(
         List<Offer> offers,
@@ -22,7 +23,8 @@ public record Mend(
         Plan exact,
         Optional<Plan> buckets,
         Optional<Unlock> unlock,
-        boolean needed) {
+        boolean needed,
+        boolean richAtFirst) {
     public Mend {
         offers = List.copyOf(offers);
     }

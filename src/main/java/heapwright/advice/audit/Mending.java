@@ -101,7 +101,8 @@ final class Mending {
                 with(first, exact),
                 buckets.map(p -> with(first, p)),
                 exact.meetsAll() ? Optional.empty() : unlock(start, left, first, alkaline),
-                first.isPresent() || !goals.met(heap));
+                first.isPresent() || !goals.met(heap),
+                goals.ratioLow() < limits.of(Limit.CN_GOOD_LOW));
     }
 
     /** Coarse stuff is mostly lean: so much of it that nitrogen runs short, or the goals get out of reach, is too much. */

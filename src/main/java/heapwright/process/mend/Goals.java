@@ -30,6 +30,11 @@ public record Goals(
         return new Goals(moistureLowPct, moistureHighPct, ratioLow, Double.POSITIVE_INFINITY, densityMostKgM3);
     }
 
+    /** The same for a mix that is rich only because the carbon of its wood comes late: no richer, and no carbon fetched for it. */
+    public Goals withLateCarbon(double ratio) {
+        return new Goals(moistureLowPct, moistureHighPct, Math.min(ratioLow, ratio), ratioHigh, densityMostKgM3);
+    }
+
     /** Whether a pile lies within all of them. */
     public boolean met(Heap heap) {
         return Plan.misses(heap, this).isEmpty();
