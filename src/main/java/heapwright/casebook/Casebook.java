@@ -57,7 +57,8 @@ public final class Casebook {
             "stepCautions",
             "contradictions",
             "audit",
-            "why");
+            "why",
+            "ready");
 
     private static final Set<String> WHY = Set.of("verdict", "factor", "temperatures");
 
@@ -181,7 +182,10 @@ public final class Casebook {
                 expect.hasNonNull("audit")
                         ? Optional.of(new AuditReader(name, knowledge).read(expect.get("audit")))
                         : Optional.empty(),
-                expect.has("why") ? Optional.of(why(name, expect.get("why"))) : Optional.empty());
+                expect.has("why") ? Optional.of(why(name, expect.get("why"))) : Optional.empty(),
+                expect.has("ready")
+                        ? Optional.of(new ReadyDemandReader(name, knowledge).read(expect.get("ready")))
+                        : Optional.empty());
     }
 
     private static Map<Remedy, List<Caution>> stepCautions(String name, JsonNode told) {

@@ -28,6 +28,7 @@ import java.util.Optional;
  * @param contradictions pairs of signs that must be named as contradictory
  * @param audit what the audit of the recipe must be, where the case asks
  * @param why what the answer to why must be
+ * @param ready what the answer to whether it is ready must be
  */
 public record Expectation(
         List<Cause> causes,
@@ -46,4 +47,5 @@ public record Expectation(
         Map<Remedy, List<Caution>> stepCautions,
         List<List<Sign>> contradictions,
         Optional<AuditExpectation> audit,
-        Optional<WhyDemand> why) {}
+        Optional<WhyDemand> why,
+        Optional<ReadyDemand> ready) {}

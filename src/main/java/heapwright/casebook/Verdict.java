@@ -116,6 +116,7 @@ public record Verdict(Case tested, List<String> misses) {
         }
         expect.audit().ifPresent(a -> misses.addAll(AuditVerdict.misses(a, audit)));
         expect.why().ifPresent(w -> misses.addAll(w.misses(advice)));
+        expect.ready().ifPresent(r -> misses.addAll(r.misses(advice)));
         return new Verdict(tested, misses);
     }
 

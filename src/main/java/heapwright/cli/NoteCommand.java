@@ -91,7 +91,14 @@ final class NoteCommand implements Callable<Integer> {
         Pile before = new PileFile(terminal, knowledge).read(file);
         NotedSigns.Told told = signs.told(knowledge);
         TypedEntry entry = new TypedEntry(
-                day(before), told.seen(), told.notSeen(), figures.measured(units), work.done(), work.added(), text);
+                day(before),
+                told.seen(),
+                told.notSeen(),
+                figures.measured(units),
+                work.done(),
+                work.added(),
+                work.tested(),
+                text);
         List<Advised> steps = outcome.steps(before);
         if (readings.told() || back.told()) {
             if (!entry.empty() || !steps.isEmpty() || readings.told() && back.told()) {

@@ -2,7 +2,9 @@ package heapwright.cli;
 
 import heapwright.phrase.NumberPhrase;
 import heapwright.pile.TypedEntry;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,6 +25,32 @@ final class NotedWork {
             paramLabel = "\"AMOUNT UNIT MATERIAL\"",
             description = "What you added, such as \"4 wheelbarrow leaves-mixed\".")
     private List<String> added = List.of();
+
+    @Option(
+            names = "--tested",
+            paramLabel = "TEST=RESULT",
+            description = "How a home test came out, such as bag=good or peas=poor.")
+    private List<String> tested = List.of();
+
+    /**
+     * How home tests came out, the result by the test.
+     *
+     * @throws UsageFault where one of them is not said; the names are looked at by the reader of the document
+     */
+    Map<String, String> tested() {
+        Map<String, String> all = new LinkedHashMap<>();
+        tested.stream()
+                .flatMap(t -> List.of(t.split(",")).stream())
+                .map(t -> t.strip().split("\\s*=\\s*"))
+                .forEach(t -> {
+                    if (t.length != 2) {
+                        throw new UsageFault("heapwright: --tested: found \"" + String.join("=", t)
+                                + "\". Allowed: a home test and how it came out. Example: --tested bag=good");
+                    }
+                    all.put(t[0], t[1]);
+                });
+        return all;
+    }
 
     List<String> done() {
         return done.stream()

@@ -104,6 +104,7 @@ public final class Program {
         commands.put(WhyCommand.NAME, () -> new WhyCommand(terminal, workshop));
         commands.put(OutlookCommand.NAME, () -> new OutlookCommand(terminal, workshop));
         commands.put(SanitiseCommand.NAME, () -> new SanitiseCommand(terminal, workshop));
+        commands.put(ReadyCommand.NAME, () -> new ReadyCommand(terminal, workshop));
         commands.put(AuditCommand.NAME, () -> new AuditCommand(terminal, workshop));
         commands.put(AskCommand.NAME, () -> new AskCommand(terminal, workshop, Clock.systemDefaultZone()));
         commands.put(NoteCommand.NAME, () -> new NoteCommand(terminal, workshop, Clock.systemDefaultZone()));
@@ -154,7 +155,8 @@ public final class Program {
                 "  heapwright audit recipe.json      the numbers of a recipe before it is built",
                 "  heapwright why pile.json          why a pile has stopped",
                 "  heapwright outlook pile.json      the winter ahead, and when it will be ready",
-                "  heapwright sanitise pile.json     whether it was hot enough for seeds and germs"
+                "  heapwright sanitise pile.json     whether it was hot enough for seeds and germs",
+                "  heapwright ready pile.json        whether it is ready, for what, and how far it goes"
             })
     static final class Heapwright implements Runnable {
         @CommandLine.Spec

@@ -26,6 +26,7 @@ import java.util.function.UnaryOperator;
  * @param usualDoses what is said of each home remedy
  * @param keepOuts what is said of each class of stuff that stays out
  * @param sanitation what is published on heat that cleans compost
+ * @param endUse what is known of ripe compost and of using it
  * @param evidence every row of evidence, cause by cause
  * @param weights what the strengths of the rows weigh
  */
@@ -42,6 +43,7 @@ public record Knowledge(
         Map<UsualDose, UsualDoseInfo> usualDoses,
         Map<KeepOutClass, KeepOutInfo> keepOuts,
         Sanitation sanitation,
+        EndUse endUse,
         List<Evidence> evidence,
         Weights weights) {
 
@@ -80,6 +82,7 @@ public record Knowledge(
                 each(usualDoses, u -> u.reworded(wording)),
                 keepOuts,
                 sanitation.reworded(wording),
+                endUse.reworded(wording),
                 evidence,
                 weights);
     }
@@ -118,6 +121,7 @@ public record Knowledge(
                 usualDoses,
                 keepOuts,
                 sanitation,
+                endUse,
                 rows,
                 weighing);
     }

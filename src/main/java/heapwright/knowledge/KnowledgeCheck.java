@@ -52,6 +52,7 @@ final class KnowledgeCheck {
         aliases();
         knowledge.materials().values().forEach(this::material);
         faults.addAll(knowledge.sanitation().faults(knowledge));
+        faults.addAll(knowledge.endUse().faults(knowledge));
         faults.addAll(new EvidenceCheck(knowledge).faults());
         return List.copyOf(faults);
     }

@@ -72,6 +72,7 @@ public final class KnowledgeReader {
                 table("usual-doses", tables::usualDose, UsualDoseInfo::id),
                 table("keep-out-classes", tables::keepOut, KeepOutInfo::id),
                 sanitation(),
+                endUse(),
                 evidence(tables),
                 // Without weights there are faults, and no knowledge is handed out.
                 weights.orElse(null));
@@ -87,6 +88,15 @@ public final class KnowledgeReader {
                 table("heat-rules", heat::rule, HeatRule::id),
                 table("heat-equations", heat::equation, HeatEquation::id),
                 table("survivors", heat::survivor, Survivor::id));
+    }
+
+    private EndUse endUse() {
+        EndUseTables use = new EndUseTables();
+        return new EndUse(
+                table("home-tests", use::test, HomeTestInfo::id),
+                table("uses", use::use, UseInfo::id),
+                table("waits", use::wait, WaitInfo::id),
+                table("ripeness", use::reason, RipeReasonInfo::id));
     }
 
     /** A table a cause, under the cause's name. */

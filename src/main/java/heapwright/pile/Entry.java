@@ -12,6 +12,7 @@ import java.util.List;
  * @param measured what was measured
  * @param done what was done
  * @param added what was added
+ * @param tested home tests of which the result was read on that day
  * @param note free words, never read by the rules
  */
 public record Entry(
@@ -21,11 +22,25 @@ public record Entry(
         Measured measured,
         List<Action> done,
         List<Ingredient> added,
+        List<Tested> tested,
         String note) {
     public Entry {
         seen = List.copyOf(seen);
         notSeen = List.copyOf(notSeen);
         done = List.copyOf(done);
         added = List.copyOf(added);
+        tested = List.copyOf(tested);
+    }
+
+    /** An entry of a day on which no test was read. */
+    public Entry(
+            LocalDate date,
+            List<String> seen,
+            List<String> notSeen,
+            Measured measured,
+            List<Action> done,
+            List<Ingredient> added,
+            String note) {
+        this(date, seen, notSeen, measured, done, added, List.of(), note);
     }
 }

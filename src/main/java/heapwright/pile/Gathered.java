@@ -140,7 +140,18 @@ public final class Gathered {
                 .filter(n -> !n.isBlank())
                 .sorted()
                 .collect(Collectors.joining("\n"));
-        return new Entry(date, seen, notSeen, measured(entries), done, ingredients(added), note);
+        return new Entry(date, seen, notSeen, measured(entries), done, ingredients(added), tested(entries), note);
+    }
+
+    /** Of a test that was read twice on a day the worse result counts, and a clear one before none. */
+    private static List<Tested> tested(List<Entry> entries) {
+        Map<HomeTest, Tested> worst = new TreeMap<>();
+        Comparator<Tested> bad = Comparator.comparing((Tested t) -> t.result() != Tested.Result.UNCLEAR)
+                .thenComparing(Tested::result);
+        entries.stream()
+                .flatMap(e -> e.tested().stream())
+                .forEach(t -> worst.merge(t.test(), t, (a, b) -> bad.compare(a, b) >= 0 ? a : b));
+        return List.copyOf(worst.values());
     }
 
     /** Whether an entry says anything at all. */
@@ -149,6 +160,7 @@ public final class Gathered {
                 || !entry.notSeen().isEmpty()
                 || !entry.done().isEmpty()
                 || !entry.added().isEmpty()
+                || !entry.tested().isEmpty()
                 || !entry.measured().equals(Measured.nothing())
                 || !entry.note().isBlank();
     }

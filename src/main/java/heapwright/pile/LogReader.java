@@ -14,6 +14,8 @@ final class LogReader {
 
     private static final String ALLOWED = "the id of a sign, such as smells-sour";
     private static final String EXAMPLE = "\"smells-sour\"";
+    private static final String TEST = "a home test, such as bag";
+    private static final String RESULT = "how it came out, such as good";
 
     private final Lexicon lexicon;
     private final Inputs inputs;
@@ -46,7 +48,8 @@ final class LogReader {
         List<Action> done = section.tokens("done", Action.values());
         List<Ingredient> added = inputs.ingredients(section, "added", Lists.ADDED, date);
         String note = section.words("note", Words.NOTE).orElse("");
-        return new Entry(date, new ArrayList<>(seen), new ArrayList<>(notSeen), measured, done, added, note);
+        return new Entry(
+                date, new ArrayList<>(seen), new ArrayList<>(notSeen), measured, done, added, tested(section), note);
     }
 
     /** A list of signs; one given twice counts once, one that is in the other list as well is refused. */
@@ -84,6 +87,20 @@ final class LogReader {
                             "");
         }
         return lowest;
+    }
+
+    /** The tests that were read; a test or result that is missing was reported. */
+    private static List<Tested> tested(Section section) {
+        List<Tested> all = new ArrayList<>();
+        for (Section one : section.sections("tested", Shape.TESTED, Lists.TOKENS)) {
+            Optional<HomeTest> test = one.needed("test", TEST, "\"bag\"").flatMap(n -> one.token(n, HomeTest.values()));
+            Optional<Tested.Result> result =
+                    one.needed("result", RESULT, "\"good\"").flatMap(n -> one.token(n, Tested.Result.values()));
+            if (test.isPresent() && result.isPresent()) {
+                all.add(new Tested(test.get(), result.get()));
+            }
+        }
+        return all;
     }
 
     private static Measured measured(Section section) {

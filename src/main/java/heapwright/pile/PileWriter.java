@@ -147,6 +147,12 @@ public final class PileWriter {
         put(node, "measured", measured(entry.measured()));
         put(node, "done", tokens(entry.done()));
         put(node, "added", ingredients(entry.added(), Optional.empty()));
+        ArrayNode tested = NODES.arrayNode();
+        entry.tested()
+                .forEach(t -> tested.addObject()
+                        .put("test", t.test().token())
+                        .put("result", t.result().token()));
+        put(node, "tested", tested);
         if (!entry.note().isEmpty()) {
             node.put("note", entry.note());
         }

@@ -193,7 +193,7 @@ final class Section {
         return field(name).flatMap(value -> token(value, all)).orElse(fallback);
     }
 
-    private <E extends Enum<E> & Token> Optional<E> token(Node value, E[] all) {
+    <E extends Enum<E> & Token> Optional<E> token(Node value, E[] all) {
         if (value instanceof Node.Str word) {
             for (E each : all) {
                 if (each.token().equals(word.value())) {

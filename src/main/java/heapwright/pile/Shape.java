@@ -59,7 +59,9 @@ enum Shape {
             "measured",
             "done",
             "added",
+            "tested",
             "note"),
+    TESTED("{\"test\": \"bag\", \"result\": \"good\"}", "test", "result"),
     ADVISED(
             "{\"date\": \"2026-11-21\", \"step\": \"turn-fully\", \"look\": \"2026-11-29\"}",
             "date",

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * A day's entry as it was typed, to be put into a document. The document is read afterwards like every other, and the
@@ -21,6 +22,7 @@ import java.util.Map;
  * @param measured what was measured, by the field of the document
  * @param done tokens of what was done
  * @param added what was added
+ * @param tested how home tests came out: the result by the test, as the document names them
  * @param note free words
  */
 public record TypedEntry(
@@ -30,6 +32,7 @@ public record TypedEntry(
         Map<String, Figure> measured,
         List<String> done,
         List<Added> added,
+        Map<String, String> tested,
         String note) {
 
     /**
@@ -49,6 +52,7 @@ public record TypedEntry(
         measured = Map.copyOf(measured);
         done = List.copyOf(done);
         added = List.copyOf(added);
+        tested = Map.copyOf(tested);
     }
 
     /** Whether it tells nothing. */
@@ -58,6 +62,7 @@ public record TypedEntry(
                 && measured.isEmpty()
                 && done.isEmpty()
                 && added.isEmpty()
+                && tested.isEmpty()
                 && note.isBlank();
     }
 
@@ -102,6 +107,11 @@ public record TypedEntry(
                     .put("material", a.material())
                     .put("amount", a.amount())
                     .put("unit", a.unit()));
+        }
+        if (!tested.isEmpty()) {
+            ArrayNode all = entry.putArray("tested");
+            new TreeMap<>(tested)
+                    .forEach((test, result) -> all.addObject().put("test", test).put("result", result));
         }
         if (!note.isBlank()) {
             entry.put("note", note.strip());

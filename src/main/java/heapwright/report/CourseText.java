@@ -80,9 +80,20 @@ public final class CourseText {
         for (Ingredient one : entry.added()) {
             told.add(words.text("why.added", added(one)));
         }
+        tests(entry).forEach(told::add);
         named(entry.seen()).forEach(told::add);
         named(entry.notSeen()).forEach(name -> told.add(words.text("why.not", name)));
         return told;
+    }
+
+    /** How home tests came out. */
+    public List<String> tests(Entry entry) {
+        return entry.tested().stream()
+                .map(t -> words.text(
+                        "tested.line",
+                        words.knowledge().endUse().tests().get(t.test()).name(),
+                        words.text("tested.result." + t.result().token())))
+                .toList();
     }
 
     /** Signs by their names, in their usual order; most entries have none. */

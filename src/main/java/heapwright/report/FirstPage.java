@@ -5,6 +5,7 @@ import heapwright.advice.Afternoon;
 import heapwright.advice.Headline;
 import heapwright.advice.Step;
 import heapwright.advice.engine.Piece;
+import heapwright.advice.ready.Ready;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.RemedyInfo;
@@ -31,6 +32,9 @@ public final class FirstPage {
     /** Where it is worth a line how hot the core was. */
     private static final Set<Cause> HEAT_MATTERS =
             Set.of(Cause.PATHOGEN_RISK, Cause.WEED_SEEDS_ALIVE, Cause.DISEASE_CARRIED);
+
+    /** Where the compost may be ready. */
+    static final Set<Cause> RIPENING = Set.of(Cause.FINISHED, Cause.MATURING);
 
     /** What is left away first where the page is too full. */
     private enum Less {
@@ -80,6 +84,7 @@ public final class FirstPage {
             if (less.compareTo(Less.EVIDENCE) < 0) {
                 evidence(advice).ifPresent(told -> page.paragraph(0, 0, told));
                 heat(advice).ifPresent(told -> page.paragraph(0, 0, told));
+                ready(advice).ifPresent(told -> page.paragraph(0, 0, told));
             }
             contradictions(page, advice);
         }
@@ -121,6 +126,13 @@ public final class FirstPage {
         return matters && ledger.record().measured()
                 ? Optional.of(new SanitationWords(words).line(ledger))
                 : Optional.empty();
+    }
+
+    /** What it is ripe enough for, where it may be ripe at all. */
+    private Optional<String> ready(Advice advice) {
+        boolean mayBe =
+                Headline.of(advice, words.knowledge()).findings().stream().anyMatch(f -> RIPENING.contains(f.cause()));
+        return mayBe ? Optional.of(new UseWords(words).line(Ready.of(advice, words.knowledge()))) : Optional.empty();
     }
 
     /** What was seen, smelled or measured that speaks loudest for the first finding. */

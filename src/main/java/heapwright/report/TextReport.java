@@ -6,6 +6,7 @@ import heapwright.advice.HomeRemedy;
 import heapwright.advice.Question;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Reads;
+import heapwright.advice.ready.Ready;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.SignInfo;
 import heapwright.knowledge.UsualDoseInfo;
@@ -74,6 +75,7 @@ public final class TextReport {
         new CautionText(words).write(page, advice);
         new FindingText(words).write(page, advice);
         heat(page, advice);
+        ready(page, advice);
         withheld(page, advice);
         aside(page, advice);
         homeRemedies(page, advice);
@@ -117,6 +119,13 @@ public final class TextReport {
         if (ledger.record().measured()) {
             page.blank();
             page.paragraph(0, 0, new SanitationWords(words).line(ledger));
+        }
+    }
+
+    /** What it is ripe enough for, where the compost may be ready. */
+    private void ready(Layout page, Advice advice) {
+        if (advice.findings().stream().anyMatch(f -> FirstPage.RIPENING.contains(f.cause()))) {
+            page.paragraph(0, 0, new UseWords(words).line(Ready.of(advice, words.knowledge())));
         }
     }
 

@@ -95,6 +95,7 @@ class ScoreTest {
                 Map.of(),
                 List.of(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
         Case asked = new Case(
                 demo.tested().file(),

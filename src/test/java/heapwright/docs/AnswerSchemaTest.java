@@ -11,6 +11,7 @@ import heapwright.advice.Advice;
 import heapwright.advice.Advisor;
 import heapwright.advice.Forecaster;
 import heapwright.advice.danger.Alarm;
+import heapwright.advice.ready.Ready;
 import heapwright.advice.winter.Ahead;
 import heapwright.casebook.Case;
 import heapwright.casebook.Casebook;
@@ -20,6 +21,7 @@ import heapwright.process.sanitation.HeatLedger;
 import heapwright.report.AdviceJson;
 import heapwright.report.Catalogue;
 import heapwright.report.ModelJson;
+import heapwright.report.ReadyJson;
 import heapwright.report.SanitationJson;
 import heapwright.report.Units;
 import heapwright.report.Words;
@@ -94,6 +96,22 @@ class AnswerSchemaTest {
             Optional<Alarm> alarm = advisor.advise(one.pile()).alarm();
             alarm.ifPresent(a -> assertEquals(
                     List.of(), schema.validate(json.alarmed(one.pile(), a), InputFormat.JSON), one.file()));
+        }
+    }
+
+    @Test
+    @DisplayName("fit the answer on ripeness of every demo and every case of it")
+    void ready() {
+        Schema schema = schema("ready.schema.json");
+        ReadyJson json = new ReadyJson(words, "test");
+        List<Case> all = new ArrayList<>(demo);
+        all.addAll(new Casebook(knowledge).below(Path.of("cases", "ready")));
+        for (Case one : all) {
+            Advice advice = advisor.diagnose(one.pile());
+            String document = advice.alarm()
+                    .map(a -> json.alarmed(one.pile(), a))
+                    .orElseGet(() -> json.write(Ready.of(advice, knowledge)));
+            assertEquals(List.of(), schema.validate(document, InputFormat.JSON), one.file());
         }
     }
 

@@ -31,6 +31,7 @@ final class KnowledgePages {
         pages.put("materials.md", new MaterialPage(doctrine).write());
         pages.put("limits.md", new LimitPage(doctrine).write());
         pages.put("survival.md", new SurvivalPage(doctrine).write());
+        pages.put("use.md", new UsePage(doctrine).write());
         pages.put("sources.md", new SourcePage(doctrine).write());
         return pages;
     }
@@ -65,6 +66,11 @@ final class KnowledgePages {
                         doctrine.knowledge.sanitation().survivors().size(),
                         "weeds, pests and diseases",
                         "what heat kills, and by which rules"),
+                counted(
+                        "use.md",
+                        doctrine.knowledge.endUse().uses().size(),
+                        "uses of compost",
+                        "how much of it, home tests, waiting times"),
                 counted("sources.md", doctrine.knowledge.sources().size(), "sources", "where it all comes from")));
         page.section("Rules and rows of evidence");
         page.paragraph(doctrine.rules().size() + " rules and "

@@ -105,7 +105,8 @@ public final class NoteTrial {
         PileReader reader = new PileReader(new TestVocabulary());
         for (int i = 0; ; i++) {
             String words = "note " + name + " " + i;
-            TypedEntry entry = new TypedEntry(DAY, List.of(), List.of(), Map.of(), List.of(), List.of(), words);
+            TypedEntry entry =
+                    new TypedEntry(DAY, List.of(), List.of(), Map.of(), List.of(), List.of(), Map.of(), words);
             boolean done = false;
             while (!done) {
                 byte[] before = Files.readAllBytes(file);

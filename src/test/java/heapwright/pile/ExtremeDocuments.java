@@ -178,6 +178,10 @@ public final class ExtremeDocuments {
                 seen.add(one(signs));
             }
             mostly(() -> seen.forEach(entry.withArray("seen")::add));
+            maybe(() -> entry.putArray("tested")
+                    .addObject()
+                    .put("test", one(HomeTest.values()).token())
+                    .put("result", one(Tested.Result.values()).token()));
             mostly(() -> measured(entry.putObject("measured")));
             maybe(() -> entry.putArray("done")
                     .add(one(Action.values()).token())

@@ -220,11 +220,22 @@ public final class PileArbitraries {
                         measured(),
                         Arbitraries.of(Action.class).list().uniqueElements().ofMaxSize(3),
                         ingredient.list().ofMaxSize(2),
+                        Combinators.combine(Arbitraries.of(HomeTest.class), Arbitraries.of(Tested.Result.class))
+                                .as(Tested::new)
+                                .list()
+                                .ofMaxSize(2),
                         Arbitraries.of("", "Smelt of earth.", "two\nlines\tand a tab", "堆肥 🍂 1,5"))
-                .as((day, all, split, measured, done, added, note) -> {
+                .as((day, all, split, measured, done, added, tested, note) -> {
                     int seen = Math.min(split, all.size());
                     return new Entry(
-                            day, all.subList(0, seen), all.subList(seen, all.size()), measured, done, added, note);
+                            day,
+                            all.subList(0, seen),
+                            all.subList(seen, all.size()),
+                            measured,
+                            done,
+                            added,
+                            tested,
+                            note);
                 });
     }
 

@@ -123,6 +123,7 @@ class SchemaTest {
                 Map.entry(Shape.QUANTITY, "\"asOf\":\"2026-11-21\",\"container\":{\"height\":{%s}}"),
                 Map.entry(Shape.INGREDIENT, "\"asOf\":\"2026-11-21\",\"recipe\":[{%s}]"),
                 Map.entry(Shape.ENTRY, "\"asOf\":\"2026-11-21\",\"log\":[{%s}]"),
+                Map.entry(Shape.TESTED, "\"log\":[{\"date\":\"2026-11-21\",\"tested\":[{%s}]}]"),
                 Map.entry(Shape.ADVISED, "\"asOf\":\"2026-11-21\",\"advised\":[{%s}]"),
                 Map.entry(Shape.MEASURED, "\"log\":[{\"date\":\"2026-11-21\",\"measured\":{%s}}]"),
                 Map.entry(Shape.KEEPER, "\"asOf\":\"2026-11-21\",\"keeper\":{%s}"),
@@ -150,6 +151,8 @@ class SchemaTest {
         assertEquals(tokens(Container.Base.values()), enumOf("container", "base"));
         assertEquals(tokens(Container.Insulation.values()), enumOf("container", "insulation"));
         assertEquals(tokens(Action.values()), enumOf("entry", "done"));
+        assertEquals(tokens(HomeTest.values()), enumOf("tested", "test"));
+        assertEquals(tokens(Tested.Result.values()), enumOf("tested", "result"));
         assertEquals(tokens(Aim.Use.values()), enumOf("aim", "use"));
         assertEquals(tokens(Gear.values()), enumOf("keeper", "lacks"));
         assertEquals(spellings(LengthUnit.values()), enumOf("length", "unit"));

@@ -163,7 +163,7 @@ public final class Auditor {
                         new BuildPlanner(knowledge, limits, materials)
                                 .plan(pile, kept, b.mixture(), b.mend(), cold.orElse(false)),
                         b.countsOn(),
-                        Yield.of(b.mixture().looseM3(), PileStock.of(b.mixture()), kind(b.mixture())),
+                        Yield.of(b.mixture().looseM3(), PileStock.of(b.mixture()), Yield.Kind.of(b.mixture())),
                         ReadyRange.of(pile.built(), care(b.mixture(), limits, cold.orElse(true)))))));
     }
 
@@ -199,13 +199,6 @@ public final class Auditor {
                 .limits()
                 .forEach((limit, info) -> values.put(limit, pile.limits().getOrDefault(limit.id(), info.value())));
         return new Limits(values);
-    }
-
-    private static Yield.Kind kind(Mixture mixture) {
-        if (mixture.sharePct(Trait.MANURE) > 50) {
-            return Yield.Kind.MANURE;
-        }
-        return mixture.sharePct(Trait.KITCHEN) > 0 ? Yield.Kind.MIXED : Yield.Kind.YARD;
     }
 
     /** Leaves alone turn to leaf mould; leaves that were given nitrogen enough rot as any heap does. */

@@ -1,6 +1,7 @@
 package heapwright.advice.observe;
 
 import heapwright.advice.fact.Reads;
+import heapwright.advice.fact.Unripe;
 import heapwright.advice.fact.WentIn;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
@@ -8,6 +9,8 @@ import heapwright.pile.Pile;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.MixtureCalculator;
 import heapwright.process.mixture.PileMixture;
+import heapwright.process.use.PileDays;
+import heapwright.process.use.TestResults;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,7 +32,8 @@ public record PileFacts(
     }
 
     /** The facts of a pile on its day. */
-    public static PileFacts of(Pile pile, Knowledge knowledge) {
+    public static PileFacts of(Pile told, Knowledge knowledge) {
+        Pile pile = HomeTests.asSigns(told, knowledge);
         Materials materials = Materials.of(knowledge.materials(), pile.materials());
         Quantities quantities =
                 new Quantities(pile, knowledge, PileMixture.asItLies(pile, materials, new MixtureCalculator()));
@@ -48,6 +52,8 @@ public record PileFacts(
         facts.addAll(inputs);
         facts.addAll(answers.inputs());
         facts.addAll(new KeptOut(pile, knowledge, materials).facts());
+        PileDays days = new PileDays(told, knowledge);
+        days.against(TestResults.of(told, knowledge, days)).forEach(reason -> facts.add(new Unripe(reason)));
         facts.addAll(quantities.limits());
         readings.stream().filter(r -> !Squeeze.from(r)).forEach(facts::add);
         return new PileFacts(materials, quantities, signs, readings, facts);

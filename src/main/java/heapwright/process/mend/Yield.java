@@ -1,8 +1,10 @@
 package heapwright.process.mend;
 
 import heapwright.knowledge.Known;
+import heapwright.knowledge.Trait;
 import heapwright.process.dose.PileStock;
 import heapwright.process.mixture.Band;
+import heapwright.process.mixture.Mixture;
 
 /**
  * What a pile will give when it is finished. Ranges from practice and extension pages; coarse on purpose.
@@ -38,7 +40,22 @@ public record Yield(
         Kind(double low, double likely, double high) {
             this.left = new Band(low, likely, high);
         }
+
+        /** What a mixture is mostly made of. */
+        public static Kind of(Mixture mixture) {
+            if (mixture.sharePct(Trait.MANURE) > MOSTLY_PCT) {
+                return MANURE;
+            }
+            return mixture.sharePct(Trait.KITCHEN) > 0 ? MIXED : YARD;
+        }
+
+        /** What is left of so much fresh stuff, cubic metres. */
+        public Band left(Band freshM3) {
+            return product(freshM3, left);
+        }
     }
+
+    private static final double MOSTLY_PCT = 50;
 
     /** Wet density of finished compost, kg per cubic metre: 500 to 900 (AGNEW03, quoted). */
     private static final Band DENSITY = new Band(500, 650, 900);
@@ -63,7 +80,7 @@ public record Yield(
      * @param kind what it is mostly made of
      */
     public static Yield of(Band freshM3, PileStock stock, Kind kind) {
-        Band volume = product(freshM3, kind.left);
+        Band volume = kind.left(freshM3);
         Band wet = product(volume, DENSITY);
         Band dry = wet.times(DRY);
         return new Yield(

@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** The fields of a note and the entry of the document, one made of the other. */
 final class NoteFields {
@@ -50,6 +51,9 @@ final class NoteFields {
         if (changed("done", before, typed)) {
             words(entry, "done", typed);
         }
+        if (changed("tested", before, typed)) {
+            tested(entry, typed);
+        }
         if (changed("material", before, typed) || changed("amount", before, typed) || changed("unit", before, typed)) {
             added(entry, typed);
         }
@@ -59,7 +63,7 @@ final class NoteFields {
                 entry.put("note", typed.get("note"));
             }
         }
-        for (String list : List.of("measured", "seen", "notSeen", "done", "added")) {
+        for (String list : List.of("measured", "seen", "notSeen", "done", "added", "tested")) {
             if (entry.path(list).isEmpty()) {
                 entry.remove(list);
             }
@@ -73,6 +77,15 @@ final class NoteFields {
     private static void words(ObjectNode entry, String field, Map<String, String> typed) {
         ArrayNode all = entry.putArray(field);
         ticked(typed, field).stream().filter(word -> !word.isEmpty()).forEach(all::add);
+    }
+
+    /** Home tests as the form sends them: the test, an equals sign and the result. */
+    private static void tested(ObjectNode entry, Map<String, String> typed) {
+        ArrayNode all = entry.putArray("tested");
+        ticked(typed, "tested").stream()
+                .map(one -> one.split("=", 2))
+                .filter(one -> one.length == 2)
+                .forEach(one -> all.addObject().put("test", one[0]).put("result", one[1]));
     }
 
     /** The material of the form is the first of the entry; others stay. */
@@ -101,6 +114,11 @@ final class NoteFields {
         told.put(
                 "done",
                 String.join(" ", entry.done().stream().map(Action::token).toList()));
+        told.put(
+                "tested",
+                entry.tested().stream()
+                        .map(t -> t.test().token() + "=" + t.result().token())
+                        .collect(Collectors.joining(" ")));
         if (!entry.added().isEmpty()) {
             Ingredient first = entry.added().get(0);
             told.put("material", Names.shown(words.knowledge(), first.material()));

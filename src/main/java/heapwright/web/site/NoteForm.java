@@ -7,10 +7,12 @@ import heapwright.knowledge.SignInfo.Sense;
 import heapwright.phrase.NumberPhrase;
 import heapwright.pile.Action;
 import heapwright.pile.Entry;
+import heapwright.pile.HomeTest;
 import heapwright.pile.Pile;
 import heapwright.pile.PileWriter;
 import heapwright.pile.Problem;
 import heapwright.pile.ReadResult;
+import heapwright.pile.Tested;
 import heapwright.report.JsonText;
 import heapwright.report.Units;
 import heapwright.report.Words;
@@ -18,14 +20,17 @@ import heapwright.web.view.CheckupView.Choice;
 import heapwright.web.view.CheckupView.Fault;
 import heapwright.web.view.PileView.NoteView;
 import heapwright.web.view.PileView.SignsView;
+import heapwright.web.view.PileView.TestChoices;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The form in which a day's temperatures, smell, work and additions are noted. What it makes is put into the pile's
@@ -34,7 +39,7 @@ import java.util.Optional;
 final class NoteForm {
 
     private static final List<String> FIELDS =
-            List.of("date", "core", "out", "seen", "done", "material", "amount", "unit", "note");
+            List.of("date", "core", "out", "seen", "done", "tested", "material", "amount", "unit", "note");
 
     /** Where a fault of the document belongs in the form. */
     private static final Map<String, String> PLACES = Map.of(
@@ -64,7 +69,12 @@ final class NoteForm {
         for (String field : FIELDS) {
             List<String> values = ctx.formParams(field);
             if (!values.isEmpty()) {
-                typed.put(field, String.join(" ", values).strip());
+                typed.put(
+                        field,
+                        values.stream()
+                                .filter(v -> !v.isBlank())
+                                .collect(Collectors.joining(" "))
+                                .strip());
             }
         }
         return typed;
@@ -168,10 +178,25 @@ final class NoteForm {
                 Arrays.stream(Action.values())
                         .map(a -> new Choice(a.token(), words.text("action." + a.token()), ticked.contains(a.token())))
                         .toList(),
+                Arrays.stream(HomeTest.values())
+                        .map(t -> test(t, NoteFields.ticked(typed, "tested")))
+                        .toList(),
                 new AmountUnits(words, texts).choices(typed.getOrDefault("unit", "")),
                 words.figures().units() == Units.US ? "°F" : "°C",
                 Names.of(words.knowledge()),
                 faults);
+    }
+
+    /** A home test and how it may come out; not done is the first. */
+    private TestChoices test(HomeTest test, List<String> chosen) {
+        List<Choice> results = new ArrayList<>();
+        results.add(new Choice("", texts.of("note.not-tested"), false));
+        for (Tested.Result result : Tested.Result.values()) {
+            String value = test.token() + "=" + result.token();
+            results.add(new Choice(value, words.text("tested.result." + result.token()), chosen.contains(value)));
+        }
+        return new TestChoices(
+                test.token(), words.knowledge().endUse().tests().get(test).name(), results);
     }
 
     /** The signs of a sense; those of the nose stand open, as they are noted most, and any with a tick. */

@@ -8,6 +8,7 @@ import heapwright.pile.Entry;
 import heapwright.pile.Ingredient;
 import heapwright.pile.Measured;
 import heapwright.pile.Pile;
+import heapwright.report.CourseText;
 import heapwright.report.Words;
 import heapwright.web.view.CourseView.Dot;
 import heapwright.web.view.CourseView.Event;
@@ -203,6 +204,7 @@ public final class CourseViews {
         if (!entry.added().isEmpty()) {
             done.add(words.text("why.added", added(entry)));
         }
+        done.addAll(new CourseText(words).tests(entry));
         LocalDate date = entry.date();
         return new Row(
                 date.toString(),

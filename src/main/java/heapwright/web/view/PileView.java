@@ -64,6 +64,7 @@ public record PileView(
      * @param typed what was typed, by field; kept when something is wrong with it
      * @param signs what can be noticed, by sense
      * @param actions what can be done
+     * @param tests home tests and how they may come out
      * @param units units of amounts
      * @param temperatureUnit the unit of temperatures
      * @param materials names that can be picked
@@ -73,6 +74,7 @@ public record PileView(
             Map<String, String> typed,
             List<SignsView> signs,
             List<Choice> actions,
+            List<TestChoices> tests,
             List<Choice> units,
             String temperatureUnit,
             List<String> materials,
@@ -82,6 +84,9 @@ public record PileView(
             return typed.getOrDefault(field, "");
         }
     }
+
+    /** A home test and how it may come out. */
+    public record TestChoices(String id, String name, List<Choice> results) {}
 
     /** What one sense can notice: its id and name, whether it stands open, the signs to tick. */
     public record SignsView(String id, String name, boolean open, List<Choice> signs) {}

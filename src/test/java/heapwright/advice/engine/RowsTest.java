@@ -224,6 +224,7 @@ class RowsTest {
                         k.usualDoses(),
                         k.keepOuts(),
                         k.sanitation(),
+                        k.endUse(),
                         List.of(row),
                         k.weights()));
     }

@@ -1,0 +1,66 @@
+package heapwright.process.use;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import heapwright.advice.TestPile;
+import heapwright.pile.Pile;
+import heapwright.pile.PileReader;
+import heapwright.pile.ReadResult;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("How much compost there is")
+class LeftTest {
+
+    private static Left left(String fields) {
+        String document = "{\"heapwright\":\"pile/1\",\"asOf\":\"2027-05-02\",\"built\":\"2026-08-20\"" + fields + "}";
+        ReadResult read =
+                new PileReader(TestPile.KNOWLEDGE.vocabulary()).read("x", document.getBytes(StandardCharsets.UTF_8));
+        Pile pile = ((ReadResult.Accepted) read).value();
+        return Left.of(pile, TestPile.KNOWLEDGE);
+    }
+
+    private static final String HEAP = ",\"container\":{\"kind\":\"open-heap\",\"length\":{\"value\":1,\"unit\":\"m\"},"
+            + "\"width\":{\"value\":1,\"unit\":\"m\"},\"height\":{\"value\":1,\"unit\":\"m\"}}";
+
+    @Test
+    @DisplayName("is what the tape says where the height was measured since (arithmetic)")
+    void measured() {
+        Left left = left(
+                HEAP + ",\"log\":[{\"date\":\"2027-05-01\",\"measured\":{\"height\":{\"value\":40,\"unit\":\"cm\"}}}]");
+        assertEquals(Left.From.MEASURED, left.from());
+        assertEquals(400, left.litres().likely(), 1e-6);
+    }
+
+    /** SASK08: 30 to 50 % of the volume is left of a usual pile. */
+    @Test
+    @DisplayName("is three to five tenths of the size when built, where that was told")
+    void size() {
+        Left left = left(HEAP);
+        assertEquals(Left.From.SIZE, left.from());
+        assertEquals(300, left.litres().low(), 1e-6);
+        assertEquals(500, left.litres().high(), 1e-6);
+    }
+
+    @Test
+    @DisplayName("comes from the recipe where the size is only the room of a bin")
+    void recipe() {
+        Left left = left(
+                ",\"container\":{\"kind\":\"closed-bin\",\"volume\":{\"value\":300,\"unit\":\"L\"}},"
+                        + "\"recipe\":[{\"material\":\"leaves-mixed\",\"amount\":10,\"unit\":\"bucket\"},"
+                        + "{\"material\":\"kitchen-scraps\",\"amount\":40,\"unit\":\"L\"}],"
+                        + "\"log\":[{\"date\":\"2026-10-01\",\"added\":[{\"material\":\"kitchen-scraps\",\"amount\":40,\"unit\":\"L\"}]}]");
+        assertEquals(Left.From.RECIPE, left.from());
+        assertTrue(left.litres().likely() > 20 && left.litres().likely() < 120, left.toString());
+    }
+
+    @Test
+    @DisplayName("is called assumed where nothing was told, and of a worm bin is little")
+    void assumed() {
+        assertEquals(Left.From.ASSUMED, left("").from());
+        assertTrue(left(",\"container\":{\"kind\":\"worm-bin\"}").litres().high()
+                < left("").litres().low());
+    }
+}
