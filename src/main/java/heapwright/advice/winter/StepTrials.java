@@ -21,12 +21,12 @@ public final class StepTrials implements Effects {
     /** Several steps may be the same to the model, as all that turn the pile are. */
     private final Map<Treatment.Treated, Gain> same = new HashMap<>();
 
-    private final Comparison comparison;
+    /** By the days looked at: run when the first step is tried. */
+    private final Map<Integer, Comparison> alone = new HashMap<>();
 
     /** Steps on a pile. */
     public StepTrials(PileNow now) {
         this.now = now;
-        this.comparison = now.alone(now.window(), PileNow.SAMPLES_A_WAY);
         this.treatment = new Treatment(now.state(), now.sky().airC(0));
     }
 
@@ -36,13 +36,18 @@ public final class StepTrials implements Effects {
                 remedy, r -> canTry(r, doses) ? Optional.of(gain(Map.of(r, doses))) : Optional.empty());
     }
 
+    private Comparison comparison() {
+        return alone.computeIfAbsent(now.window(), days -> now.alone(days, PileNow.SAMPLES_A_WAY));
+    }
+
     private Gain gain(Map<Remedy, List<DoseAmount>> steps) {
-        return same.computeIfAbsent(treatment.of(steps), t -> comparison.gain(comparison.with(t.start(), t.events())));
+        return same.computeIfAbsent(
+                treatment.of(steps), t -> comparison().gain(comparison().with(t.start(), t.events())));
     }
 
     private Ensemble treated(Map<Remedy, List<DoseAmount>> steps) {
         Treatment.Treated treated = treatment.of(steps);
-        return comparison.with(treated.start(), treated.events());
+        return comparison().with(treated.start(), treated.events());
     }
 
     /** Whether the model is one of this pile: else it can try nothing on it. */
@@ -62,13 +67,13 @@ public final class StepTrials implements Effects {
      * @param steps the steps that the model can try, in the order in which they are done; may be none
      */
     public Trial together(Map<Remedy, List<DoseAmount>> steps) {
-        Ensemble alone = comparison.alone();
+        Ensemble left = comparison().alone();
         Optional<Trial.With> with = Optional.empty();
         if (!steps.isEmpty()) {
             Ensemble other = treated(steps);
-            with = Optional.of(new Trial.With(other.core(), comparison.gain(other), treatment.opensTwice(steps)));
+            with = Optional.of(new Trial.With(other.core(), comparison().gain(other), treatment.opensTwice(steps)));
         }
-        Bands outdoor = alone.bands(Day::outdoorC);
-        return new Trial(now.model(), now.fits(), now.missK(), alone.core(), outdoor, with);
+        Bands outdoor = left.bands(Day::outdoorC);
+        return new Trial(now.model(), now.fits(), now.missK(), left.core(), outdoor, with);
     }
 }
