@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.LongStream;
 
 /** Reads a logger's file and tells it by the day: the warmest and the coolest core of each day, and the mean outside. */
 public final class LoggerReader {
@@ -188,19 +189,21 @@ public final class LoggerReader {
     }
 
     private void gaps(List<Reading> readings) {
-        List<Duration> steps = new ArrayList<>();
-        for (int i = 1; i < readings.size(); i++) {
-            steps.add(Duration.between(readings.get(i - 1).at(), readings.get(i).at()));
+        long[] steps = new long[Math.max(0, readings.size() - 1)];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = Duration.between(
+                            readings.get(i).at(), readings.get(i + 1).at())
+                    .toSeconds();
         }
-        List<Duration> sorted = steps.stream().filter(d -> !d.isZero()).sorted().toList();
-        if (sorted.isEmpty()) {
+        long[] sorted = LongStream.of(steps).filter(s -> s > 0).sorted().toArray();
+        if (sorted.length == 0) {
             return;
         }
-        Duration usual = sorted.get(sorted.size() / 2);
+        long usual = sorted[sorted.length / 2];
         int longest = -1;
-        for (int i = 0; i < steps.size(); i++) {
-            if (steps.get(i).compareTo(usual.multipliedBy(GAP)) > 0) {
-                longest = longest < 0 || steps.get(i).compareTo(steps.get(longest)) > 0 ? i : longest;
+        for (int i = 0; i < steps.length; i++) {
+            if (steps[i] > usual * GAP) {
+                longest = longest < 0 || steps[i] > steps[longest] ? i : longest;
                 tally.add(What.GAP, 0);
             }
         }

@@ -46,6 +46,9 @@ final class Stamps {
         long first = 0;
         long second = 0;
         for (String text : all) {
+            if (beginsWithYear(text)) {
+                continue;
+            }
             Optional<Parts> parts = parts(text).filter(Parts::slashed);
             first = parts.isPresent() ? Math.max(first, parts.get().number(0)) : first;
             second = parts.isPresent() ? Math.max(second, parts.get().number(1)) : second;
@@ -55,6 +58,19 @@ final class Stamps {
                     + " Example: --dates day-first, or --dates month-first");
         }
         return new Stamps(told.zone(), universal, first != 0 && first > 12);
+    }
+
+    /** Whether the first number is longer than a day or month can be: then nothing is open, and most files are so. */
+    private static boolean beginsWithYear(String text) {
+        int begin = 0;
+        while (begin < text.length() && !digit(text.charAt(begin))) {
+            begin++;
+        }
+        int end = begin;
+        while (end < text.length() && digit(text.charAt(end))) {
+            end++;
+        }
+        return end - begin > 2;
     }
 
     /** Which half of the day a time of twelve hours belongs to. */

@@ -94,6 +94,24 @@ class PagesIT {
                 .toList();
     }
 
+    /** What a page shows once it is used: a notice that nothing can be reached, and what is wrong with what was typed. */
+    @Test
+    void whatAPageShowsInUseHasNoBarrier() {
+        try (BrowserContext visitor = chrome.visitor(Chrome.PHONE, ColorScheme.LIGHT, true)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/piles/heap-by-the-birches"));
+            page.locator("#f-core").fill("much");
+            Chrome.button(page, "Keep the note").click();
+            page.locator("#faults").waitFor();
+            assertEquals(List.of(), barriersOf(page));
+            page.locator("#f-core").fill("31");
+            visitor.setOffline(true);
+            Chrome.button(page, "Keep the note").click();
+            page.locator("#offline").waitFor();
+            assertEquals(List.of(), barriersOf(page));
+        }
+    }
+
     @Test
     void theChecksSeeWhatIsWrong() {
         try (BrowserContext visitor = chrome.visitor(Chrome.PHONE, ColorScheme.LIGHT, true)) {

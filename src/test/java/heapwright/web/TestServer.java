@@ -36,6 +36,11 @@ final class TestServer implements AutoCloseable {
         return over(folder, Catalogue.english());
     }
 
+    /** A server whose day the clock tells. */
+    static TestServer over(Path folder, Clock clock) {
+        return over(folder, Catalogue.english(), Patience.USUAL, Bounds.usual(), clock);
+    }
+
     static TestServer over(Path folder, Patience patience) {
         return over(folder, Catalogue.english(), patience);
     }
@@ -53,11 +58,15 @@ final class TestServer implements AutoCloseable {
     }
 
     private static TestServer over(Path folder, Catalogue catalogue, Patience patience, Bounds bounds) {
+        return over(folder, catalogue, patience, bounds, DAY);
+    }
+
+    private static TestServer over(Path folder, Catalogue catalogue, Patience patience, Bounds bounds, Clock clock) {
         // A server in a test tells what a server tells: warnings, and not that it started and stopped.
         Logger.getLogger("").setLevel(Level.WARNING);
         Knowledge knowledge = KnowledgeReader.packed();
         Advisor advisor = Advisor.packed(knowledge);
-        Site site = Site.of(advisor, new Journal(folder, knowledge.vocabulary(), DAY), catalogue, DAY, "test");
+        Site site = Site.of(advisor, new Journal(folder, knowledge.vocabulary(), clock), catalogue, clock, "test");
         return new TestServer(WebServer.start(site, WebOptions.loopback(0), patience, bounds, fault -> {}), site);
     }
 

@@ -40,6 +40,7 @@ final class VisitedPages {
             "/piles/heap-by-the-birches/result",
             "/piles/heap-by-the-birches/why",
             "/piles/heap-by-the-birches/ready",
+            "/piles/heap-by-the-birches/heat",
             "/piles/heap-by-the-birches/notes",
             "/piles/heap-by-the-birches/edit",
             "/open",

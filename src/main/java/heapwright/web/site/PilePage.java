@@ -34,6 +34,9 @@ import java.util.stream.Stream;
 /** One pile: its course, what to do, and the form for noting what was seen and done. */
 final class PilePage {
 
+    /** So many days of the record stand on the page; all of them are a tap away. */
+    private static final int ROWS = 60;
+
     private static final String NOTED = "1";
     private static final List<String> SAID = List.of("corrected", "taken-back", "put-back", "told");
 
@@ -86,7 +89,8 @@ final class PilePage {
                 pile.recipe().stream()
                         .map(i -> Names.shown(site.knowledge(), i.material()))
                         .toList(),
-                new CourseViews(words).view(pile, given.story()),
+                new CourseViews(words).view(pile, given.story()).latest(ROWS),
+                Math.max(0, pile.log().size() - ROWS),
                 advice.headline(),
                 advice.danger(),
                 advice.first().map(AdviceView.StepView::name),

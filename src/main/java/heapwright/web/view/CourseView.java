@@ -44,6 +44,29 @@ public record CourseView(
         Strip strip,
         List<Row> rows) {
 
+    /** The same with the last rows of the table only; the chart stays whole. */
+    public CourseView latest(int most) {
+        return new CourseView(
+                title,
+                description,
+                width,
+                height,
+                left,
+                right,
+                levels,
+                freezing,
+                ticks,
+                band,
+                core,
+                outdoor,
+                coreDots,
+                outdoorDots,
+                events,
+                lanes,
+                strip,
+                rows.subList(Math.max(0, rows.size() - most), rows.size()));
+    }
+
     /** A line across at a height, with its temperature. */
     public record Level(String y, String text) {}
 

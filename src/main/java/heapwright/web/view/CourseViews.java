@@ -201,10 +201,9 @@ public final class CourseViews {
                         words.text("why.not", words.knowledge().signs().get(s).shortName())));
         List<String> done = new ArrayList<>();
         entry.done().forEach(a -> done.add(action(a)));
-        if (!entry.added().isEmpty()) {
-            done.add(words.text("why.added", added(entry)));
-        }
-        done.addAll(new CourseText(words).tests(entry));
+        CourseText text = new CourseText(words);
+        entry.added().forEach(one -> done.add(words.text("why.added", text.added(one))));
+        done.addAll(text.tests(entry));
         LocalDate date = entry.date();
         return new Row(
                 date.toString(),

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param built when it was built, in words
  * @param made what it was built from
  * @param course its course
+ * @param earlier how many rows of it are left out, the earliest
  * @param headline what stands, in a sentence
  * @param danger whether people, animals or buildings are at stake
  * @param first the step to do first, if any
@@ -34,6 +35,7 @@ public record PileView(
         String built,
         List<String> made,
         CourseView course,
+        int earlier,
         String headline,
         boolean danger,
         Optional<String> first,

@@ -66,6 +66,17 @@ class CourseViewsTest {
     }
 
     @Test
+    void aLongRecordShowsItsLatestRowsAndKeepsItsChart() {
+        CourseView course = course(
+                core("2026-10-03", 20) + "," + core("2026-10-10", 40) + "," + core("2026-10-20", 70), Units.METRIC);
+        CourseView latest = course.latest(2);
+        assertEquals(course.rows().subList(1, 3), latest.rows());
+        assertEquals(3, latest.coreDots().size());
+        assertEquals(course, course.latest(3));
+        assertEquals(course, course.latest(9));
+    }
+
+    @Test
     void everyKindOfEventHasItsRow() {
         CourseView course = course(
                 "{\"date\":\"2026-10-05\",\"seen\":[\"smells-sour\"],\"done\":[\"turned-fully\",\"watered\"],"
