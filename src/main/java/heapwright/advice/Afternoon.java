@@ -55,7 +55,7 @@ public record Afternoon(List<Step> jobs) {
     private static boolean joins(Step first, Step step) {
         boolean presses = step.urgency().compareTo(first.urgency()) <= 0
                 || step.urgency() == Urgency.SOON
-                || step.urgency() == Urgency.REST && first.urgency() == Urgency.SOON;
+                || step.urgency() == Urgency.REST && first.urgency() != Urgency.NOW;
         return first.urgency() != Urgency.REST
                 && presses
                 && (first.main().chance() < Grade.LIKELY.from() || step.main().chance() >= Grade.LIKELY.from());

@@ -131,6 +131,9 @@ class AfternoonTest {
         jobs("", Remedy.CURE);
         steps.clear();
         step(Remedy.CHOP_COARSE, Urgency.LATER, 0.9).step(Remedy.CURE, Urgency.REST, 0.9);
-        jobs("", Remedy.CHOP_COARSE);
+        jobs("", Remedy.CHOP_COARSE, Remedy.CURE);
+        steps.clear();
+        step(Remedy.WATCH_FOR_FIRE, Urgency.NOW, 0.9).step(Remedy.CURE, Urgency.REST, 0.9);
+        jobs("", Remedy.WATCH_FOR_FIRE);
     }
 }
