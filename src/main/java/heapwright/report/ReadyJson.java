@@ -125,6 +125,7 @@ public final class ReadyJson {
         date(node, "manureEnds", dates.manureEnds());
         node.put("spreadFrom", dates.spreadFrom().toString());
         node.put("yearKnown", dates.yearKnown().name().toLowerCase(Locale.ROOT));
+        date(node, "spreadOn", dates.spreadOn());
         date(node, "harvestTouchingSoil", dates.harvestTouchingSoil());
         date(node, "harvestOthers", dates.harvestOthers());
     }

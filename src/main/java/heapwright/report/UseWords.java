@@ -224,10 +224,11 @@ public final class UseWords {
                     days.yearKnown() == LocalYear.Known.ASSUMED ? "ready.date.thaw-assumed" : "ready.date.thaw",
                     dates.date(spread)));
         }
-        if (days.harvestTouchingSoil().isPresent() && answer.grade() != Ripeness.NOT_YET) {
+        if (days.harvestTouchingSoil().isPresent()
+                && (days.spreadOn().isPresent() || answer.grade() != Ripeness.NOT_YET)) {
             all.add(words.text(
-                    "ready.date.harvest",
-                    dates.date(spread),
+                    days.spreadOn().isPresent() ? "ready.date.harvest-spread" : "ready.date.harvest",
+                    dates.date(days.spreadOn().orElse(spread)),
                     dates.date(days.harvestTouchingSoil().get()),
                     dates.date(days.harvestOthers().orElseThrow())));
         }

@@ -17,7 +17,9 @@ import java.util.stream.Stream;
  * @param manureEnds end of the least wait for horse manure, where that lies ahead
  * @param spreadFrom the first day when the ground is likely open
  * @param yearKnown where the outdoor temperatures behind that day come from
- * @param harvestTouchingSoil first harvest of what touches the soil if it is spread on that day; only for what counts as raw
+ * @param spreadOn the last day on which it was spread or dug in, where that was noted
+ * @param harvestTouchingSoil first harvest of what touches the soil, from the day it was spread or else that first day; only
+ *     for what counts as raw
  * @param harvestOthers the same of other crops
  */
 public record ReadyDates(
@@ -26,11 +28,13 @@ public record ReadyDates(
         Optional<LocalDate> manureEnds,
         LocalDate spreadFrom,
         LocalYear.Known yearKnown,
+        Optional<LocalDate> spreadOn,
         Optional<LocalDate> harvestTouchingSoil,
         Optional<LocalDate> harvestOthers) {
 
     static ReadyDates of(PileDays days, LocalYear year, boolean raw) {
         LocalDate spread = Thaw.first(year, days.today(), days.limit(Limit.MEAN_COLD_SEASON));
+        LocalDate dugIn = days.spreadOn().orElse(spread);
         Wait manure = year.mean(days.today()) >= days.limit(Limit.MEAN_COLD_SEASON)
                 ? Wait.HORSE_MANURE_SUMMER
                 : Wait.HORSE_MANURE_WINTER;
@@ -42,11 +46,12 @@ public record ReadyDates(
                 days.ends(manure),
                 spread,
                 year.known(),
-                harvest(days, Wait.HARVEST_TOUCHING_SOIL, spread, raw),
-                harvest(days, Wait.HARVEST_OTHERS, spread, raw));
+                days.spreadOn(),
+                harvest(days, Wait.HARVEST_TOUCHING_SOIL, dugIn, raw),
+                harvest(days, Wait.HARVEST_OTHERS, dugIn, raw));
     }
 
-    private static Optional<LocalDate> harvest(PileDays days, Wait wait, LocalDate spread, boolean raw) {
-        return raw ? Optional.of(spread.plusDays(days.wait(wait).days())) : Optional.empty();
+    private static Optional<LocalDate> harvest(PileDays days, Wait wait, LocalDate dugIn, boolean raw) {
+        return raw ? Optional.of(dugIn.plusDays(days.wait(wait).days())) : Optional.empty();
     }
 }

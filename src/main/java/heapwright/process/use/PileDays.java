@@ -8,6 +8,7 @@ import heapwright.knowledge.Sign;
 import heapwright.knowledge.Trait;
 import heapwright.knowledge.Wait;
 import heapwright.knowledge.WaitInfo;
+import heapwright.pile.Action;
 import heapwright.pile.Entry;
 import heapwright.pile.Ingredient;
 import heapwright.pile.Pile;
@@ -104,6 +105,13 @@ public final class PileDays {
 
     private String known(String like, String own) {
         return like.equals(own) ? like : known(like);
+    }
+
+    /** The last day on which it was noted that some of it was spread or dug in. */
+    public Optional<LocalDate> spreadOn() {
+        return log().filter(e -> e.done().contains(Action.SPREAD))
+                .map(Entry::date)
+                .max(Comparator.naturalOrder());
     }
 
     /** The last day on which it was read at work or felt warm. */
