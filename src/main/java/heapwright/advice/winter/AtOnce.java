@@ -23,9 +23,11 @@ public record AtOnce(Factor factor, double kelvin) {
     static final Set<Factor> NO_FAULT = EnumSet.of(Factor.SIZE, Factor.SHELTER, Factor.TIME, Factor.COLD);
 
     private static final Set<Factor> WEATHER_ALONE = EnumSet.of(Factor.TIME, Factor.COLD);
+
     /** Not handling: the model reheats faster than life after a turning. */
     private static final List<Factor> FAULTS =
             List.of(Factor.WATER, Factor.AIR, Factor.NITROGEN, Factor.ACID, Factor.PIECES);
+
     /** Twice the error of such models, K: what a sound pile would lose by it beyond doubt (judgement). */
     private static final double CLEARLY_K = 2 * HeldBack.LEAST_K;
 
