@@ -69,6 +69,7 @@ final class ToldDifferently {
                     e.measured(),
                     shuffled(e.done(), random),
                     shuffled(e.added(), random),
+                    shuffled(e.tested(), random),
                     e.note()));
         }
         log.sort(java.util.Comparator.comparing(Entry::date));
@@ -78,8 +79,15 @@ final class ToldDifferently {
     /** Every amount in two lines: of the recipe, of what was added, of what is at hand. */
     static Pile inTwoLines(Pile pile) {
         List<Entry> log = pile.log().stream()
-                .map(e ->
-                        new Entry(e.date(), e.seen(), e.notSeen(), e.measured(), e.done(), split(e.added()), e.note()))
+                .map(e -> new Entry(
+                        e.date(),
+                        e.seen(),
+                        e.notSeen(),
+                        e.measured(),
+                        e.done(),
+                        split(e.added()),
+                        e.tested(),
+                        e.note()))
                 .toList();
         List<Stock> atHand = pile.atHand().stream()
                 .flatMap(s -> s.available().isEmpty()
@@ -101,7 +109,7 @@ final class ToldDifferently {
         for (Entry e : pile.log()) {
             Measured nothing = Measured.nothing();
             log.add(new Entry(e.date(), List.of(), List.of(), nothing, List.of(), e.added(), ""));
-            log.add(new Entry(e.date(), e.seen(), List.of(), nothing, List.of(), List.of(), e.note()));
+            log.add(new Entry(e.date(), e.seen(), List.of(), nothing, List.of(), List.of(), e.tested(), e.note()));
             log.add(new Entry(e.date(), List.of(), List.of(), e.measured(), List.of(), List.of(), ""));
             log.add(new Entry(e.date(), List.of(), e.notSeen(), nothing, e.done(), List.of(), ""));
         }
