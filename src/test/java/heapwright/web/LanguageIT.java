@@ -52,6 +52,8 @@ class LanguageIT {
             "/piles/heap-by-the-birches",
             "/piles/heap-by-the-birches/notes",
             "/piles/heap-by-the-birches/edit",
+            "/piles/heap-by-the-birches/heat",
+            "/piles/heap-by-the-birches/ready",
             "/open",
             "/knowledge?q=wet",
             "/knowledge/causes/too-wet",
@@ -156,6 +158,13 @@ class LanguageIT {
                 "limits",
                 "materials",
                 "measures",
+                "heat-rules",
+                "heat-equations",
+                "survivors",
+                "home-tests",
+                "uses",
+                "waits",
+                "ripeness",
                 "sources")) {
             collect(tree("/heapwright/tables/" + table + ".json"), texts);
         }
