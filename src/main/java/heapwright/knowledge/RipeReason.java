@@ -14,6 +14,7 @@ public enum RipeReason implements Id {
     FOUL_SMELL,
     HOT_MIDDLE,
     GREENS_STILL_GREEN,
+    STILL_LAYERED,
     FRESH_STUFF,
     TOO_YOUNG,
     WARM_MIDDLE,

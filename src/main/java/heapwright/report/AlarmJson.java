@@ -22,6 +22,12 @@ final class AlarmJson {
         alarm.ifPresent(a -> a.dangers().forEach(d -> danger(dangers.addObject(), d)));
     }
 
+    /** The document while a danger stands: the danger alone. */
+    String alone(ObjectNode root, Alarm alarm) {
+        write(root, Optional.of(alarm));
+        return JsonText.write(root) + "\n";
+    }
+
     private void danger(ObjectNode node, StandingDanger danger) {
         node.put("danger", danger.info().id().id());
         node.put("name", danger.info().name());

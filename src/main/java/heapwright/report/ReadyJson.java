@@ -65,9 +65,7 @@ public final class ReadyJson {
 
     /** The document while a danger stands: the danger alone. */
     public String alarmed(Pile pile, Alarm alarm) {
-        ObjectNode root = root(pile);
-        new AlarmJson(words).write(root, Optional.of(alarm));
-        return JsonText.write(root) + "\n";
+        return new AlarmJson(words).alone(root(pile), alarm);
     }
 
     private ObjectNode root(Pile pile) {

@@ -44,7 +44,7 @@ public final class UseWords {
 
     /** The verdict and how sure it is. */
     public String headline(ReadyAnswer answer) {
-        boolean held = answer.gated() && answer.grade() == Ripeness.NOT_YET;
+        boolean held = answer.held();
         String grade =
                 words.text(held ? "ready.held" : "ready.grade." + answer.grade().id());
         return words.text(
@@ -219,7 +219,7 @@ public final class UseWords {
         days.walnutEnds().ifPresent(d -> all.add(words.text("ready.date.walnut", dates.date(d))));
         days.manureEnds().ifPresent(d -> all.add(words.text("ready.date.manure", dates.date(d))));
         LocalDate spread = days.spreadFrom();
-        if (spread.isAfter(answer.pile().asOf())) {
+        if (answer.grade() != Ripeness.NOT_YET && spread.isAfter(answer.pile().asOf())) {
             all.add(words.text(
                     days.yearKnown() == LocalYear.Known.ASSUMED ? "ready.date.thaw-assumed" : "ready.date.thaw",
                     dates.date(spread)));

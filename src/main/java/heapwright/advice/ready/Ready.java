@@ -32,6 +32,7 @@ public final class Ready {
             RipeReason.FOUL_SMELL,
             RipeReason.HOT_MIDDLE,
             RipeReason.GREENS_STILL_GREEN,
+            RipeReason.STILL_LAYERED,
             RipeReason.FRESH_STUFF,
             RipeReason.TOO_YOUNG);
 
@@ -41,7 +42,8 @@ public final class Ready {
             RipeReason.FERMENT,
             RipeReason.FOUL_SMELL,
             RipeReason.HOT_MIDDLE,
-            RipeReason.GREENS_STILL_GREEN);
+            RipeReason.GREENS_STILL_GREEN,
+            RipeReason.STILL_LAYERED);
 
     private static final int GOOD_POINTS = 4;
     private static final int FAIR_POINTS = 2;
@@ -97,8 +99,8 @@ public final class Ready {
                 sure(odds),
                 standing.stream()
                         .map(this::info)
-                        .sorted(Comparator.comparing((RipeReasonInfo r) -> !r.danger())
-                                .thenComparing(RipeReasonInfo::allows)
+                        .sorted(Comparator.comparing(RipeReasonInfo::allows)
+                                .thenComparing(r -> !r.danger())
                                 .thenComparing(RipeReasonInfo::id))
                         .toList(),
                 odds,

@@ -61,8 +61,8 @@ public record ReadyAnswer(
         return reasons.stream().filter(r -> r.danger() || r.allows() == grade).toList();
     }
 
-    /** Whether a gate holds it back. */
-    public boolean gated() {
-        return reasons.stream().anyMatch(RipeReasonInfo::danger);
+    /** Whether a gate, and not only its ripeness, keeps it from every use. */
+    public boolean held() {
+        return reasons.stream().anyMatch(r -> r.danger() && r.allows() == Ripeness.NOT_YET);
     }
 }

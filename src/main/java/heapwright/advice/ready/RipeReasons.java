@@ -140,6 +140,8 @@ final class RipeReasons {
                         Sign.SMELLS_ALCOHOL);
             case HOT_MIDDLE -> facts.holds(Condition.HOT_CORE) || facts.seen(Sign.CORE_HOT);
             case GREENS_STILL_GREEN -> facts.seen(Sign.GREENS_STILL_GREEN);
+            case STILL_LAYERED ->
+                facts.seen(Sign.LAYERS_INTACT, Sign.MATTED_LEAVES, Sign.MATTED_GRASS) && !facts.seen(Sign.DARK_CRUMBLY);
             case FRESH_STUFF, TOO_YOUNG, STILL_CURING, NEVER_HOT, FAILED_TEST ->
                 days.against(tests).contains(reason);
             case WARM_MIDDLE -> facts.holds(Condition.WARM_CORE) || facts.seen(Sign.CORE_WARM);

@@ -1,7 +1,5 @@
 package heapwright.web.site;
 
-import heapwright.journal.Noting;
-import heapwright.journal.Stored;
 import heapwright.pile.Pile;
 import heapwright.process.sanitation.Fate;
 import heapwright.process.sanitation.HeatLedger;
@@ -17,12 +15,10 @@ import java.util.stream.Stream;
 /** How hot the core of a kept pile was, beside rules and trials. */
 final class HeatPage {
 
-    private final Site site;
     private final Renderer renderer;
     private final Piles piles;
 
     HeatPage(Site site, Renderer renderer) {
-        this.site = site;
         this.renderer = renderer;
         this.piles = new Piles(site, renderer.texts());
     }
@@ -32,20 +28,14 @@ final class HeatPage {
     }
 
     private void show(Context ctx) throws IOException {
-        Stored stored = piles.stored(ctx);
-        Pile pile = Noting.advisedOn(stored.pile(), site.today());
-        String address = Piles.address(stored.id());
-        if (site.desk().advise(pile).alarm().isPresent()) {
-            // A danger comes before all else.
-            ctx.redirect(address + "/result");
-            return;
-        }
-        renderer.page(
+        piles.unlessDanger(
                 ctx,
-                renderer.texts().of("heat.title"),
-                Page.Door.PILES,
-                "heat",
-                view(pile, address, renderer.words(ctx)));
+                (advice, address) -> renderer.page(
+                        ctx,
+                        renderer.texts().of("heat.title"),
+                        Page.Door.PILES,
+                        "heat",
+                        view(advice.pile(), address, renderer.words(ctx))));
     }
 
     private static HeatView view(Pile pile, String address, Words words) {

@@ -1,6 +1,8 @@
 package heapwright.web.site;
 
+import heapwright.advice.Advice;
 import heapwright.journal.Listed;
+import heapwright.journal.Noting;
 import heapwright.journal.Shelf;
 import heapwright.journal.Stored;
 import heapwright.pile.Problem;
@@ -55,6 +57,28 @@ final class Piles {
             return stored;
         }
         throw new Refusal(409, "broken");
+    }
+
+    /** Shows a page of the pile that a request names as it stands today. */
+    @FunctionalInterface
+    interface Shown {
+        void show(Advice advice, String address) throws IOException;
+    }
+
+    /**
+     * Shows it, unless a danger stands: that comes before all else.
+     *
+     * @throws Refusal when there is no such pile, or its file is broken
+     */
+    void unlessDanger(Context ctx, Shown page) throws IOException {
+        Stored stored = stored(ctx);
+        Advice advice = site.desk().advise(Noting.advisedOn(stored.pile(), site.today()));
+        String address = address(stored.id());
+        if (advice.alarm().isPresent()) {
+            ctx.redirect(address + "/result");
+        } else {
+            page.show(advice, address);
+        }
     }
 
     /** The part of a list that its page shows; the address says with which file it begins. */

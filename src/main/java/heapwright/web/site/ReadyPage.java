@@ -4,10 +4,7 @@ import heapwright.advice.Advice;
 import heapwright.advice.ready.Cover;
 import heapwright.advice.ready.Ready;
 import heapwright.advice.ready.ReadyAnswer;
-import heapwright.journal.Noting;
-import heapwright.journal.Stored;
 import heapwright.pile.HomeTest;
-import heapwright.pile.Pile;
 import heapwright.report.UseWords;
 import heapwright.report.Words;
 import heapwright.web.view.ReadyView;
@@ -22,12 +19,10 @@ import java.util.stream.Stream;
 /** Whether the compost of a kept pile is ready, how to test it, how far it goes and when. */
 final class ReadyPage {
 
-    private final Site site;
     private final Renderer renderer;
     private final Piles piles;
 
     ReadyPage(Site site, Renderer renderer) {
-        this.site = site;
         this.renderer = renderer;
         this.piles = new Piles(site, renderer.texts());
     }
@@ -37,21 +32,14 @@ final class ReadyPage {
     }
 
     private void show(Context ctx) throws IOException {
-        Stored stored = piles.stored(ctx);
-        Pile pile = Noting.advisedOn(stored.pile(), site.today());
-        String address = Piles.address(stored.id());
-        Advice advice = site.desk().advise(pile);
-        if (advice.alarm().isPresent()) {
-            // A danger comes before all else.
-            ctx.redirect(address + "/result");
-            return;
-        }
-        renderer.page(
+        piles.unlessDanger(
                 ctx,
-                renderer.texts().of("ready.title"),
-                Page.Door.PILES,
-                "ready",
-                view(advice, address, renderer.words(ctx)));
+                (advice, address) -> renderer.page(
+                        ctx,
+                        renderer.texts().of("ready.title"),
+                        Page.Door.PILES,
+                        "ready",
+                        view(advice, address, renderer.words(ctx))));
     }
 
     private static ReadyView view(Advice advice, String address, Words words) {
