@@ -18,6 +18,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -60,6 +61,7 @@ class SeasonTest {
         assertEquals("rats.json: \"2024-11-04\" is no day of the season, such as 2026-03-20", fault.getMessage());
     }
 
+    @Tag("thorough")
     @Test
     @DisplayName("is never told to turn a pile again that was turned days before, nor twice the same without an amount")
     void repeatsNothing() {

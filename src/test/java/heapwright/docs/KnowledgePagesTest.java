@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
@@ -39,6 +40,7 @@ class KnowledgePagesTest {
                 RuleText.all().stream().map(RuleText::id).sorted().toList());
     }
 
+    @Tag("thorough")
     @Test
     @DisplayName("name every row of evidence and every rule of a checkup somewhere")
     void everyRuleIsShown() {

@@ -22,6 +22,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
@@ -142,6 +143,7 @@ class JournalFaultTest {
      * taken by this same program through a channel of its own, which the system call of Java refuses in another way, so
      * a program of its own holds it.
      */
+    @Tag("thorough")
     @Test
     void notAllThreadsWaitBehindALock() throws Exception {
         Path folder = home.resolve("piles");

@@ -21,6 +21,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -137,6 +138,7 @@ class TwoWritersTest {
         }
     }
 
+    @Tag("thorough")
     @Test
     void aProgramThatIsKilledWhileItSavesLeavesAWholeFile() throws Exception {
         Journal journal = Samples.journal(folder);

@@ -23,6 +23,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -75,6 +76,7 @@ class AnswersTest {
                 "not looked for is no answer");
     }
 
+    @Tag("thorough")
     @ParameterizedTest
     @EnumSource(Sign.class)
     @DisplayName("are outlived by what is done about them later or on that past day, and not by what was done before")

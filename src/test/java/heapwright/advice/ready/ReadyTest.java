@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -58,6 +59,7 @@ class ReadyTest {
     /** What hangs on the use: the checkup holds it back where the pile is wanted for food, and else says the wait with it. */
     private static final Set<RipeReason> BY_USE = EnumSet.of(RipeReason.NO_PROOF_OF_HEAT, RipeReason.WALNUT);
 
+    @Tag("thorough")
     @Test
     @DisplayName("is never no where the checkup says use it")
     void oneStory() {
@@ -82,6 +84,7 @@ class ReadyTest {
         assertEquals(List.of(), apart);
     }
 
+    @Tag("thorough")
     @Test
     @DisplayName("is not made better by good tests where a gate stands")
     void gates() {
