@@ -162,6 +162,13 @@ class ArchitectureTest {
     }
 
     @Test
+    @DisplayName("helps those who write knowledge by the tables, the rules and the cases")
+    void authorKnowsCases() {
+        only("author", "heapwright.casebook..", "heapwright.advice..", "heapwright.pile..", "heapwright.knowledge..")
+                .check(CLASSES);
+    }
+
+    @Test
     @DisplayName("is entered by doors on which nothing inside depends")
     void nothingKnowsDoors() {
         noClasses()

@@ -44,12 +44,13 @@ public record EndUse(
     /** What does not hang together with the other tables. */
     List<String> faults(Knowledge knowledge) {
         List<String> faults = new ArrayList<>();
+        References references = new References(knowledge, faults);
         all("home-tests.json", HomeTest.values(), tests, faults);
         all("waits.json", Wait.values(), waits, faults);
         all("ripeness.json", RipeReason.values(), reasons, faults);
         tests.values().forEach(t -> {
             String where = "home-tests.json " + t.id().token();
-            sources(where, t.sources(), knowledge, faults);
+            references.sources(where, t.sources());
             if (t.allows(Tested.Result.GOOD) != Ripeness.POTS || t.allows(Tested.Result.POOR) == Ripeness.POTS) {
                 faults.add(where + ": a good result must allow pots, and a poor one must not");
             }
@@ -57,20 +58,18 @@ public record EndUse(
         });
         uses.values().forEach(u -> {
             String where = "uses.json " + u.id();
-            sources(where, u.sources(), knowledge, faults);
+            references.sources(where, u.sources());
             inOrder(where, u.low(), u.usual(), faults);
             inOrder(where, u.usual(), u.high(), faults);
         });
         waits.values().forEach(w -> {
             String where = "waits.json " + w.id().id();
-            sources(where, w.sources(), knowledge, faults);
+            references.sources(where, w.sources());
             inOrder(where, w.days(), w.toDays(), faults);
-            w.materials().stream()
-                    .filter(m -> !knowledge.materials().containsKey(m))
-                    .forEach(m -> faults.add(where + ": the material \"" + m + "\" is not in materials.json"));
+            references.materials(where, w.materials());
         });
         reasons.values().forEach(r -> {
-            sources("ripeness.json " + r.id().id(), r.sources(), knowledge, faults);
+            references.sources("ripeness.json " + r.id().id(), r.sources());
             if (r.allows() == Ripeness.POTS) {
                 faults.add("ripeness.json " + r.id().id() + ": a reason that allows everything is none");
             }
@@ -88,14 +87,5 @@ public record EndUse(
         if (low > high) {
             faults.add(where + ": " + low + " stands before " + high);
         }
-    }
-
-    private static void sources(String where, List<String> keys, Knowledge knowledge, List<String> faults) {
-        if (keys.isEmpty()) {
-            faults.add(where + ": names no source");
-        }
-        keys.stream()
-                .filter(k -> !knowledge.sources().containsKey(k))
-                .forEach(k -> faults.add(where + ": source " + k + " is not in sources.json"));
     }
 }

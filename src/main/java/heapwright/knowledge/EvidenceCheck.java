@@ -16,11 +16,13 @@ final class EvidenceCheck {
 
     private final Knowledge knowledge;
     private final List<String> faults = new ArrayList<>();
+    private final References references;
     private final Set<String> ids = new HashSet<>();
     private final Map<Object, String> said = new HashMap<>();
 
     EvidenceCheck(Knowledge knowledge) {
         this.knowledge = knowledge;
+        this.references = new References(knowledge, faults);
     }
 
     List<String> faults() {
@@ -46,9 +48,7 @@ final class EvidenceCheck {
             faults.add(where + ": because is \"" + row.because()
                     + "\", but must be one sentence with a capital and a full stop");
         }
-        if (!knowledge.sources().containsKey(row.source())) {
-            faults.add(where + ": source " + row.source() + " is not in sources.json");
-        }
+        references.sources(where, List.of(row.source()));
         if (row.when() instanceof When.HoldsNot not && not.condition().forEvidence()) {
             faults.add(where + ": " + not.condition().id()
                     + " is a name for several parts, whose absence is not known; name what is meant by a derive rule");

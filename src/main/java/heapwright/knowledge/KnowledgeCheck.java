@@ -22,9 +22,11 @@ final class KnowledgeCheck {
 
     private final Knowledge knowledge;
     private final List<String> faults = new ArrayList<>();
+    private final References references;
 
     KnowledgeCheck(Knowledge knowledge) {
         this.knowledge = knowledge;
+        this.references = new References(knowledge, faults);
     }
 
     List<String> faults() {
@@ -66,13 +68,7 @@ final class KnowledgeCheck {
     }
 
     private void sources(String where, Collection<String> keys) {
-        if (keys == null || keys.isEmpty()) {
-            faults.add(where + ": names no source");
-            return;
-        }
-        keys.stream()
-                .filter(k -> !knowledge.sources().containsKey(k))
-                .forEach(k -> faults.add(where + ": source " + k + " is not in sources.json"));
+        references.sources(where, keys);
     }
 
     private void danger(DangerInfo danger) {
@@ -97,11 +93,7 @@ final class KnowledgeCheck {
     private void remedy(RemedyInfo remedy) {
         String where = "remedies.json " + remedy.id().id();
         sources(where, remedy.sources());
-        remedy.ways().stream()
-                .flatMap(w -> w.stuff().stream())
-                .filter(id -> !knowledge.materials().containsKey(id))
-                .forEach(id ->
-                        faults.add(where + ": stuff names the material \"" + id + "\", which materials.json lacks"));
+        remedy.ways().forEach(w -> references.materials(where, w.stuff()));
         for (Remedy other : remedy.undoes()) {
             if (!knowledge.remedies().get(other).undoes().contains(remedy.id())) {
                 faults.add(where + ": undoes " + other.id() + ", but " + other.id() + " does not name it back");

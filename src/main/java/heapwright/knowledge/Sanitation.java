@@ -34,23 +34,23 @@ public record Sanitation(
     /** What does not hang together with the other tables. */
     List<String> faults(Knowledge knowledge) {
         List<String> faults = new ArrayList<>();
+        References references = new References(knowledge, faults);
         rules.values().forEach(r -> {
-            sources("heat-rules.json " + r.id(), r.sources(), knowledge, faults);
+            references.sources("heat-rules.json " + r.id(), r.sources());
             if (r.needs().isEmpty()) {
                 faults.add("heat-rules.json " + r.id() + ": needs nothing");
             }
         });
-        equations.values().forEach(e -> sources("heat-equations.json " + e.id(), e.sources(), knowledge, faults));
-        survivors.values().forEach(s -> survivor(s, knowledge, faults));
+        equations.values().forEach(e -> references.sources("heat-equations.json " + e.id(), e.sources()));
+        survivors.values().forEach(s -> survivor(s, references, faults));
         return faults;
     }
 
-    private static void survivor(Survivor s, Knowledge knowledge, List<String> faults) {
+    private static void survivor(Survivor s, References references, List<String> faults) {
         String where = "survivors.json " + s.id();
-        sources(where, s.trials().stream().map(Survivor.Trial::source).toList(), knowledge, faults);
-        s.materials().stream()
-                .filter(m -> !knowledge.materials().containsKey(m))
-                .forEach(m -> faults.add(where + ": the material \"" + m + "\" is not in materials.json"));
+        references.sources(
+                where, s.trials().stream().map(Survivor.Trial::source).toList());
+        references.materials(where, s.materials());
         if (s.needs().isPresent() != (s.fate() == Survivor.Fate.HEAT)) {
             faults.add(where + ": needs belongs to those that heat kills, and to all of them");
         }
@@ -63,14 +63,5 @@ public record Sanitation(
                 faults.add(where + ": a trial says that it survived the heat that is said to kill it");
             }
         });
-    }
-
-    private static void sources(String where, List<String> keys, Knowledge knowledge, List<String> faults) {
-        if (keys.isEmpty()) {
-            faults.add(where + ": names no source");
-        }
-        keys.stream()
-                .filter(k -> !knowledge.sources().containsKey(k))
-                .forEach(k -> faults.add(where + ": source " + k + " is not in sources.json"));
     }
 }

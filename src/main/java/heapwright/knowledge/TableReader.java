@@ -27,18 +27,19 @@ final class TableReader {
      *
      * @param file the file's name, for messages
      * @param name the table's name
+     * @param faults takes what does not fit in a row, a line each
      * @throws RowFault when the text is no such table
      * @throws IOException when it cannot be read
      */
-    List<Row> rows(String file, String name, InputStream in) throws IOException {
+    List<Row> rows(String file, String name, InputStream in, List<String> faults) throws IOException {
         try (JsonParser parser = factory.createParser(in)) {
             parser.nextToken();
-            Object root = value(parser, file, "");
+            Object root = new Reading(parser, file, faults).value("");
             if (parser.nextToken() != null) {
                 throw new RowFault(file + ", line " + line(parser) + ": found more after the end of the table");
             }
             if (root instanceof Row table) {
-                return table.as(t -> rows(t, name));
+                return rows(table, name, faults);
             }
             throw new RowFault(file + ": found no object. Example: {\"" + name + "\": [ … ]}");
         } catch (JsonProcessingException e) {
@@ -47,51 +48,65 @@ final class TableReader {
         }
     }
 
-    private static List<Row> rows(Row table, String name) {
+    private static List<Row> rows(Row table, String name, List<String> faults) {
+        int before = faults.size();
+        List<?> items = table.as(t -> t.items(name));
+        if (faults.size() > before) {
+            // Of a table that is not one nothing else is told.
+            String first = faults.get(before);
+            faults.subList(before, faults.size()).clear();
+            throw new RowFault(first);
+        }
         List<Row> rows = new ArrayList<>();
-        for (Object row : table.items(name)) {
-            if (!(row instanceof Row object)) {
-                throw table.fault(name, "something else than an object in the list", "objects", "");
+        for (Object item : items) {
+            if (item instanceof Row row) {
+                rows.add(row);
+            } else {
+                faults.add(table.fault(name, "something else than an object in the list", "objects", "")
+                        .getMessage());
             }
-            rows.add(object);
         }
         return rows;
     }
 
-    /** The value at the parser's token; null stands for a JSON null. */
-    private static Object value(JsonParser parser, String file, String pointer) throws IOException {
-        JsonToken token = parser.currentToken();
-        return switch (token == null ? JsonToken.NOT_AVAILABLE : token) {
-            case START_OBJECT -> row(parser, file, pointer);
-            case START_ARRAY -> list(parser, file, pointer);
-            case VALUE_STRING -> parser.getText();
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> parser.getDoubleValue();
-            case VALUE_TRUE -> true;
-            case VALUE_FALSE -> false;
-            default -> null;
-        };
-    }
+    /** One reading of one file. */
+    private record Reading(JsonParser parser, String file, List<String> faults) {
 
-    private static Row row(JsonParser parser, String file, String pointer) throws IOException {
-        Row.Place place = new Row.Place(file, line(parser), pointer);
-        Map<String, Object> fields = new LinkedHashMap<>();
-        while (parser.nextToken() != JsonToken.END_OBJECT) {
-            String name = parser.currentName();
-            parser.nextToken();
-            Object value = value(parser, file, pointer + "/" + name);
-            if (value != null) {
-                fields.put(name, value);
+        /** The value at the parser's token; null stands for a JSON null. */
+        Object value(String pointer) throws IOException {
+            JsonToken token = parser.currentToken();
+            return switch (token == null ? JsonToken.NOT_AVAILABLE : token) {
+                case START_OBJECT -> row(pointer);
+                case START_ARRAY -> list(pointer);
+                case VALUE_STRING -> parser.getText();
+                case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> parser.getDoubleValue();
+                case VALUE_TRUE -> true;
+                case VALUE_FALSE -> false;
+                default -> null;
+            };
+        }
+
+        private Row row(String pointer) throws IOException {
+            Row.Place place = new Row.Place(file, line(parser), pointer);
+            Map<String, Object> fields = new LinkedHashMap<>();
+            while (parser.nextToken() != JsonToken.END_OBJECT) {
+                String name = parser.currentName();
+                parser.nextToken();
+                Object value = value(pointer + "/" + name);
+                if (value != null) {
+                    fields.put(name, value);
+                }
             }
+            return new Row(place, fields, faults);
         }
-        return new Row(place, fields);
-    }
 
-    private static List<Object> list(JsonParser parser, String file, String pointer) throws IOException {
-        List<Object> items = new ArrayList<>();
-        while (parser.nextToken() != JsonToken.END_ARRAY) {
-            items.add(value(parser, file, pointer + "/" + items.size()));
+        private List<Object> list(String pointer) throws IOException {
+            List<Object> items = new ArrayList<>();
+            while (parser.nextToken() != JsonToken.END_ARRAY) {
+                items.add(value(pointer + "/" + items.size()));
+            }
+            return items;
         }
-        return items;
     }
 
     private static int line(JsonParser parser) {

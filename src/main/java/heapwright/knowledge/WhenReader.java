@@ -2,7 +2,6 @@ package heapwright.knowledge;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads what a row of evidence waits for: an object that names exactly one kind of thing. */
@@ -48,8 +47,9 @@ final class WhenReader {
                         row.severalIfAny("failed", remedies).map(When.Failed::new))
                 .flatMap(Optional::stream)
                 .toList();
-        if (named.size() != 1) {
-            String found = KINDS.stream().filter(row::has).collect(Collectors.joining(" and "));
+        List<String> told = KINDS.stream().filter(row::has).toList();
+        if (told.size() != 1) {
+            String found = String.join(" and ", told);
             throw row.fault(
                     "",
                     found.isEmpty() ? "none of the kinds" : found,
@@ -57,7 +57,8 @@ final class WhenReader {
                             + "; name a condition of several parts by a derive rule",
                     "{\"seen\": [\"smells-sour\"]}");
         }
-        return named.get(0);
+        // Nothing where the one that is told has a fault, which is noted.
+        return named.isEmpty() ? null : named.get(0);
     }
 
     private When.Placed placed(Reading reading, Row row) {

@@ -68,9 +68,34 @@ class KnowledgeReaderTest {
                             return t.replaceFirst(Pattern.quote(there), Matcher.quoteReplacement(instead));
                         }))
                         .read());
-        assertEquals(1, fault.faults().size(), fault.getMessage());
+        // A misspelt field is both missing and one too many.
+        assertEquals(
+                instead.contains("mett") || instead.contains("\"b\"") ? 2 : 1,
+                fault.faults().size(),
+                fault.getMessage());
         String told = fault.faults().get(0);
         assertTrue(told.matches("(?s)signs\\.json, line [0-9]+.*") && told.contains(message), told);
+    }
+
+    @Test
+    @DisplayName("tells every fault of one row, with the nearest name")
+    void oneRow() {
+        KnowledgeFault fault = assertThrows(
+                KnowledgeFault.class,
+                () -> new KnowledgeReader(name -> changed(
+                                name,
+                                "limits.json",
+                                t -> t.replaceFirst(
+                                        "(?s)\"value\": [0-9.]+,\\s+\"unit\": \"%\",\\s+\"lowest\"",
+                                        "\"value\": 1e999, \"unit\": 7, \"lowst\"")))
+                        .read());
+        List<String> told = fault.faults();
+        assertEquals(4, told.size(), fault.getMessage());
+        assertTrue(told.get(0).contains("/value: found a number too large"), told.get(0));
+        assertTrue(told.get(1).contains("/unit: found 7.0"), told.get(1));
+        assertTrue(told.get(2).contains("/lowest: found nothing"), told.get(2));
+        assertTrue(told.get(3).contains("/lowst: found a field of this name"), told.get(3));
+        assertTrue(told.get(3).endsWith("Did you mean \"lowest\"?"), told.get(3));
     }
 
     @Test
@@ -78,7 +103,7 @@ class KnowledgeReaderTest {
     void together() {
         KnowledgeFault fault =
                 assertThrows(KnowledgeFault.class, () -> new KnowledgeReader(KnowledgeReaderTest::threeBroken).read());
-        assertEquals(4, fault.faults().size(), fault.getMessage());
+        assertEquals(20, fault.faults().size(), fault.getMessage());
         assertAll(
                 () -> assertEquals(
                         "causes.json: the table is missing", fault.faults().get(0)),
@@ -86,7 +111,7 @@ class KnowledgeReaderTest {
                         "remedies.json: no rows under \"remedies\"",
                         fault.faults().get(1)),
                 () -> assertTrue(fault.faults().get(2).contains("/limits/0/id"), fault.getMessage()),
-                () -> assertTrue(fault.faults().get(3).contains("/limits/1/id"), fault.getMessage()));
+                () -> assertTrue(fault.faults().get(11).contains("/limits/1/id"), fault.getMessage()));
     }
 
     @Test

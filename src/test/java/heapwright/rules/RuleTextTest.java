@@ -1,46 +1,98 @@
 package heapwright.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import heapwright.knowledge.Condition;
+import heapwright.author.RuleCheck;
+import heapwright.author.RuleFile;
+import heapwright.knowledge.KnowledgeReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.function.Predicate;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("The text of the rules")
 class RuleTextTest {
 
-    private static final int MOST_LINES = 300;
+    private static final Set<String> SOURCES =
+            KnowledgeReader.packed().sources().keySet();
 
-    private static final Set<String> IMPORTS =
-            Set.of("heapwright.advice.fact.*", "heapwright.knowledge.*", "heapwright.pile.Action");
+    /** Invented: no rule of ours. */
+    private static final String RULES = """
+            package heapwright.rules.derive;
 
-    /** The passes that know degrees. */
-    private static final Set<String> SOFT = Set.of("derive", "weigh");
+            import heapwright.advice.fact.*;
+            import heapwright.knowledge.*;
 
-    /** Days and turns are counted. */
-    private static final Set<String> HARD_EDGES = Set.of("DERIVE-216");
+            // When it is soggy, then the state is named: wet.
+            rule "wet: it is soggy"
+                @id( "DERIVE-998" )
+                @strength( "strong" )
+                @evidence( "judgement" )
+                @source( "JUDGEMENT" )
+                @rationale( "Soggy stuff holds free water." )
+                agenda-group "derive"
+            when
+                Seen( sign == Sign.SOGGY )
+            then
+                insert( new Holds( Condition.WET ) );
+            end
+            """;
 
-    private static final Pattern FIGURE = Pattern.compile("(?<![\\w$])\\d");
+    @Test
+    @DisplayName("keeps the house rules and names only what there is")
+    void shipped() {
+        List<String> faults = new ArrayList<>();
+        List<RuleFile> files = RuleFile.below(Path.of("rules"), faults);
+        assertTrue(files.size() > 40, "only " + files.size() + " files");
+        faults.addAll(new RuleCheck(SOURCES).faults(files));
+        assertEquals("", String.join("\n", faults));
+    }
 
-    private static final Pattern SENTENCE_INSIDE = Pattern.compile("[.!?] \\p{Lu}");
+    @Test
+    @DisplayName("is at peace with a rule like the others")
+    void plain() {
+        assertEquals(List.of(), faults("derive/water.drl", RULES));
+    }
 
-    private final List<DrlFile> files = DrlFile.all();
-    private final List<DrlRule> rules = DrlFile.allRules();
+    @ParameterizedTest
+    @DisplayName("is refused with its place, what was found and what is allowed")
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            package heapwright.rules.derive; | package heapwright.rules.guard; | derive/water.drl, line 1: the package is not that of its folder
+            import heapwright.knowledge.*;   | import java.net.*;              | found "import java.net.*;". Allowed: imports of
+            wet: it is soggy                 | wet and soggy                   | line 7, "wet and soggy": its name is not "problem: answer"
+            // When it is soggy, then        | // It is soggy, so              | the line above it does not say what it does
+            @id( "DERIVE-998" )              | @id( "GUARD-998" )              | @id: found "GUARD-998". Allowed: its pass and a number
+            @id( "DERIVE-998" )              | ``                              | @id is missing
+            @strength( "strong" )            | @strength( "stong" )            | @strength: found "stong". Allowed: one of slight, fair, strong, decisive. Did you mean "strong"?
+            @evidence( "judgement" )         | @evidence( "guess" )            | @evidence: found "guess". Allowed: one of measured,
+            @source( "JUDGEMENT" )           | @source( "JUDGMENT" )           | @source: found "JUDGMENT". Allowed: a key of sources.json. Did you mean "JUDGEMENT"?
+            free water.                      | free water                      | Allowed: the mechanism in one sentence
+            free water.                      | free water. It does.            | Allowed: the mechanism in one sentence
+            agenda-group "derive"            | agenda-group "guard"            | does not run in the pass of its folder
+            Sign.SOGGY                       | Sign.SOGY                       | found Sign.SOGY. Allowed: one of the 138 constants of Sign. Did you mean "Sign.SOGGY"?
+            Condition.WET )                  | Condition.WETT )                | found Condition.WETT.
+            sign == Sign.SOGGY               | sign == Sign.SOGGY, daysAgo < 3 | found a figure. Allowed: limits
+            sign == Sign.SOGGY               | sign.id() == "soggy"            | found a text in quotes
+            insert( new Holds(               | update( new Holds(              | found "update", by which rules come to depend on order
+            insert( new Holds(               | insert( some( new Holds(        | after then. Allowed: only insert.
+            new Holds( Condition.WET )       | new Speaks( $row )              | in weigh, and only there, rows of evidence are joined
+            Seen( sign == Sign.SOGGY )       | HoldsNot( condition == Condition.DRY ) | must be one for evidence alone
+            Seen( sign == Sign.SOGGY )       | Holds( condition == Condition.SLIMY_AFTER_FAT ) | which is a name for evidence alone
+            Seen( sign == Sign.SOGGY )       | Reads( reading == Reading.MOISTURE, surelyAbove( $edge ) ) | weighs a quantity at a sharp edge
+            Seen( sign == Sign.SOGGY )       | Placed( reading == Reading.PH, side == Side.SURELY_ABOVE, limit == Limit.FREEZING ) | nothing compares ph with freezing
+            """)
+    void refused(String there, String instead, String message) {
+        assertTrue(RULES.contains(there), there);
+        List<String> faults = faults("derive/water.drl", RULES.replace(there, instead));
+        assertTrue(faults.stream().anyMatch(f -> f.contains(message)), message + " is not in " + faults);
+        assertTrue(faults.stream().allMatch(f -> f.startsWith("derive/water.drl")), faults.toString());
+    }
 
     @ParameterizedTest(name = "has no {0}")
     @ValueSource(
@@ -63,188 +115,51 @@ class RuleTextTest {
                 "drools"
             })
     @DisplayName("has no construct that makes rules depend on order or state")
-    void noForbiddenConstruct(String construct) {
-        Pattern word = Pattern.compile("(?<![\\w-])" + Pattern.quote(construct) + "(?![\\w-])");
-        holds(files, f -> !word.matcher(f.logic()).find(), f -> f.path().toString());
+    void forbidden(String construct) {
+        List<String> faults = faults("derive/water.drl", RULES.replace("when\n", "    " + construct + "\nwhen\n"));
+        assertTrue(faults.stream().anyMatch(f -> f.contains("found \"" + construct + "\"")), faults.toString());
     }
 
     @Test
-    @DisplayName("imports facts, names of the knowledge and actions, and nothing else")
-    void imports() {
-        holds(
-                files,
-                f -> f.text()
-                        .lines()
-                        .filter(l -> l.startsWith("import "))
-                        .allMatch(l -> IMPORTS.contains(l.substring("import ".length(), l.length() - 1))),
-                f -> f.path().toString());
-    }
-
-    @Test
-    @DisplayName("holds no figures: limits come in as facts")
-    void noBareFigures() {
-        holds(files, f -> !FIGURE.matcher(f.logic()).find(), f -> f.path().toString());
-    }
-
-    @Test
-    @DisplayName("holds no strings in conditions and consequences")
-    void noStrings() {
-        holds(files, f -> !f.logic().contains("\""), f -> f.path().toString());
-    }
-
-    @Test
-    @DisplayName("weighs quantities at soft edges, but for the gates of danger")
-    void softEdges() {
-        Pattern hard = Pattern.compile("Reads\\([^\\n]*(?:surely|likely)(?:Above|Below)");
-        holds(
-                rules,
-                r -> !SOFT.contains(r.folder())
-                        || r.file().endsWith(Path.of("derive", "danger.drl"))
-                        || HARD_EDGES.contains(r.id())
-                        || !hard.matcher(r.body()).find(),
-                DrlRule::where);
-    }
-
-    @Test
-    @DisplayName("speaks of degrees only in the passes that know them")
-    void degrees() {
-        holds(
-                files,
-                f -> SOFT.contains(f.folder()) || !f.logic().contains("Placed("),
-                f -> f.path().toString());
-    }
-
-    @Test
-    @DisplayName("asks what does not hold, and which danger stands, only in names that nothing but evidence reads")
-    void lateNames() {
-        Set<String> forEvidence = Arrays.stream(Condition.values())
-                .filter(Condition::forEvidence)
-                .map(Enum::name)
-                .collect(Collectors.toSet());
-        Pattern late = Pattern.compile("\\b(?:HoldsNot|Stands)\\( ");
-        Pattern named = Pattern.compile("new Holds\\( Condition\\.(\\w+) \\)");
-        holds(
-                rules,
-                r -> !r.folder().equals("derive")
-                        || !late.matcher(r.body()).find()
-                        || named.matcher(r.consequence()).results().allMatch(m -> forEvidence.contains(m.group(1))),
-                DrlRule::where);
-        holds(
-                rules,
-                r -> r.folder().equals("derive")
-                        || r.folder().equals("weigh")
-                        || !r.body().contains("HoldsNot( "),
-                DrlRule::where);
-        Pattern read = Pattern.compile("condition [^)]*?Condition\\.(\\w+)");
-        holds(
-                rules,
-                r -> read.matcher(r.body()).results().noneMatch(m -> forEvidence.contains(m.group(1))),
-                DrlRule::where);
-    }
-
-    @Test
-    @DisplayName("joins rows of evidence in the weigh pass and weighs nothing else there")
-    void weighOnlyJoins() {
-        holds(rules, r -> r.folder().equals("weigh") == r.consequence().contains("new Speaks( $row )"), DrlRule::where);
-    }
-
-    @Test
-    @DisplayName("stands in files of at most 300 lines")
-    void shortFiles() {
-        holds(files, f -> f.lines() <= MOST_LINES, f -> f.path() + " has " + f.lines());
-    }
-
-    @Test
-    @DisplayName("belongs to the package of its folder")
-    void packageOfFolder() {
-        holds(
-                files,
-                f -> f.text().startsWith("package heapwright.rules." + f.folder() + ";"),
-                f -> f.path().toString());
-    }
-
-    @Test
-    @DisplayName("reads as rules from end to end")
-    void everyRuleIsSeen() {
-        for (DrlFile file : files) {
-            long begun = file.text().lines().filter(l -> l.startsWith("rule ")).count();
-            assertEquals(begun, file.rules().size(), file.path().toString());
-        }
-        assertFalse(rules.isEmpty());
-    }
-
-    @ParameterizedTest(name = "says {0} in every rule")
-    @ValueSource(strings = {"id", "strength", "evidence", "source", "rationale"})
-    @DisplayName("says what every rule must say of itself")
-    void metadata(String key) {
-        holds(rules, r -> r.meta(key).filter(v -> !v.isBlank()).isPresent(), DrlRule::where);
-    }
-
-    @Test
-    @DisplayName("runs every rule in the pass of its folder")
-    void agendaGroup() {
-        holds(rules, r -> r.body().contains("agenda-group \"" + r.folder() + "\""), DrlRule::where);
-    }
-
-    @Test
-    @DisplayName("starts every rule's id with its pass")
-    void idOfPass() {
-        holds(
-                rules,
-                r -> r.id().matches(r.folder().toUpperCase(Locale.ROOT) + "-[1-9]\\d{2,3}"),
-                r -> r.where() + " is " + r.id());
+    @DisplayName("has no degrees where only yes and no are known, and no late names outside of derive")
+    void otherPasses() {
+        String guard = RULES.replace("derive", "guard").replace("DERIVE", "GUARD");
+        assertEquals(List.of(), faults("guard/water.drl", guard));
+        assertTrue(faults(
+                        "guard/water.drl",
+                        guard.replace(
+                                "Seen( sign == Sign.SOGGY )",
+                                "Placed( reading == Reading.PH, side == Side.SURELY_ABOVE, limit == Limit.PH_AMMONIA )"))
+                .get(0)
+                .contains("found Placed, which has a degree"));
+        assertTrue(faults(
+                        "guard/water.drl",
+                        guard.replace("Seen( sign == Sign.SOGGY )", "HoldsNot( condition == Condition.DRY )"))
+                .get(0)
+                .contains("found HoldsNot"));
     }
 
     @Test
     @DisplayName("uses every id once")
-    void idsAreUnique() {
-        Set<String> seen = new HashSet<>();
-        holds(rules, r -> seen.add(r.id()), r -> r.where() + " repeats " + r.id());
+    void twice() {
+        String again = RULES + "\n" + RULES.substring(RULES.indexOf("// When"));
+        assertTrue(faults("derive/water.drl", again).toString().contains("which derive/water.drl, line 7"));
     }
 
     @Test
-    @DisplayName("names every rule as a problem and its answer")
-    void names() {
-        holds(rules, r -> r.name().matches("[^:]+: \\S.*"), DrlRule::where);
+    @DisplayName("reads as rules from end to end, in files that are read at one sitting")
+    void wholeFiles() {
+        assertTrue(faults("derive/water.drl", RULES.replace("\nend\n", "\n"))
+                .toString()
+                .contains("1 rules begin and 0 can be read to their end"));
+        assertTrue(
+                faults("derive/water.drl", RULES + "\n".repeat(300)).toString().contains("Allowed: 300"));
+        assertTrue(faults("derive/water.drl", RULES.replace("then\n    insert", "    insert"))
+                .toString()
+                .contains("says nothing after a line then"));
     }
 
-    @Test
-    @DisplayName("says above every rule what it does when")
-    void whenThen() {
-        holds(rules, r -> r.above().matches("// When .+, then .+\\."), r -> r.where() + ": " + r.above());
-    }
-
-    @Test
-    @DisplayName("gives the mechanism in one sentence with a full stop")
-    void rationale() {
-        holds(
-                rules,
-                r -> {
-                    String rationale = r.meta("rationale").orElse("");
-                    return rationale.matches("[\\p{Lu}\\d].*\\.")
-                            && !SENTENCE_INSIDE.matcher(rationale).find();
-                },
-                r -> r.where() + ": " + r.meta("rationale").orElse(""));
-    }
-
-    @Test
-    @DisplayName("only inserts in consequences")
-    void onlyInserts() {
-        holds(
-                rules,
-                r -> r.consequence()
-                        .lines()
-                        .skip(2)
-                        .map(String::strip)
-                        .filter(l -> !l.isEmpty())
-                        .allMatch(l -> l.matches("insert\\( new \\w+\\(.*\\) \\);")),
-                DrlRule::where);
-    }
-
-    private static <T> void holds(List<T> all, Predicate<T> rule, Function<T, String> told) {
-        List<String> broken = new ArrayList<>();
-        Stream<T> against = all.stream().filter(rule.negate());
-        against.map(told).forEach(broken::add);
-        assertEquals("", broken.stream().collect(Collectors.joining("\n")), "where it does not hold");
+    private static List<String> faults(String name, String text) {
+        return new RuleCheck(SOURCES).faults(List.of(RuleFile.of(name, text)));
     }
 }

@@ -10,6 +10,8 @@ import heapwright.advice.engine.Pass;
 import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.engine.Rulebook;
 import heapwright.advice.fact.Fixture;
+import heapwright.author.RuleFile;
+import heapwright.author.WrittenRule;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.Condition;
@@ -25,6 +27,7 @@ import heapwright.knowledge.When;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -40,16 +43,22 @@ import org.junit.jupiter.api.Test;
 @DisplayName("The compiled rules")
 class RulebookTest {
 
+    private static final List<RuleFile> RULES = RuleFile.below(Path.of("rules"), new ArrayList<>());
+
     private final List<RuleInfo> loaded = Rulebook.packed().rules();
     private final Knowledge knowledge = KnowledgeReader.packed();
-    private final String logic = DrlFile.allLogic();
+    private final String logic = RULES.stream().map(RuleFile::logic).collect(Collectors.joining("\n"));
 
     @Test
     @DisplayName("are as many as the rules in the text, with the same ids")
     void nothingIsLost() {
         assertFalse(loaded.isEmpty());
         assertEquals(
-                DrlFile.allRules().stream().map(DrlRule::id).sorted().toList(),
+                RULES.stream()
+                        .flatMap(f -> f.rules().stream())
+                        .map(WrittenRule::id)
+                        .sorted()
+                        .toList(),
                 loaded.stream().map(RuleInfo::id).sorted().toList());
     }
 
@@ -107,8 +116,9 @@ class RulebookTest {
     void alreadyIn() {
         List<String> unproposed = knowledge.keepOuts().values().stream()
                 .filter(KeepOutInfo::nothingForkedThrough)
-                .filter(k -> DrlFile.allRules().stream()
-                        .noneMatch(r -> r.folder().equals("remedy")
+                .filter(k -> RULES.stream()
+                        .flatMap(f -> f.rules().stream())
+                        .noneMatch(r -> r.pass().equals("remedy")
                                 && r.body().contains("KeepOutClass." + k.id().name() + ",")
                                 && r.consequence()
                                         .contains("Remedy."

@@ -1,0 +1,101 @@
+package heapwright.knowledge;
+
+import heapwright.pile.Closest;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A folder laid out like {@code rules/}: tables in {@code tables}, rows of evidence in {@code evidence}. Only plain files
+ * in it are read, none that a link leads to outside, and none that is larger than any table could be.
+ */
+public final class KnowledgeFolder implements KnowledgeReader.Shelf {
+
+    /** Ten times the largest table, bytes. */
+    public static final int LARGEST = 4 << 20;
+
+    private static final String TABLES = "tables";
+    private static final String EVIDENCE = "evidence";
+    private static final String JSON = ".json";
+
+    private final Path folder;
+
+    /** @param folder a folder that is there */
+    public KnowledgeFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    @Override
+    public InputStream open(String name) throws IOException {
+        Path file = folder.resolve(shown(name));
+        return Files.exists(file) || Files.isSymbolicLink(file) ? new ByteArrayInputStream(bytes(file)) : null;
+    }
+
+    /** Where a table stands in such a folder, from its name. */
+    public static String shown(String name) {
+        return name.startsWith(EVIDENCE + "/") ? name : TABLES + "/" + name;
+    }
+
+    /**
+     * What a file of this folder holds.
+     *
+     * @throws IOException when it is no plain file of this folder, or too large
+     */
+    public byte[] bytes(Path file) throws IOException {
+        if (!file.toRealPath().startsWith(folder.toRealPath())) {
+            throw new IOException("it leads out of the folder, and nothing outside is read");
+        }
+        if (!Files.isRegularFile(file)) {
+            throw new IOException("it is no plain file");
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(LARGEST + 1);
+            if (bytes.length > LARGEST) {
+                throw new IOException("it is larger than " + (LARGEST >> 20) + " MiB, which no table needs");
+            }
+            return bytes;
+        }
+    }
+
+    /**
+     * Files among the tables and the evidence that nothing reads, a line each.
+     *
+     * @param allowed the names of the tables that may be there
+     */
+    public List<String> strays(List<String> allowed) {
+        Set<String> names = allowed.stream().map(KnowledgeFolder::shown).collect(Collectors.toSet());
+        List<String> strays = new ArrayList<>();
+        for (String part : List.of(TABLES, EVIDENCE)) {
+            for (Path file : files(folder.resolve(part))) {
+                String name = part + "/" + file.getFileName();
+                if (name.endsWith(JSON) && !names.contains(name)) {
+                    strays.add(name + ": found a table of this name. Allowed: the names of the shipped ones."
+                            + Closest.to(name, names)
+                                    .map(near -> " Did you mean \"" + near + "\"?")
+                                    .orElse(" Example: \"tables/materials.json\"."));
+                }
+            }
+        }
+        return strays;
+    }
+
+    /** The files in a folder, in order of name; none where it cannot be listed. */
+    static List<Path> files(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.sorted(Comparator.comparing(Path::toString)).toList();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+}
