@@ -6,6 +6,7 @@ import heapwright.knowledge.Inspection;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeFolder;
 import heapwright.knowledge.KnowledgeReader;
+import heapwright.knowledge.LocalKnowledge;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -13,15 +14,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Looks through tables, rows of evidence and the text of rules, and tells everything that it finds at once. */
 public final class Check {
-
-    /** The table that a fault begins with, by the name under which the reader knows it. */
-    private static final Pattern TABLE = Pattern.compile("^(?!evidence/|tables/)[a-z-]+\\.json\\b");
 
     private final Knowledge shipped;
     private final List<RuleInfo> rules;
@@ -71,12 +68,20 @@ public final class Check {
         return report(inspection, faults, files, count, named);
     }
 
+    /**
+     * Looks through what a place adds to what is shipped.
+     *
+     * @param folder a folder that is there
+     * @param named as above
+     */
+    public CheckReport ofLocal(Path folder, Collection<String> named) {
+        return report(LocalKnowledge.inspect(folder, shipped), List.of(), List.of(), 0, named);
+    }
+
     private CheckReport report(
             Inspection inspection, List<String> more, List<RuleFile> files, int count, Collection<String> named) {
-        List<String> faults = Stream.concat(inspection.faults().stream(), more.stream())
-                .map(fault -> TABLE.matcher(fault).replaceFirst("tables/$0"))
-                .distinct()
-                .toList();
+        List<String> faults =
+                Stream.concat(inspection.faults().stream(), more.stream()).toList();
         List<String> looks = faults.isEmpty()
                 ? inspection.knowledge().map(k -> looks(k, files, named)).orElse(List.of())
                 : List.of();

@@ -41,6 +41,9 @@ final class AuditCommand implements Callable<Integer> {
     private OutputOptions output;
 
     @Mixin
+    private LocalOption local;
+
+    @Mixin
     private Length length;
 
     @Option(names = "--table", description = "Write only the numbers, as a plain table.")
@@ -59,6 +62,7 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workshop.take(local);
         if (ownRatio != null && !(ownRatio > 0 && Double.isFinite(ownRatio))) {
             throw new UsageFault(
                     "heapwright: --my-ratio " + ownRatio + ": a C:N is a number above 0. Example: --my-ratio 33");

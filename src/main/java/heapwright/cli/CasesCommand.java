@@ -88,6 +88,9 @@ final class CasesCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output;
 
+    @Mixin
+    private LocalOption local;
+
     CasesCommand(Terminal terminal, Workshop workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
@@ -95,6 +98,7 @@ final class CasesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workshop.take(local);
         for (Path folder : folders) {
             if (!Files.isDirectory(folder)) {
                 throw new UsageFault("heapwright: there is no folder \"" + folder

@@ -22,7 +22,12 @@ import picocli.CommandLine.Parameters;
         description = "Looks through the tables, rows of evidence and rules of a folder and tells every fault at once,"
                 + " with its place and what is allowed. Ends with 2 where there are faults.",
         footerHeading = "%nExamples:%n",
-        footer = {"  heapwright check", "  heapwright check rules", "  heapwright check --cases cases rules"})
+        footer = {
+            "  heapwright check",
+            "  heapwright check rules",
+            "  heapwright check --cases cases rules",
+            "  heapwright check --knowledge my-place"
+        })
 final class CheckCommand implements Callable<Integer> {
 
     static final String NAME = "check";
@@ -40,6 +45,12 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--cases", paramLabel = "FOLDER", description = "Count sources as used that these cases name.")
     private Path cases;
 
+    @Option(
+            names = "--knowledge",
+            paramLabel = "DIR",
+            description = "Look through what this folder adds to what is shipped.")
+    private Path local;
+
     @Option(names = "--json", description = "Write the answer as JSON.")
     private boolean json;
 
@@ -50,9 +61,16 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (folder != null && local != null) {
+            throw new UsageFault(
+                    "heapwright: give a folder like rules/ or --knowledge with one that adds to what is shipped,"
+                            + " not both. Example: heapwright check --knowledge my-place");
+        }
         Check check = new Check(workshop.knowledge(), workshop.advisor().rules());
         List<String> named = named();
-        CheckReport report = folder == null ? check.ofShipped(named) : check.of(Folders.there(folder, "rules"), named);
+        CheckReport report = local != null
+                ? check.ofLocal(Folders.there(local, "--knowledge my-place"), named)
+                : folder == null ? check.ofShipped(named) : check.of(Folders.there(folder, "rules"), named);
         terminal.out().print(json ? json(report) : page(report));
         return report.faults().isEmpty() ? Program.OK : Program.BAD_INPUT;
     }

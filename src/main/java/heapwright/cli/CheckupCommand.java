@@ -48,6 +48,9 @@ final class CheckupCommand implements Callable<Integer> {
     private OutputOptions output;
 
     @Mixin
+    private LocalOption local;
+
+    @Mixin
     private Length length;
 
     @Option(names = "--trace", description = "Show every rule that fired, on what and with what result.")
@@ -68,6 +71,7 @@ final class CheckupCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        workshop.take(local);
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);

@@ -49,6 +49,9 @@ final class ExplainCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output;
 
+    @Mixin
+    private LocalOption local;
+
     ExplainCommand(Terminal terminal, Workshop workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
@@ -56,6 +59,7 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workshop.take(local);
         Words words = new Words(workshop.knowledge(), output.catalogue(), output.units);
         ExplainText explain = new ExplainText(words, workshop.advisor().rules());
         List<Told> all = explain.of(id);

@@ -35,6 +35,9 @@ final class MaterialsCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output;
 
+    @Mixin
+    private LocalOption local;
+
     MaterialsCommand(Terminal terminal, Workshop workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
@@ -42,6 +45,7 @@ final class MaterialsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workshop.take(local);
         List<Material> found = workshop.knowledge().materials().values().stream()
                 .filter(this::fits)
                 .toList();

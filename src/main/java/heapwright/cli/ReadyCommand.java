@@ -37,6 +37,9 @@ final class ReadyCommand implements Callable<Integer> {
     private OutputOptions output;
 
     @Mixin
+    private LocalOption local;
+
+    @Mixin
     private Length length;
 
     ReadyCommand(Terminal terminal, Workshop workshop) {
@@ -46,6 +49,7 @@ final class ReadyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workshop.take(local);
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);

@@ -36,6 +36,9 @@ final class SanitiseCommand implements Callable<Integer> {
     private OutputOptions output;
 
     @Mixin
+    private LocalOption local;
+
+    @Mixin
     private Length length;
 
     SanitiseCommand(Terminal terminal, Workshop workshop) {
@@ -45,6 +48,7 @@ final class SanitiseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workshop.take(local);
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);

@@ -38,6 +38,9 @@ final class WhyCommand implements Callable<Integer> {
     private OutputOptions output;
 
     @Mixin
+    private LocalOption local;
+
+    @Mixin
     private Length length;
 
     @Option(names = "--chart", paramLabel = "FILE.svg", description = "Draw the course as a picture in this file too.")
@@ -50,6 +53,7 @@ final class WhyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workshop.take(local);
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);

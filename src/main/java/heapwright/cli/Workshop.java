@@ -57,6 +57,14 @@ final class Workshop {
         return loaded(knowledge);
     }
 
+    /** From now on with what a place adds, if it adds anything. */
+    void take(LocalOption local) {
+        if (local.folder != null) {
+            knowledge = CompletableFuture.completedFuture(local.over(knowledge()));
+            advisor = null;
+        }
+    }
+
     /** What audits recipes; it needs no other rules. */
     Auditor auditor() {
         return new Auditor(knowledge(), new Inference(this::rules, knowledge()), watch(), new MixtureCalculator());

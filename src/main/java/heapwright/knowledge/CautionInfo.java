@@ -15,6 +15,7 @@ import java.util.function.UnaryOperator;
  * @param severity how much is at stake
  * @param fits on which piles and days it is worth saying
  * @param localRules whose rules come first, if any may exist
+ * @param localNote what a person wrote of the rules of their own place, also among the local rules
  * @param sources keys of sources
  * @param known how it is known
  */
@@ -26,8 +27,25 @@ public record CautionInfo(
         Severity severity,
         Fits fits,
         Optional<String> localRules,
+        Optional<String> localNote,
         List<String> sources,
         Known known) {
+
+    /** The same with a note on the rules of a place, which is told before what else is said of local rules. */
+    CautionInfo noted(String note) {
+        return new CautionInfo(
+                id,
+                title,
+                text,
+                why,
+                severity,
+                fits,
+                Optional.of(localRules.map(rules -> note + " " + rules).orElse(note)),
+                Optional.of(localNote.map(other -> other + " " + note).orElse(note)),
+                sources,
+                known);
+    }
+
     /** The same with its sentences put another way; ids, names and figures stay. */
     CautionInfo reworded(UnaryOperator<String> wording) {
         return new CautionInfo(
@@ -38,6 +56,7 @@ public record CautionInfo(
                 severity,
                 fits,
                 localRules.map(wording),
+                localNote,
                 sources,
                 known);
     }

@@ -14,14 +14,20 @@ final class EvidenceCheck {
     private static final Pattern SENTENCE = Pattern.compile("[\\p{Lu}\\d].*\\.");
     private static final Pattern SECOND_SENTENCE = Pattern.compile("[.!?] \\p{Lu}");
 
+    /** What the ids of shipped rows begin with. */
+    static final String SHIPPED = "WEIGH";
+
     private final Knowledge knowledge;
+    private final String prefixes;
     private final List<String> faults = new ArrayList<>();
     private final References references;
     private final Set<String> ids = new HashSet<>();
     private final Map<Object, String> said = new HashMap<>();
 
-    EvidenceCheck(Knowledge knowledge) {
+    /** @param prefixes what the ids may begin with, as alternatives of a pattern */
+    EvidenceCheck(Knowledge knowledge, String prefixes) {
         this.knowledge = knowledge;
+        this.prefixes = prefixes;
         this.references = new References(knowledge, faults);
     }
 
@@ -32,8 +38,9 @@ final class EvidenceCheck {
 
     private void row(Evidence row) {
         String where = "evidence/" + row.cause().id() + ".json " + row.id();
-        if (!row.id().matches("WEIGH-[1-9]\\d{2,3}(-" + row.cause().id() + ")?")) {
-            faults.add(where + ": an id is WEIGH- and a number of three or four digits, with -"
+        if (!row.id().matches("(" + prefixes + ")-[1-9]\\d{2,3}(-" + row.cause().id() + ")?")) {
+            faults.add(where + ": an id is " + prefixes.replace("|", "- or ")
+                    + "- and a number of three or four digits, with -"
                     + row.cause().id() + " behind it where several causes share the number");
         }
         if (!ids.add(row.id())) {

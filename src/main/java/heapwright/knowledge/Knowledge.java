@@ -102,6 +102,35 @@ public record Knowledge(
         return with(others, weights);
     }
 
+    /** The same knowledge with other tables of those that a place may add to. */
+    Knowledge with(Added added) {
+        return new Knowledge(
+                signs,
+                causes,
+                dangers,
+                remedies,
+                added.cautions(),
+                added.limits(),
+                added.materials(),
+                added.measures(),
+                added.sources(),
+                usualDoses,
+                keepOuts,
+                sanitation,
+                endUse,
+                added.evidence(),
+                weights);
+    }
+
+    /** The tables that a place may add to, with what it adds. */
+    record Added(
+            Map<Caution, CautionInfo> cautions,
+            Map<Limit, LimitInfo> limits,
+            Map<String, Material> materials,
+            Map<String, MeasureInfo> measures,
+            Map<String, SourceInfo> sources,
+            List<Evidence> evidence) {}
+
     /** The same knowledge with other weights of evidence: it shows what a fit to other cases would make of it. */
     public Knowledge weighing(Weights others) {
         return with(evidence, others);

@@ -21,11 +21,18 @@ final class KnowledgeCheck {
     private static final double CARBON_HIGH = 60;
 
     private final Knowledge knowledge;
+    private final String ids;
     private final List<String> faults = new ArrayList<>();
     private final References references;
 
     KnowledgeCheck(Knowledge knowledge) {
+        this(knowledge, EvidenceCheck.SHIPPED);
+    }
+
+    /** @param ids what the ids of rows of evidence begin with */
+    KnowledgeCheck(Knowledge knowledge, String ids) {
         this.knowledge = knowledge;
+        this.ids = ids;
         this.references = new References(knowledge, faults);
     }
 
@@ -47,7 +54,8 @@ final class KnowledgeCheck {
             }
         });
         knowledge.cautions().values().forEach(c -> sources("cautions.json " + c.id().id(), c.sources()));
-        knowledge.measures().values().forEach(m -> sources("measures.json " + m.id(), m.sources()));
+        knowledge.measures().values().forEach(this::measure);
+        measureNames();
         knowledge.dangers().values().forEach(this::danger);
         knowledge.remedies().values().forEach(this::remedy);
         knowledge.limits().values().forEach(this::limit);
@@ -55,7 +63,7 @@ final class KnowledgeCheck {
         knowledge.materials().values().forEach(this::material);
         faults.addAll(knowledge.sanitation().faults(knowledge));
         faults.addAll(knowledge.endUse().faults(knowledge));
-        faults.addAll(new EvidenceCheck(knowledge).faults());
+        faults.addAll(new EvidenceCheck(knowledge, ids).faults());
         return List.copyOf(faults);
     }
 
@@ -69,6 +77,33 @@ final class KnowledgeCheck {
 
     private void sources(String where, Collection<String> keys) {
         references.sources(where, keys);
+    }
+
+    private void measure(MeasureInfo measure) {
+        String where = "measures.json " + measure.id();
+        sources(where, measure.sources());
+        if (!(measure.litres() > 0)) {
+            faults.add(where + ": holds " + measure.litres() + " litres. Allowed: more than 0. Example: 10.");
+        }
+        measure.kilograms().ifPresent(kg -> {
+            if (!(kg > 0)) {
+                faults.add(where + ": weighs " + kg + " kg. Allowed: more than 0. Example: 12.");
+            }
+        });
+    }
+
+    private void measureNames() {
+        Map<String, String> owner = new HashMap<>();
+        for (MeasureInfo m : knowledge.measures().values()) {
+            List<String> names = new ArrayList<>(m.aliases());
+            names.addAll(List.of(m.id(), m.name().one(), m.name().many()));
+            for (String name : names) {
+                String before = owner.put(name, m.id());
+                if (before != null && !before.equals(m.id())) {
+                    faults.add("measures.json " + m.id() + ": the name \"" + name + "\" is that of " + before + " too");
+                }
+            }
+        }
     }
 
     private void danger(DangerInfo danger) {
@@ -138,7 +173,8 @@ final class KnowledgeCheck {
             for (String name : names) {
                 String before = owner.put(MaterialNames.plain(name), m.id());
                 if (before != null && !before.equals(m.id())) {
-                    faults.add("materials.json: \"" + name + "\" names both " + before + " and " + m.id());
+                    faults.add(
+                            "materials.json " + m.id() + ": the name \"" + name + "\" is that of " + before + " too");
                 }
             }
         }

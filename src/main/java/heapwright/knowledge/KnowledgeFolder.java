@@ -4,12 +4,14 @@ import heapwright.pile.Closest;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -25,6 +27,8 @@ public final class KnowledgeFolder implements KnowledgeReader.Shelf {
     private static final String TABLES = "tables";
     private static final String EVIDENCE = "evidence";
     private static final String JSON = ".json";
+    private static final String RULES = ".drl";
+    private static final Pattern READ_BY_PEOPLE = Pattern.compile(".*\\.(md|txt)");
 
     private final Path folder;
 
@@ -87,14 +91,58 @@ public final class KnowledgeFolder implements KnowledgeReader.Shelf {
         return strays;
     }
 
-    /** The files in a folder, in order of name; none where it cannot be listed. */
-    static List<Path> files(Path folder) {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
+    /**
+     * Whatever is in the folder that is no data to be added, a line each.
+     *
+     * @param tables the tables that may be there; beside them rows of evidence on any cause
+     */
+    List<String> foreign(List<String> tables) {
+        List<String> foreign = new ArrayList<>();
+        for (Path entry : files(folder)) {
+            String name = entry.getFileName().toString();
+            if (!List.of(TABLES, EVIDENCE).contains(name)
+                    && !READ_BY_PEOPLE.matcher(name).matches()) {
+                foreign.add(refused(name, "the folders tables and evidence, and texts for people (.md, .txt)"));
+            }
         }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.sorted(Comparator.comparing(Path::toString)).toList();
-        } catch (IOException e) {
+        Set<String> allowed = tables.stream().map(KnowledgeFolder::shown).collect(Collectors.toSet());
+        for (Cause cause : Cause.values()) {
+            allowed.add(EVIDENCE + "/" + cause.id() + JSON);
+        }
+        for (String part : List.of(TABLES, EVIDENCE)) {
+            for (Path entry : files(folder.resolve(part))) {
+                String name = part + "/" + entry.getFileName();
+                if (!allowed.contains(name) && !READ_BY_PEOPLE.matcher(name).matches()) {
+                    foreign.add(refused(
+                                    name,
+                                    part.equals(EVIDENCE)
+                                            ? "rows of evidence on a cause. Example: \"evidence/too-wet.json\""
+                                            : String.join(", ", tables))
+                            + Closest.to(name, allowed)
+                                    .map(near -> " Did you mean \"" + near + "\"?")
+                                    .orElse(""));
+                }
+            }
+        }
+        return foreign;
+    }
+
+    private static String refused(String name, String allowed) {
+        return name + ": found "
+                + (name.endsWith(RULES) ? "rules; local knowledge is data alone, and rules need a build" : "this")
+                + ". Allowed: " + allowed + ".";
+    }
+
+    /** The files in a folder, in order of name; none where it cannot be listed or lies elsewhere. */
+    private List<Path> files(Path part) {
+        try {
+            if (!Files.isDirectory(part) || !part.toRealPath().startsWith(folder.toRealPath())) {
+                return List.of();
+            }
+            try (Stream<Path> files = Files.list(part)) {
+                return files.sorted(Comparator.comparing(Path::toString)).toList();
+            }
+        } catch (IOException | UncheckedIOException e) {
             return List.of();
         }
     }

@@ -116,7 +116,7 @@ public final class KnowledgeReader {
     }
 
     /** A fault between tables with its line; nothing where it only follows from another fault. */
-    private static Optional<String> placed(String fault, TableShelf tables) {
+    static Optional<String> placed(String fault, TableShelf tables) {
         boolean follows = tables.broken().stream()
                 .map(place -> place.substring(place.indexOf(' ') + 1))
                 .anyMatch(id -> !id.isEmpty() && (fault.contains("\"" + id + "\"") || fault.contains(" " + id + ":")));

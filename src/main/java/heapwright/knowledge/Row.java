@@ -65,6 +65,10 @@ final class Row {
 
     String text(String name) {
         String text = needed(name, String.class, "text in double quotes", "\"a few plain words\"");
+        if (text != null && text.chars().anyMatch(Character::isISOControl)) {
+            // It would be written to a terminal as it is.
+            faults.add(message(name, "a control character", "letters, figures and signs that can be seen", ""));
+        }
         return text == null ? "" : text;
     }
 

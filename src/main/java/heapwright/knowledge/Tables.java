@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Makes records of the rows of the tables: the one place that says which fields each table has. */
@@ -129,6 +130,7 @@ final class Tables {
                         "fits",
                         f -> new CautionInfo.Fits(f.several("onlyIf", conditions), f.several("neverIf", conditions))),
                 row.textIfAny("localRules"),
+                Optional.empty(),
                 row.texts("sources"),
                 known(row));
     }

@@ -50,8 +50,7 @@ public final class AlarmText {
                 .map(c -> words.knowledge().cautions().get(c))
                 .sorted(Comparator.comparing(CautionInfo::severity))
                 .limit(JobText.CARE)
-                .forEach(c -> page.paragraph(
-                        0, INDENT, "- " + words.word("severity", c.severity()) + ": " + Words.withoutStop(c.title())));
+                .forEach(c -> page.paragraph(0, INDENT, "- " + words.caution(c)));
     }
 
     /** The same without the headline. */

@@ -174,8 +174,7 @@ public final class FirstPage {
         List<CautionInfo> care = jobs.care(work, advice);
         if (!care.isEmpty()) {
             page.heading(words.text("section.careful"));
-            care.forEach(c -> page.paragraph(
-                    0, INDENT, "- " + words.word("severity", c.severity()) + ": " + Words.withoutStop(c.title())));
+            care.forEach(c -> page.paragraph(0, INDENT, "- " + words.caution(c)));
         }
         page.blank();
         Step first = work.jobs().get(0);

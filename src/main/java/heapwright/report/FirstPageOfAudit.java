@@ -99,9 +99,6 @@ public final class FirstPageOfAudit {
             return;
         }
         page.heading(words.text("section.careful"));
-        care.stream()
-                .limit(Math.max(dangers, most))
-                .forEach(c -> page.paragraph(
-                        0, INDENT, "- " + words.word("severity", c.severity()) + ": " + Words.withoutStop(c.title())));
+        care.stream().limit(Math.max(dangers, most)).forEach(c -> page.paragraph(0, INDENT, "- " + words.caution(c)));
     }
 }

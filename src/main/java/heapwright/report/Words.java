@@ -15,6 +15,7 @@ import heapwright.advice.fact.Seen;
 import heapwright.advice.fact.WentIn;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Caution;
+import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.Id;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Limit;
@@ -256,6 +257,12 @@ public final class Words {
 
     private String dated(String statement, int daysAgo) {
         return daysAgo == 0 ? text("fact.seen", statement) : text("fact.seen-days", statement, daysAgo);
+    }
+
+    /** A caution in one line: how much is at stake, what it is, and what a person noted of the rules of their place. */
+    String caution(CautionInfo info) {
+        String told = word("severity", info.severity()) + ": " + withoutStop(info.title());
+        return info.localNote().map(note -> told + ". " + note).orElse(told);
     }
 
     /** A sentence without its full stop, to stand inside another. */
