@@ -1,2 +1,2 @@
-/** For those who write tables, rows and rules: what is at fault in them, told before any build. */
+/** For those who write tables, rows and rules: what is at fault in them and what a change would do, before any build. */
 package heapwright.author;

@@ -93,6 +93,17 @@ public final class Casebook {
         return Files.isDirectory(whole.resolve(UNFITTED)) || within(whole);
     }
 
+    /**
+     * Those of some cases because of which something may be changed.
+     *
+     * @param cases cases with their files below the folder
+     */
+    public static List<Case> open(List<Case> cases, Path folder) {
+        return within(folder.toAbsolutePath().normalize())
+                ? List.of()
+                : cases.stream().filter(c -> !within(Path.of(c.file()))).toList();
+    }
+
     private static boolean within(Path folder) {
         for (Path part : folder) {
             if (part.endsWith(UNFITTED)) {

@@ -116,6 +116,7 @@ public final class Program {
         commands.put(RulesCommand.NAME, () -> new RulesCommand(terminal, workshop));
         commands.put(ExplainCommand.NAME, () -> new ExplainCommand(terminal, workshop));
         commands.put(CheckCommand.NAME, () -> new CheckCommand(terminal, workshop));
+        commands.put(TryCommand.NAME, () -> new TryCommand(terminal, workshop));
         commands.put(ServeCommand.NAME, () -> new ServeCommand(terminal, workshop));
         return commands;
     }

@@ -33,8 +33,12 @@ final class Workshop {
         switch (command) {
             case CheckupCommand.NAME, WhyCommand.NAME, AskCommand.NAME -> begin(Pass.checkup());
             case AuditCommand.NAME -> begin(EnumSet.of(Pass.AUDIT));
-            case ServeCommand.NAME, CasesCommand.NAME, RulesCommand.NAME, ExplainCommand.NAME, CheckCommand.NAME ->
-                begin(EnumSet.allOf(Pass.class));
+            case ServeCommand.NAME,
+                    CasesCommand.NAME,
+                    RulesCommand.NAME,
+                    ExplainCommand.NAME,
+                    CheckCommand.NAME,
+                    TryCommand.NAME -> begin(EnumSet.allOf(Pass.class));
             case OutlookCommand.NAME, SanitiseCommand.NAME -> {
                 gate = beside("rules", () -> Rulebook.packed(Pass.gate()));
                 knowledge = beside("tables", KnowledgeReader::packed);

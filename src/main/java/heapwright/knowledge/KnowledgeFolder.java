@@ -37,6 +37,30 @@ public final class KnowledgeFolder implements KnowledgeReader.Shelf {
         this.folder = folder;
     }
 
+    /**
+     * What a person names: a folder laid out like {@code rules/}, or one table by its file name.
+     *
+     * @param named a file or folder that is there
+     */
+    public static KnowledgeReader.Shelf shelf(Path named) {
+        if (Files.isDirectory(named)) {
+            return new KnowledgeFolder(named);
+        }
+        Path file = named.toAbsolutePath();
+        return name -> Path.of(name).getFileName().equals(file.getFileName())
+                ? new ByteArrayInputStream(new KnowledgeFolder(file.getParent()).bytes(file))
+                : null;
+    }
+
+    /** Whether there are rules among what a person names, in it or in a folder of it. */
+    public static boolean hasRules(Path named) {
+        try (Stream<Path> files = Files.walk(named, 2)) {
+            return files.anyMatch(file -> file.toString().endsWith(RULES));
+        } catch (IOException | UncheckedIOException e) {
+            return false;
+        }
+    }
+
     @Override
     public InputStream open(String name) throws IOException {
         Path file = folder.resolve(shown(name));
