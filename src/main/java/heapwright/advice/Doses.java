@@ -14,6 +14,7 @@ import heapwright.pile.Pile;
 import heapwright.process.dose.DoseAmount;
 import heapwright.process.dose.DoseCalculator;
 import heapwright.process.dose.DoseContext;
+import heapwright.process.dose.Given;
 import heapwright.process.dose.Limits;
 import heapwright.process.dose.PileStock;
 import heapwright.process.dose.Shape;
@@ -55,12 +56,14 @@ final class Doses implements Function<Remedy, List<DoseAmount>> {
         knowledge
                 .limits()
                 .forEach((limit, info) -> limits.put(limit, pile.limits().getOrDefault(limit.id(), info.value())));
-        PileStock stock = Stocktaking.of(pile, materials, calculator);
+        Limits given = new Limits(limits);
+        PileStock stock = Stocktaking.of(pile, materials, calculator)
+                .watered(Given.of(pile, materials).fertiliserWaterLitres(given));
         PileStock felt = felt(readings)
                 .map(r -> stock.atMoisture(Band.around(r.low(), r.likely(), r.high()), Basis.REPORTED))
                 .orElse(stock);
         Shape shape = Shape.of(pile.container(), felt.volumeM3().likely());
-        this.context = DoseContext.of(pile, felt, shape, new Limits(limits), materials, coldSeason);
+        this.context = DoseContext.of(pile, felt, shape, given, materials, coldSeason);
     }
 
     private static Optional<Reads> felt(List<Reads> readings) {

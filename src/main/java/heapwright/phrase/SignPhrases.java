@@ -26,11 +26,21 @@ public final class SignPhrases {
             "a", "an", "the", "it", "its", "is", "are", "was", "be", "has", "have", "had", "been", "of", "in", "on",
             "at", "to", "and", "there", "some", "very", "quite", "rather", "bit", "little", "too", "pile", "heap",
             "like", "does", "do", "any", "feels", "looks", "seems", "s", "it's", "that's", "there's", "i", "we", "my",
-            "our", "still", "now", "really", "more", "anymore", "longer");
+            "our", "still", "now", "really", "more", "anymore", "longer", "with", "gone");
 
     private static final Set<String> DENY = Set.of(
             "not", "no", "isn't", "isnt", "doesn't", "doesnt", "don't", "dont", "without", "hasn't", "haven't",
-            "wasn't", "aren't", "never", "none", "nobody", "nothing", "gone", "stopped");
+            "wasn't", "aren't", "never", "none", "nobody", "nothing", "stopped");
+
+    /** "It has gone sour" says that it is sour; "the smell has gone" that it is not. */
+    private static final Pattern GONE_AT_THE_END = Pattern.compile("^(.+) gone(?: (?:now|away|again|at last))?$");
+
+    /** What sounds like a no and is none: "nothing but slime", "no end of flies". */
+    private static final Pattern SOUNDS_LIKE_NO = Pattern.compile(
+            "\\b(?:nothing but|not only|not just|no end of|no doubt|never stops|doesn't stop|won't stop|can't stop)\\b");
+
+    /** One word for what people call a smell. */
+    private static final Set<String> REEKS = Set.of("pong", "whiff", "stink", "reek", "stench", "odour");
 
     /** What is left of "nothing", "nobody is hurt" and "I don't know": there is nothing to note. */
     private static final Set<String> NO_WORD =
@@ -44,9 +54,7 @@ public final class SignPhrases {
             Set.of("bad", "smell"),
             Set.of("foul", "smell"),
             Set.of("smell", "all"),
-            Set.of("smell", "anyth"),
-            Set.of("odour"),
-            Set.of("stink"));
+            Set.of("smell", "anyth"));
 
     private final List<Named> named = new ArrayList<>();
     private final List<Sign> smells;
@@ -84,7 +92,9 @@ public final class SignPhrases {
         if (!exact.isEmpty()) {
             return new Heard(said.strip(), exact, false, false);
         }
-        List<String> words = words(said);
+        List<String> words = words(GONE_AT_THE_END
+                .matcher(SOUNDS_LIKE_NO.matcher(whole).replaceAll(""))
+                .replaceFirst("no $1"));
         List<String> kept = kept(words);
         boolean denied = kept.size() < words.size();
         if (denied) {
@@ -168,8 +178,13 @@ public final class SignPhrases {
                 .toList();
     }
 
-    /** Without the endings that make no difference here: smells, smelling and smelly are smell. */
+    /** Without the endings that make no difference here: smells, smelling and smelly are smell, and so is a stink. */
     private static String stem(String word) {
+        String stem = bare(word);
+        return REEKS.contains(stem) ? "smell" : stem;
+    }
+
+    private static String bare(String word) {
         for (String ending : List.of("ing", "es", "s", "y", "ed")) {
             if (word.length() > ending.length() + 2 && word.endsWith(ending)) {
                 return word.substring(0, word.length() - ending.length());

@@ -141,7 +141,7 @@ final class BuildText {
                 plan.waterPerRound() > 0
                         ? words.text("audit.build.water", words.figures().volume(plan.waterPerRound()))
                         : words.text("audit.build.mix"));
-        plan.feeds().forEach(f -> steps.add(feed(f, plan.waterPerRound() * plan.rounds())));
+        plan.feeds().forEach(f -> steps.add(feed(f)));
         if (part == Part.LAYERS) {
             return;
         }
@@ -164,7 +164,7 @@ final class BuildText {
         if (water > 0) {
             steps.add(words.text("audit.build.tumbler-water", words.figures().volume(water)));
         }
-        plan.feeds().forEach(f -> steps.add(feed(f, water)));
+        plan.feeds().forEach(f -> steps.add(feed(f)));
     }
 
     private String cut(BuildPlan plan, boolean woody) {
@@ -178,10 +178,9 @@ final class BuildText {
                                 words.figures().depth(cuts.get(0).toCm())));
     }
 
-    private String feed(Feed feed, double water) {
-        String dissolved = water >= feed.waterLitres() ? "audit.build.feed-that-water" : "audit.build.feed";
+    private String feed(Feed feed) {
         String once = words.text(
-                feed.waterLitres() > 0 ? dissolved : "audit.build.feed-dry",
+                feed.waterLitres() > 0 ? "audit.build.feed" : "audit.build.feed-dry",
                 portions.atMost(feed.material(), feed.litresEach()),
                 portions.name(feed.material()),
                 words.figures().mass(feed.kgEach()),

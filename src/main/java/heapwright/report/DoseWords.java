@@ -26,11 +26,8 @@ public final class DoseWords {
     /** The whole, percent. */
     private static final double ALL = 100;
 
-    /** A need in more portions than this is met better by something else; judgement. */
-    private static final int MOST_PORTIONS = 5;
-
-    /** "The first of nine" frightens, and how many it will be is not known so well; judgement. */
-    private static final int MOST_COUNTED = 3;
+    /** More portions than this, each a third of it, would be a heap of something else; and many frighten. Judgement. */
+    private static final int MOST_PORTIONS = 2;
 
     /** So little more than a whole number of portions is none more. */
     private static final double PORTION_EDGE = 0.05;
@@ -77,9 +74,9 @@ public final class DoseWords {
         return dose.carrierLitres().likely() > 0
                 ? told + " " + words.text("dose.carrier", likely(dose.carrierLitres()))
                 : portions(dose)
-                        .map(n -> n <= MOST_COUNTED
+                        .map(n -> n <= MOST_PORTIONS
                                 ? words.text("dose.brief-portion", house, what, amount, n)
-                                : words.text("dose.brief-more", house, what, amount))
+                                : words.text(isBulk(dose) ? "dose.brief-most" : "dose.brief-more", house, what, amount))
                         .orElse(told);
     }
 
@@ -161,10 +158,13 @@ public final class DoseWords {
     }
 
     private String portion(DoseAmount dose, int of) {
-        if (dose.dose() == Dose.ENLARGE) {
-            return words.text("dose.portion.enlarge", of);
-        }
-        return of <= MOST_PORTIONS || isWater(dose) ? words.text("dose.portion", of) : words.text("dose.small-part");
+        String told = of > MOST_PORTIONS && isBulk(dose) ? "dose.small-part" : "dose.portion";
+        return words.text(dose.dose() == Dose.ENLARGE ? "dose.portion.enlarge" : told, of);
+    }
+
+    /** Stuff that swells the heap and, given again and again, would outgrow it. */
+    private static boolean isBulk(DoseAmount dose) {
+        return dose.material().isPresent() && dose.cap().equals(Optional.of(Cap.SHARE_OF_PILE));
     }
 
     private static boolean isWater(DoseAmount dose) {

@@ -1,6 +1,7 @@
 package heapwright.report;
 
 import heapwright.advice.Memory;
+import heapwright.knowledge.RemedyInfo.Urgency;
 import heapwright.pile.Advised;
 import heapwright.pile.Advised.Outcome;
 import heapwright.pile.Pile;
@@ -54,9 +55,14 @@ public final class MemoryText {
         return Memory.of(pile).stale() ? Optional.of(words.text("memory.stale")) : Optional.empty();
     }
 
-    /** What was taken on and should show by now, by the day of the advice. */
+    /** What was taken on and should show by now, by the day of the advice; to leave it alone is no work that could help. */
     public List<Together> asking(Pile pile) {
-        return together(Memory.of(pile).asking(), Advised::date, pile);
+        return together(
+                Memory.of(pile).asking().stream().filter(a -> !isRest(a)).toList(), Advised::date, pile);
+    }
+
+    private boolean isRest(Advised advised) {
+        return words.knowledge().remedies().get(Memory.remedy(advised)).urgency() == Urgency.REST;
     }
 
     /** What was taken on, is not to be looked at yet and not told to be done, by the day to look. */

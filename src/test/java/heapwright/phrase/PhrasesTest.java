@@ -50,7 +50,16 @@ class PhrasesTest {
         "cold inside, CORE_COLD",
         "it's soggy, SOGGY",
         "no cover, RAIN_GETS_IN",
-        "not shrinking, NOT_SHRINKING"
+        "not shrinking, NOT_SHRINKING",
+        "it has gone all slimy, SLIMY",
+        "gone soggy, SOGGY",
+        "nothing but slime, SLIMY",
+        "no end of rats, RODENTS",
+        "pongs of cat wee, SMELLS_AMMONIA",
+        "stinks of bad eggs, SMELLS_ROTTEN_EGG",
+        "whiffs of beer, SMELLS_ALCOHOL",
+        "it hasn't shrunk at all, NOT_SHRINKING",
+        "sopping wet, SOGGY"
     })
     @DisplayName("are noted as the one sign that they name")
     void one(String said, Sign sign) {
@@ -62,6 +71,8 @@ class PhrasesTest {
     @ParameterizedTest
     @CsvSource({
         "smell of ammonia gone, SMELLS_AMMONIA",
+        "the slime has gone away, SLIMY",
+        "rats gone now, RODENTS",
         "not soggy any more, SOGGY",
         "no longer soggy, SOGGY",
         "no rats, RODENTS",
@@ -97,6 +108,8 @@ class PhrasesTest {
                 "wet",
                 "flies and mould",
                 "it stinks",
+                "it pongs",
+                "crawling with little flies",
                 "smells bad",
                 "it's dry",
                 "isn't wet anymore"

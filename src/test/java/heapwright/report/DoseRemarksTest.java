@@ -82,7 +82,18 @@ class DoseRemarksTest {
                 + " 'log': [{'date': '2027-02-20', 'seen': ['rain-gets-in', 'slumped-dense', 'smells-putrid']}]");
         assertTrue(text.contains(" of leaves: up to "), text);
         assertFalse(text.contains("(0 "), text);
-        assertTrue(text.contains("portion 1 of "), text);
+        assertTrue(text.contains("A third of the heap is the most at once"), text);
         assertFalse(text.matches(".*The need is larger[^.]*\\. This is portion.*"), text);
+    }
+
+    @Test
+    @DisplayName("never tells a heap to take its own size again: a third at once, then something is taken out")
+    void thirdOfTheHeap() {
+        Words words = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);
+        String page = new FirstPage(words, false)
+                .write(TestPile.ADVISOR.diagnose(TestPile.of(stinking(4000))))
+                .replaceAll("\\s+", " ");
+        assertTrue(page.contains("a third of the heap, is the most at once"), page);
+        assertFalse(page.matches(".*first of ([3-9]|\\d\\d) portions.*"), page);
     }
 }

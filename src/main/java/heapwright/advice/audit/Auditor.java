@@ -140,7 +140,7 @@ public final class Auditor {
             return Optional.empty();
         }
         Mend mend = new Mending(materials, keepOuts, limits, goals(pile, mixture, limits), bucketLitres(pile))
-                .mend(pile, mixture);
+                .mend(pile, mixture, Feeding.waterLitres(kept, limits));
         Mixture mended = mended(materials, kept, mixture, mend.chosen());
         double built = Built.volumeM3(mended).likely();
         Batch asItIs = new Batch(mend.chosen(), mended, Optional.empty());
@@ -153,10 +153,10 @@ public final class Auditor {
                 mixture,
                 portions.stream()
                         .map(Portion::material)
-                        .filter(m -> keepOuts.leftOut(m, beside))
+                        .filter(m -> keepOuts.leftOut(m, beside) || trimming.leavesOut(m))
                         .distinct()
                         .toList(),
-                trimming.trimmed(),
+                trimming.trimmed().stream().filter(t -> t.litres() > 0).toList(),
                 mend,
                 Math.max(1, limits.of(Limit.VOLUME_SMALL) / built),
                 batch.map(b -> new Proposal.Build(

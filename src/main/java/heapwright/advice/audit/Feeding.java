@@ -7,6 +7,7 @@ import heapwright.process.dose.Limits;
 import heapwright.process.mend.Offer;
 import heapwright.process.mixture.Composition;
 import heapwright.process.mixture.Density;
+import heapwright.process.mixture.Portion;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,15 @@ final class Feeding {
 
     /** The water that some of a fertiliser is dissolved in, litres; none for what is a liquid or rots itself. */
     static double waterLitres(Material material, double kilograms, Limits limits) {
-        return material.carbonToNitrogen().typical() > 0 ? 0 : kilograms * GRAMS / limits.solutionGramsPerLitre();
+        return limits.dissolvingLitres(material, kilograms);
+    }
+
+    /** The water that the fertiliser of a recipe is dissolved in over all its doses, litres. */
+    static double waterLitres(List<Portion> portions, Limits limits) {
+        return portions.stream()
+                .filter(p -> isFertiliser(p.material()))
+                .mapToDouble(p -> waterLitres(p.material(), p.kgWet().likely(), limits))
+                .sum();
     }
 
     /**

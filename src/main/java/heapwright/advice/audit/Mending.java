@@ -63,9 +63,10 @@ final class Mending {
         this.bucketLitres = bucketLitres;
     }
 
-    Mend mend(Pile pile, Mixture mixture) {
+    /** @param feedLitres the water that fertiliser of the recipe itself is dissolved in, litres: it wets the pile as well */
+    Mend mend(Pile pile, Mixture mixture, double feedLitres) {
         PileStock stocked = PileStock.of(mixture);
-        Heap heap = Heap.of(stocked);
+        Heap heap = Heap.of(stocked).with(Offer.water(), feedLitres);
         boolean alkaline = mixture.sharePct(Trait.ALKALI) > 0;
         List<Offer> offers = new ArrayList<>(List.of(Offer.water()));
         pile.atHand().forEach(stock -> {

@@ -4,13 +4,15 @@ import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
 import heapwright.knowledge.Trait;
 import heapwright.process.dose.Limits;
+import heapwright.process.mixture.Composition;
 import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Portion;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Holds soil and ash of a recipe to what their limits allow: a sprinkle and a dusting.
+ * Holds soil and ash of a recipe to what their limits allow, a sprinkle and a dusting, and its fertiliser to what the rest
+ * can hold.
  *
  * @param portions the recipe with no more than that
  * @param trimmed what was cut back, with the litres that are left
@@ -27,12 +29,23 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
 
     private static final double PERCENT = 100;
 
+    /** Less of a fertiliser than this part of what was told is not worth weighing out; judgement. */
+    private static final double LEAST_SHARE = 0.2;
+
+    /** Whether none of a material is left. */
+    boolean leavesOut(Material material) {
+        return trimmed.stream().anyMatch(t -> t.material().equals(material) && t.litres() <= 0);
+    }
+
     static Trimming of(List<Portion> portions, Limits limits) {
         Trimming soil = cut(portions, Trait.SOIL, soilShare(portions, limits.of(Limit.SOIL_MAX_SHARE)));
         Trimming ash = cut(soil.portions, Trait.ALKALI, ashShare(soil.portions, limits.of(Limit.ASH_MAX)));
+        Trimming fed =
+                cut(ash.portions, Trait.FAST_NITROGEN, fertiliserShare(ash.portions, limits.of(Limit.CN_GOOD_LOW)));
         List<Trimmed> all = new ArrayList<>(soil.trimmed);
         all.addAll(ash.trimmed);
-        return new Trimming(ash.portions, all);
+        all.addAll(fed.trimmed);
+        return new Trimming(fed.portions, all);
     }
 
     /** The part of the soil that may stay, so that it is no more than its share of the weight; all where it is all there is. */
@@ -48,6 +61,29 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
         double ash = litres(portions, Trait.ALKALI);
         double most = mostLitres * restM3(portions);
         return ash > most && most > 0 ? most / ash : 1;
+    }
+
+    /** The part of the fertiliser that the carbon of this season can hold; none where the rest is too rich without it. */
+    private static double fertiliserShare(List<Portion> portions, double leastRatio) {
+        double fertiliser = 0;
+        double carbon = 0;
+        double nitrogen = 0;
+        for (Portion p : portions) {
+            Composition of = Composition.ofSeason(p.material());
+            double kg = p.kgWet().likely();
+            carbon += kg * of.carbon();
+            if (has(p, Trait.FAST_NITROGEN)) {
+                fertiliser += kg * of.nitrogen();
+            } else {
+                nitrogen += kg * of.nitrogen();
+            }
+        }
+        double room = carbon / leastRatio - nitrogen;
+        if (fertiliser <= 0 || room >= fertiliser) {
+            return 1;
+        }
+        double share = Math.max(0, room / fertiliser);
+        return share < LEAST_SHARE ? 0 : share;
     }
 
     private static double restM3(List<Portion> portions) {
@@ -67,7 +103,9 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
         for (Portion p : portions) {
             if (has(p, trait)) {
                 Portion less = p.times(share);
-                kept.add(less);
+                if (share > 0) {
+                    kept.add(less);
+                }
                 trimmed.add(new Trimmed(p.material(), less.litres().likely()));
             } else {
                 kept.add(p);

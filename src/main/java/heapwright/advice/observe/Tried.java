@@ -21,7 +21,7 @@ import java.util.Map;
 /** What came of the steps that were taken on, as facts, and what that says of the signs that they mend. */
 public final class Tried {
 
-    /** Longer ago than this a step may be tried afresh, days; judgement. */
+    /** Longer ago than this, since it was told what came of it, a step may be tried afresh, days; judgement. */
     static final int REMEMBERED = 60;
 
     private final Pile pile;
@@ -41,11 +41,11 @@ public final class Tried {
         this.freshDays = freshDays;
     }
 
-    /** The steps of the last two months, in order of the day of advice. */
+    /** The steps of the last two months, or of which something was told in them, in order of the day of advice. */
     public static List<Advised> recent(Pile pile) {
         LocalDate from = pile.asOf().minusDays(REMEMBERED);
         return pile.advised().stream()
-                .filter(a -> !a.date().isBefore(from) && !a.date().isAfter(pile.asOf()))
+                .filter(a -> !a.since().isBefore(from) && !a.date().isAfter(pile.asOf()))
                 .toList();
     }
 

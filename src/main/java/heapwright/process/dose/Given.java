@@ -67,6 +67,13 @@ public record Given(List<Lot> lots, Optional<LocalDate> takenOn) {
                 p -> p.kgWet().likely() * Composition.of(p.material()).nitrogen() * GRAMS);
     }
 
+    /** The water that fertiliser was dissolved in, litres. */
+    public double fertiliserWaterLitres(Limits limits) {
+        return sum(
+                lot -> lot.portion().material().traits().contains(Trait.FAST_NITROGEN),
+                p -> limits.dissolvingLitres(p.material(), p.kgWet().likely()));
+    }
+
     private static boolean isFertiliser(Lot lot) {
         Material material = lot.portion().material();
         return material.traits().contains(Trait.FAST_NITROGEN) || material.group() == Material.Group.MEAL;

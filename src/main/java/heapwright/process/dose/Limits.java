@@ -1,6 +1,7 @@
 package heapwright.process.dose;
 
 import heapwright.knowledge.Limit;
+import heapwright.knowledge.Material;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -35,6 +36,11 @@ public record Limits(Map<Limit, Double> values) {
     /** The strongest solution of a fertiliser, grams in a litre of water. */
     public double solutionGramsPerLitre() {
         return share(Limit.SOLUTION_MAX) * 1000;
+    }
+
+    /** The least water that some of a fertiliser is dissolved in, litres; none for what is a liquid or rots itself. */
+    public double dissolvingLitres(Material material, double kilograms) {
+        return material.carbonToNitrogen().typical() > 0 ? 0 : kilograms * 1000 / solutionGramsPerLitre();
     }
 
     /** Middle of the good range of moisture, percent. */

@@ -134,6 +134,22 @@ public record PileStock(
                 densityBasis);
     }
 
+    /** The same pile with so much water poured over it since; a moisture that was measured or felt has it already. */
+    public PileStock watered(double litres) {
+        return litres <= 0 || recipeBasis != Basis.ESTIMATED || moistureBasis != Basis.ESTIMATED
+                ? this
+                : atMoisture(
+                        Band.around(
+                                wetted(wetKg.low(), moisturePct.low(), litres),
+                                wetted(wetKg.likely(), moisturePct.likely(), litres),
+                                wetted(wetKg.high(), moisturePct.high(), litres)),
+                        moistureBasis);
+    }
+
+    private static double wetted(double wet, double moisturePct, double litres) {
+        return 100 * (wet * moisturePct / 100 + litres) / (wet + litres);
+    }
+
     /** The same pile in the size that was told: what is in it stays. */
     PileStock sized(double toldM3) {
         return new PileStock(

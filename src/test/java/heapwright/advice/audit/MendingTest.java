@@ -69,7 +69,7 @@ class MendingTest {
         Mixture mixture =
                 PileMixture.of(pile, materials, new MixtureCalculator()).orElseThrow();
         Mend mend = new Mending(materials, new KeepOuts(KNOWLEDGE), LIMITS, Goals.good(LIMITS), bucketLitres)
-                .mend(pile, mixture);
+                .mend(pile, mixture, 0);
         return new Asked(pile, materials, mixture, mend);
     }
 

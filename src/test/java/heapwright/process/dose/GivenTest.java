@@ -55,6 +55,19 @@ class GivenTest {
     }
 
     @Test
+    @DisplayName("brings the water that a fertiliser was dissolved in, and none for a meal")
+    void water() {
+        Map<Limit, Double> values = new EnumMap<>(Limit.class);
+        TestPile.KNOWLEDGE.limits().forEach((limit, info) -> values.put(limit, info.value()));
+        Limits limits = new Limits(values);
+        Pile fed = straw(added("2027-04-10", "urea", 400, "g") + ", " + added("2027-04-24", "urea", 400, "g"));
+        assertEquals(
+                800 / limits.solutionGramsPerLitre(), Given.of(fed, MATERIALS).fertiliserWaterLitres(limits), 1e-9);
+        Pile meal = straw(added("2027-04-10", "blood-meal", 400, "g"));
+        assertEquals(0, Given.of(meal, MATERIALS).fertiliserWaterLitres(limits));
+    }
+
+    @Test
     @DisplayName("is of the last year only, and up to the day of advice")
     void season() {
         Pile old = TestPile.of("'asOf': '2027-05-20', 'built': '2025-10-10', 'log': ["

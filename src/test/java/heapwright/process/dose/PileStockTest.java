@@ -103,4 +103,17 @@ class PileStockTest {
         assertEquals(mixed.wetKg(), sized.wetKg());
         assertEquals(mixed.densityKgM3(), sized.densityKgM3());
     }
+
+    /** 100 kg of leaves with 25 litres on them: the dry mass stays and the water is 25 kg more. */
+    @Test
+    void whatFertiliserWasDissolvedInIsWaterInThePile() {
+        PileStock mixed = TestDoses.mixed(Portion.ofKilograms(LEAVES, 100));
+        PileStock watered = mixed.watered(25);
+        double water = 100 - mixed.dryKg().likely() + 25;
+        assertEquals(100 * water / 125, watered.moisturePct().likely(), 1e-9);
+        assertEquals(mixed.dryKg(), watered.dryKg());
+        assertEquals(125, watered.wetKg().likely(), 1e-9);
+        PileStock felt = mixed.atMoisture(Band.exact(55), Basis.REPORTED);
+        assertEquals(felt, felt.watered(25), "a hand that felt it felt that water as well");
+    }
 }
