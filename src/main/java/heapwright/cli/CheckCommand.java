@@ -4,8 +4,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.author.Check;
 import heapwright.author.CheckReport;
 import heapwright.casebook.Case;
-import heapwright.casebook.CaseFault;
-import heapwright.casebook.Casebook;
 import heapwright.report.JsonText;
 import heapwright.report.Layout;
 import java.nio.file.Path;
@@ -76,18 +74,12 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private List<String> named() {
-        if (cases == null) {
-            return List.of();
-        }
-        try {
-            return new Casebook(workshop.knowledge())
-                    .below(Folders.there(cases, "cases")).stream()
-                            .map(Case::source)
-                            .distinct()
-                            .toList();
-        } catch (CaseFault fault) {
-            throw new UsageFault(fault.getMessage());
-        }
+        return cases == null
+                ? List.of()
+                : CaseFiles.all(workshop.knowledge(), cases).stream()
+                        .map(Case::source)
+                        .distinct()
+                        .toList();
     }
 
     private String page(CheckReport report) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.casebook.Case;
 import heapwright.casebook.Casebook;
 import heapwright.casebook.Mentions;
+import heapwright.casebook.RuleCases;
 import heapwright.casebook.RuleHolds;
 import heapwright.pile.Closest;
 import heapwright.report.ExplainText;
@@ -43,7 +44,8 @@ final class ExplainCommand implements Callable<Integer> {
             names = "--cases",
             paramLabel = "FOLDER",
             description =
-                    "Also name the cases of this folder that speak of it; for a rule the one that fails without it.")
+                    "Also name the cases of this folder that speak of it; for a rule the one that fails without it, and"
+                            + " all in which it speaks.")
     private Path folder;
 
     @Mixin
@@ -71,14 +73,22 @@ final class ExplainCommand implements Callable<Integer> {
                     + " Ids stand in docs/knowledge and in what signs, materials and rules list."
                     + " Example: heapwright explain too-wet");
         }
-        List<String> cases = folder == null ? List.of() : holding();
-        terminal.out().print(output.json ? json(all, cases) + "\n" : page(words, all, cases));
+        List<Case> below = folder == null ? List.of() : CaseFiles.all(workshop.knowledge(), folder);
+        boolean rule = workshop.advisor().rules().stream().anyMatch(r -> r.id().equals(id));
+        List<String> cases = holding(below, rule);
+        List<String> speaks = rule && folder != null ? speaking(below) : List.of();
+        terminal.out().print(output.json ? json(all, cases, speaks) + "\n" : page(words, all, cases, speaks));
         return Program.OK;
     }
 
-    private List<String> holding() {
-        List<Case> cases = new Casebook(workshop.knowledge()).below(folder);
-        boolean rule = workshop.advisor().rules().stream().anyMatch(r -> r.id().equals(id));
+    /** The files of the cases in which the rule speaks, but for those because of which nothing is ever changed. */
+    private List<String> speaking(List<Case> below) {
+        return RuleCases.of(workshop.advisor(), Casebook.open(below, folder)).getOrDefault(id, List.of()).stream()
+                .map(Case::file)
+                .toList();
+    }
+
+    private List<String> holding(List<Case> cases, boolean rule) {
         return rule
                 ? new RuleHolds(workshop.advisor(), cases)
                         .of(r -> r.id().equals(id)).stream()
@@ -92,7 +102,7 @@ final class ExplainCommand implements Callable<Integer> {
         return one.file() + ": " + one.says();
     }
 
-    private String page(Words words, List<Told> all, List<String> cases) {
+    private String page(Words words, List<Told> all, List<String> cases, List<String> speaks) {
         Layout page = new Layout(terminal.bold());
         for (Told told : all) {
             page.heading(
@@ -103,11 +113,15 @@ final class ExplainCommand implements Callable<Integer> {
             page.blank();
             page.paragraph(0, 2, words.text("explain.cases", cases.size()));
             cases.forEach(c -> page.paragraph(2, 4, c));
+            if (!speaks.isEmpty()) {
+                page.paragraph(0, 2, words.text("explain.speaks", speaks.size()));
+                speaks.forEach(file -> page.paragraph(2, 4, file));
+            }
         }
         return page.toString();
     }
 
-    private String json(List<Told> all, List<String> cases) {
+    private String json(List<Told> all, List<String> cases, List<String> speaks) {
         ObjectNode root = JsonText.object("explained");
         ArrayNode things = root.putArray("things");
         for (Told told : all) {
@@ -120,6 +134,7 @@ final class ExplainCommand implements Callable<Integer> {
         }
         if (folder != null) {
             cases.forEach(root.putArray("cases")::add);
+            speaks.forEach(root.putArray("speaksIn")::add);
         }
         return JsonText.write(root);
     }

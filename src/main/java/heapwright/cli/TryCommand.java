@@ -4,9 +4,6 @@ import heapwright.advice.Advisor;
 import heapwright.author.TableChanges;
 import heapwright.author.Trial;
 import heapwright.author.Trial.Compared;
-import heapwright.casebook.Case;
-import heapwright.casebook.CaseFault;
-import heapwright.casebook.Casebook;
 import heapwright.knowledge.Inspection;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeFolder;
@@ -80,7 +77,7 @@ final class TryCommand implements Callable<Integer> {
     }
 
     private List<Compared> compared(Advisor shipped, Knowledge knowledge) {
-        return new Trial(shipped, new Advisor(knowledge, shipped.rulebook())).of(cases(knowledge));
+        return new Trial(shipped, new Advisor(knowledge, shipped.rulebook())).of(CaseFiles.open(knowledge, folder));
     }
 
     private Knowledge over(Knowledge shipped) {
@@ -110,20 +107,5 @@ final class TryCommand implements Callable<Integer> {
 
     private boolean hasRules() {
         return changed != null && KnowledgeFolder.hasRules(changed);
-    }
-
-    /** The cases, but for those because of which nothing is ever changed. */
-    private List<Case> cases(Knowledge knowledge) {
-        Folders.there(folder, "--cases cases");
-        try {
-            List<Case> cases = Casebook.open(new Casebook(knowledge).below(folder), folder);
-            if (cases.isEmpty()) {
-                throw new UsageFault("heapwright: \"" + folder + "\" has no cases that may be tried on; nothing is ever"
-                        + " changed because of those in unfitted. Example: --cases cases/practice");
-            }
-            return cases;
-        } catch (CaseFault fault) {
-            throw new UsageFault(fault.getMessage());
-        }
     }
 }

@@ -80,6 +80,19 @@ class ExplainCommandTest {
     void holder() {
         assertEquals(Program.OK, run("explain", "WEIGH-5190", "--cases", "cases/seasons"));
         assertTrue(page().contains("Cases: 1 manure-and-straw.json, 2025-10-14"), page());
+        assertTrue(page().matches(".*Speaks in: \\d+ .*manure-and-straw.json, 2025-10-14.*"), page());
+    }
+
+    @Test
+    @DisplayName("tells beside each rule in which cases it speaks, in none where it is silent")
+    void index() {
+        assertEquals(Program.OK, run("rules", "--cases", "cases/seasons", "weigh"));
+        assertTrue(page().contains("Cases in which it speaks: 0. "), page());
+        assertTrue(
+                page().matches(
+                                ".*WEIGH-5190 [^.]*\\. (?:(?!WEIGH).)*Cases in which it speaks: [1-9]\\d*\\. .*manure-and-straw.json.*"),
+                page());
+        assertEquals(Program.BAD_INPUT, run("rules", "--cases", "no-such", "weigh"));
     }
 
     @Test
