@@ -3,14 +3,13 @@ package heapwright.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.knowledge.Figure;
+import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Material;
 import heapwright.report.Figures;
 import heapwright.report.JsonText;
 import heapwright.report.Layout;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -29,7 +28,7 @@ final class MaterialsCommand implements Callable<Integer> {
     private final Terminal terminal;
     private final Workshop workshop;
 
-    @Parameters(paramLabel = "WORD", arity = "0..1", description = "A part of an id, a name or another name.")
+    @Parameters(paramLabel = "WORD", arity = "0..1", description = "One or more words of a name or another name.")
     private String word;
 
     @Mixin
@@ -46,15 +45,13 @@ final class MaterialsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         workshop.take(local);
-        List<Material> found = workshop.knowledge().materials().values().stream()
-                .filter(this::fits)
-                .toList();
+        List<Material> found = found(workshop.knowledge());
         if (output.json) {
             terminal.out().println(json(found));
             return Program.OK;
         }
         if (found.isEmpty()) {
-            throw new UsageFault("heapwright: no material has \"" + word
+            throw new UsageFault("heapwright: no material has the word \"" + word
                     + "\" in its id, its name or another name. See all: heapwright materials");
         }
         Figures figures = new Figures(output.units, output.catalogue());
@@ -74,13 +71,12 @@ final class MaterialsCommand implements Callable<Integer> {
         return Program.OK;
     }
 
-    private boolean fits(Material m) {
-        if (word == null) {
-            return true;
-        }
-        String wanted = word.toLowerCase(Locale.ROOT);
-        return Stream.concat(Stream.of(m.id(), m.name()), m.aliases().stream())
-                .anyMatch(name -> name.toLowerCase(Locale.ROOT).contains(wanted));
+    private List<Material> found(Knowledge knowledge) {
+        return word == null
+                ? List.copyOf(knowledge.materials().values())
+                : knowledge.materialNames().fitting(word).stream()
+                        .map(knowledge.materials()::get)
+                        .toList();
     }
 
     private String numbers(Material m, Figures figures) {

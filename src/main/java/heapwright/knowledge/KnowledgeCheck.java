@@ -1,24 +1,12 @@
 package heapwright.knowledge;
 
-import heapwright.pile.MaterialNames;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Checks that the tables are whole and speak of the same things. */
 final class KnowledgeCheck {
-
-    /** Carbon of dry matter outside this span cannot be plant or animal matter and needs a word in the note. */
-    private static final double CARBON_LOW = 30;
-
-    private static final double PERCENT = 100;
-
-    /** Figures are told in tenths. */
-    private static final double ROUNDING = 0.05;
-
-    private static final double CARBON_HIGH = 60;
 
     private final Knowledge knowledge;
     private final String ids;
@@ -59,8 +47,11 @@ final class KnowledgeCheck {
         knowledge.dangers().values().forEach(this::danger);
         knowledge.remedies().values().forEach(this::remedy);
         knowledge.limits().values().forEach(this::limit);
-        aliases();
-        knowledge.materials().values().forEach(this::material);
+        knowledge
+                .materials()
+                .values()
+                .forEach(m -> m.figures().forEach(f -> sources("materials.json " + m.id(), List.of(f.source()))));
+        faults.addAll(new MaterialCheck(knowledge).faults());
         faults.addAll(knowledge.sanitation().faults(knowledge));
         faults.addAll(knowledge.endUse().faults(knowledge));
         faults.addAll(new EvidenceCheck(knowledge, ids).faults());
@@ -161,54 +152,6 @@ final class KnowledgeCheck {
         sources(where, limit.sources());
         if (!(limit.lowest() <= limit.value() && limit.value() <= limit.highest())) {
             faults.add(where + ": value " + limit.value() + " is outside " + limit.lowest() + " to " + limit.highest());
-        }
-    }
-
-    private void aliases() {
-        Map<String, String> owner = new HashMap<>();
-        for (Material m : knowledge.materials().values()) {
-            List<String> names = new ArrayList<>(m.aliases());
-            names.add(m.id());
-            names.add(m.name());
-            for (String name : names) {
-                String before = owner.put(MaterialNames.plain(name), m.id());
-                if (before != null && !before.equals(m.id())) {
-                    faults.add(
-                            "materials.json " + m.id() + ": the name \"" + name + "\" is that of " + before + " too");
-                }
-            }
-        }
-    }
-
-    private void material(Material m) {
-        String where = "materials.json " + m.id();
-        List<Figure> figures = new ArrayList<>(
-                List.of(m.carbonToNitrogen(), m.carbonPct(), m.nitrogenPct(), m.moisturePct(), m.densityKgM3()));
-        m.ashPct().ifPresent(figures::add);
-        m.ligninPctVs().ifPresent(figures::add);
-        m.saltPct().ifPresent(figures::add);
-        for (Figure f : figures) {
-            if (!(f.low() <= f.typical() && f.typical() <= f.high() && f.low() >= 0)) {
-                faults.add(where + ": figures " + f + " are not low to typical to high");
-            }
-            sources(where, List.of(f.source()));
-        }
-        double carbon = m.carbonPct().typical();
-        boolean organic = m.carbonToNitrogen().typical() > 0;
-        if (organic
-                && (carbon < CARBON_LOW || carbon > CARBON_HIGH)
-                && !m.note().contains("% C")) {
-            faults.add(where + ": " + carbon + " % carbon is outside 30 to 60 and the note does not say why");
-        }
-        boolean beyondPlants =
-                carbon > PERCENT / Material.ORGANIC_PER_CARBON && m.note().contains("% C");
-        if (organic && carbon > m.mostCarbonPct() + ROUNDING && !beyondPlants) {
-            faults.add(where + ": " + carbon + " % carbon is more than its ash leaves room for, "
-                    + Math.floor(m.mostCarbonPct() * 10) / 10
-                    + " %; run src/test/scripts/carbon, or let the note say why");
-        }
-        if (m.group() == Material.Group.PROBLEM && m.keepOut().isEmpty()) {
-            faults.add(where + ": a problem material must say why it stays out");
         }
     }
 }

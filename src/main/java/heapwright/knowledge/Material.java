@@ -3,6 +3,7 @@ package heapwright.knowledge;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A material that may go into a pile, or must stay out of it.
@@ -129,6 +130,14 @@ public record Material(
      * @param instead what to do with it instead
      */
     public record KeepOut(Bar bar, KeepOutClass kind, String reason, String instead) {}
+
+    /** All its figures. */
+    public List<Figure> figures() {
+        return Stream.concat(
+                        Stream.of(carbonToNitrogen, carbonPct, nitrogenPct, moisturePct, densityKgM3),
+                        Stream.of(ashPct, ligninPctVs, saltPct).flatMap(Optional::stream))
+                .toList();
+    }
 
     /** Organic matter is so many times its carbon (CORNC, published; stated accuracy 2 to 10 %). */
     public static final double ORGANIC_PER_CARBON = 1.8;

@@ -66,22 +66,37 @@ public final class MaterialNames {
 
     /**
      * The materials that a word may mean where it names no single one: those that share it as a name, else those with a
-     * name in which its words stand; in the order of the table, at most eight.
+     * name in which its words stand, else, where every word is known, those that share its rarest words; in the order
+     * of the table, at most eight.
      */
     public List<String> candidates(String word) {
-        String wanted = plain(word);
-        if (wanted.isEmpty()) {
-            return List.of();
-        }
-        Set<String> meant = new LinkedHashSet<>(owners.getOrDefault(wanted, Set.of()));
+        Set<String> meant = new LinkedHashSet<>(owners.getOrDefault(plain(word), Set.of()));
         if (meant.isEmpty()) {
-            owners.forEach((name, some) -> {
-                if ((" " + name + " ").contains(" " + wanted + " ")) {
-                    meant.addAll(some);
-                }
-            });
+            NameWords words = new NameWords(owners.keySet());
+            List<String> stems = Stems.of(word);
+            meant.addAll(owned(words.holding(stems)));
+            if (meant.isEmpty() && words.knowsAll(stems)) {
+                meant.addAll(owned(words.sharing(stems)));
+            }
         }
         return meant.stream().limit(MOST).toList();
+    }
+
+    /**
+     * The materials that a person who types a word may look for: those with a name in which all its words stand, be they
+     * one or many of a thing; else those that share its rarest words; in the order of the table.
+     */
+    public List<String> fitting(String word) {
+        NameWords words = new NameWords(owners.keySet());
+        List<String> stems = Stems.of(word);
+        Set<String> meant = owned(words.holding(stems));
+        return List.copyOf(meant.isEmpty() ? owned(words.sharing(stems)) : meant);
+    }
+
+    private Set<String> owned(List<String> names) {
+        Set<String> meant = new LinkedHashSet<>();
+        names.forEach(name -> meant.addAll(owners.get(name)));
+        return meant;
     }
 
     /** The material whose name is nearest to a misspelt word; words of the document's own count as names too. */
@@ -89,6 +104,7 @@ public final class MaterialNames {
         List<String> names = new ArrayList<>(ids);
         names.addAll(own);
         names.addAll(owners.keySet());
+        names.removeIf(name -> Stems.foreign(plain(word), plain(name)));
         return Closest.to(word, names)
                 .map(near -> ids.contains(near) || own.contains(near)
                         ? near

@@ -50,11 +50,35 @@ class CarbonTest {
     }
 
     @Test
-    @DisplayName("leaves nitrogen and C:N of grass clippings as they are printed (RYNK92: 3.4 % and 17, from memory)")
+    @DisplayName("is what nitrogen and C:N make, nowhere more than the ash leaves room for")
+    void made() {
+        TestPile.KNOWLEDGE.materials().values().stream()
+                .filter(m -> m.carbonToNitrogen().typical() > 0)
+                .forEach(m -> {
+                    double made =
+                            m.nitrogenPct().typical() * m.carbonToNitrogen().typical();
+                    assertEquals(1, made / m.carbonPct().typical(), 0.02, m.id());
+                    assertTrue(NO_PLANT.contains(m.id()) || made <= 1.02 * m.mostCarbonPct(), m.id() + " " + made);
+                });
+    }
+
+    @Test
+    @DisplayName(
+            "of grass clippings is derived; the 3.4 % nitrogen that is printed beside a C:N of 17 stands in the note")
     void printed() {
         Material grass = TestPile.KNOWLEDGE.materials().get("grass-clippings");
-        assertEquals(3.4, grass.nitrogenPct().typical());
         assertEquals(17, grass.carbonToNitrogen().typical());
         assertEquals(Known.DERIVED, grass.carbonPct().known());
+        assertEquals(Known.DERIVED, grass.nitrogenPct().known());
+        assertTrue(grass.note().contains("3.4 %"), grass.note());
+    }
+
+    @Test
+    @DisplayName("of human faeces is their own, not that of a pig")
+    void faeces() {
+        Material faeces = TestPile.KNOWLEDGE.materials().get("human-faeces");
+        Material pig = TestPile.KNOWLEDGE.materials().get("manure-pig");
+        assertTrue(faeces.carbonToNitrogen().high() < pig.carbonToNitrogen().typical(), faeces.note());
+        assertEquals(74.6, faeces.moisturePct().typical(), "median of a review (Rose and others 2015, abstract)");
     }
 }

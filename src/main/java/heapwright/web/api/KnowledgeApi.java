@@ -9,8 +9,6 @@ import heapwright.report.JsonText;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
 
 /** The tables of the knowledge base for programs. */
 final class KnowledgeApi {
@@ -80,10 +78,15 @@ final class KnowledgeApi {
     }
 
     private void materials(Context ctx) {
-        String wanted = ctx.queryParam("q") == null ? "" : ctx.queryParam("q").toLowerCase(Locale.ROOT);
+        String wanted = ctx.queryParam("q");
+        List<Material> found = wanted == null || wanted.isBlank()
+                ? List.copyOf(knowledge.materials().values())
+                : knowledge.materialNames().fitting(wanted).stream()
+                        .map(knowledge.materials()::get)
+                        .toList();
         ObjectNode root = JsonText.object("materials");
         ArrayNode rows = root.putArray("materials");
-        knowledge.materials().values().stream().filter(m -> fits(m, wanted)).forEach(m -> {
+        found.forEach(m -> {
             ObjectNode row = rows.addObject()
                     .put("id", m.id())
                     .put("name", m.name())
@@ -110,11 +113,6 @@ final class KnowledgeApi {
             s.address().ifPresent(a -> row.put("address", a));
         });
         AdviceApi.json(ctx, JsonText.write(root));
-    }
-
-    private static boolean fits(Material m, String wanted) {
-        return Stream.concat(Stream.of(m.id(), m.name()), m.aliases().stream())
-                .anyMatch(name -> name.toLowerCase(Locale.ROOT).contains(wanted));
     }
 
     private static void figure(ObjectNode node, Figure figure) {
