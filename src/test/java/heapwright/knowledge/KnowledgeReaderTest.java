@@ -146,6 +146,20 @@ class KnowledgeReaderTest {
         assertEquals(checked.evidence(), KnowledgeReader.packed().evidence());
     }
 
+    @Test
+    @DisplayName("asks that nitrogen and C:N of a material make its carbon")
+    void carbon() {
+        KnowledgeFault fault = assertThrows(
+                KnowledgeFault.class,
+                () -> new KnowledgeReader(name -> changed(
+                                name, "materials.json", t -> t.replaceFirst("\"typical\": 3.04,", "\"typical\": 3.4,")))
+                        .read());
+        assertEquals(1, fault.faults().size(), fault.getMessage());
+        assertTrue(
+                fault.faults().get(0).contains("grass-clippings: nitrogen of 3.4 % and C:N of 17.0 make 57.8 % carbon"),
+                fault.getMessage());
+    }
+
     private static InputStream threeBroken(String name) throws IOException {
         return switch (name) {
             case "causes.json" -> null;
