@@ -60,7 +60,10 @@ public final class Check {
         });
         faults.addAll(new RuleCheck(sources).faults(files));
         int count = files.stream().mapToInt(f -> f.rules().size()).sum();
-        if (faults.isEmpty() && inspection.counts().isEmpty() && count == 0) {
+        if (faults.isEmpty()
+                && inspection.faults().isEmpty()
+                && inspection.counts().isEmpty()
+                && count == 0) {
             faults.add(folder
                     + ": found no tables, no evidence and no rules. Allowed: a folder laid out like rules/, or a"
                     + " part of it. Example: " + folder.resolve("evidence").resolve("too-wet.json"));

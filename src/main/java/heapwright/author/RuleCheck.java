@@ -127,6 +127,7 @@ public final class RuleCheck {
             fault(rule, "says nothing after a line then");
         }
         new RuleNames(logic).unknown().forEach(unknown -> fault(rule, unknown));
+        new RuleFacts(logic).unknown().forEach(unknown -> fault(rule, unknown));
         degrees(rule);
         late(rule);
     }

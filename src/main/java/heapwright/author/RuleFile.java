@@ -23,6 +23,9 @@ import java.util.stream.Stream;
  */
 public record RuleFile(String name, String pass, String text, List<WrittenRule> rules) {
 
+    /** Rules stand in the folder of their pass; one folder deeper they are seen and refused. */
+    private static final int DEPTH = 3;
+
     private static final String ENDING = ".drl";
     private static final Pattern COMMENT = Pattern.compile("(?m)//.*$");
     private static final Pattern METADATA = Pattern.compile("(?m)^\\s*@\\w+\\(.*\\)\\s*$");
@@ -77,7 +80,7 @@ public record RuleFile(String name, String pass, String text, List<WrittenRule> 
     }
 
     private static List<Path> found(Path folder) {
-        try (Stream<Path> files = Files.walk(folder)) {
+        try (Stream<Path> files = Files.walk(folder, DEPTH)) {
             return files.filter(f -> f.toString().endsWith(ENDING)).sorted().toList();
         } catch (IOException | UncheckedIOException e) {
             return List.of();

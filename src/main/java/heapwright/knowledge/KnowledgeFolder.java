@@ -24,6 +24,9 @@ public final class KnowledgeFolder implements KnowledgeReader.Shelf {
     /** Ten times the largest table, bytes. */
     public static final int LARGEST = 4 << 20;
 
+    /** Of a folder that is not meant nobody reads every file. */
+    private static final int MOST = 10;
+
     private static final String TABLES = "tables";
     private static final String EVIDENCE = "evidence";
     private static final String JSON = ".json";
@@ -148,7 +151,13 @@ public final class KnowledgeFolder implements KnowledgeReader.Shelf {
                 }
             }
         }
-        return foreign;
+        return foreign.size() <= MOST
+                ? foreign
+                : Stream.concat(
+                                foreign.stream().limit(MOST),
+                                Stream.of("found " + (foreign.size() - MOST)
+                                        + " more files and folders of the kind; is it" + " the right folder?"))
+                        .toList();
     }
 
     private static String refused(String name, String allowed) {

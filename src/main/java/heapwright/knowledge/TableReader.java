@@ -5,18 +5,30 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import heapwright.pile.BrokenJson;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Reads the text of one table: an object with one list of rows under the name of the table. Made of the streaming
  * parser alone: to bind records by reflection takes longer than all other reading of the knowledge base.
  */
 final class TableReader {
+
+    /** What stands in decoded text for bytes that are no letter. */
+    private static final char NO_LETTER = '\uFFFD';
+
+    private static final String TABLE = "an object with one list of rows";
+    private static final Pattern TWICE = Pattern.compile("Duplicate field '([^']*)'");
 
     private final JsonFactory factory = JsonFactory.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -32,7 +44,8 @@ final class TableReader {
      * @throws IOException when it cannot be read
      */
     List<Row> rows(String file, String name, InputStream in, List<String> faults) throws IOException {
-        try (JsonParser parser = factory.createParser(in)) {
+        byte[] bytes = in.readAllBytes();
+        try (JsonParser parser = factory.createParser(bytes)) {
             parser.nextToken();
             Object root = new Reading(parser, file, faults).value("");
             if (parser.nextToken() != null) {
@@ -43,9 +56,38 @@ final class TableReader {
             }
             throw new RowFault(file + ": found no object. Example: {\"" + name + "\": [ … ]}");
         } catch (JsonProcessingException e) {
-            int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
-            throw new RowFault(file + ", line " + line + ": " + e.getOriginalMessage());
+            throw new RowFault(file + ", line " + told(bytes, e));
         }
+    }
+
+    /** The line at which the text is no table any more, with what is wrong there. */
+    private String told(byte[] bytes, JsonProcessingException failure) {
+        int line = failure.getLocation() == null
+                ? 1
+                : Math.max(1, failure.getLocation().getLineNr());
+        if (failure instanceof StreamConstraintsException) {
+            return line + ": found something longer or deeper than any table is. Allowed: " + TABLE + ".";
+        }
+        Matcher twice = TWICE.matcher(failure.getOriginalMessage());
+        if (twice.find()) {
+            return line + ": found the field \"" + twice.group(1) + "\" twice in one object. Allowed: each field once.";
+        }
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        if (text.indexOf(NO_LETTER) >= 0) {
+            return line + ": found bytes that are no letters of UTF-8. Allowed: text saved as UTF-8.";
+        }
+        // Read again as letters: a reader of bytes cannot tell at which letter it gave up.
+        try (JsonParser letters = factory.createParser(text)) {
+            while (letters.nextToken() != null) {
+                // On to the break.
+            }
+        } catch (JsonProcessingException again) {
+            BrokenJson.Break at = BrokenJson.in(text, again);
+            return at.line() + ": found " + at.found() + ". Allowed: " + at.allowed() + ".";
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return line + ": found text that is no JSON. Allowed: " + TABLE + ".";
     }
 
     private static List<Row> rows(Row table, String name, List<String> faults) {

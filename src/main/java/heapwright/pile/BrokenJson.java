@@ -4,11 +4,32 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 
 /** Says in plain words where text stops being JSON, and what it most likely is. */
-final class BrokenJson {
+public final class BrokenJson {
 
     private BrokenJson() {}
 
+    /**
+     * Where and why text is no JSON.
+     *
+     * @param offset letters before the place
+     * @param line the line, from 1
+     * @param found what stands there, in words
+     * @param allowed what may stand there
+     */
+    public record Break(int offset, int line, String found, String allowed) {}
+
     static void report(String text, JsonProcessingException failure, Findings findings) {
+        Break at = in(text, failure);
+        findings.document(new Spot(at.offset(), at.line()), at.found(), at.allowed(), "");
+    }
+
+    /**
+     * Tells a break.
+     *
+     * @param text the text as it was read
+     * @param failure where a reader of letters gave up
+     */
+    public static Break in(String text, JsonProcessingException failure) {
         JsonLocation where = failure.getLocation() == null ? JsonLocation.NA : failure.getLocation();
         int offset = (int) Math.max(0, Math.min(text.length(), where.getCharOffset()));
         int line = Math.max(1, where.getLineNr());
@@ -17,7 +38,7 @@ final class BrokenJson {
         String found = ends
                 ? "the end of the file in the middle of something"
                 : "something that is not JSON at column " + column + ", before " + Shown.quoted(rest(text, offset));
-        findings.document(new Spot(offset, line), found, ends ? OPEN : allowed(text, offset), "");
+        return new Break(offset, line, found, ends ? OPEN : allowed(text, offset));
     }
 
     private static final String OPEN = "a file in which every { [ and \" is closed";

@@ -99,7 +99,7 @@ class CheckTest {
                 "/kind: found \"fualt\". Allowed: one of ",
                 "tables/cautions.json, line 3, dust-and-spores: found the source \"CALRECC\". Allowed: a key of"
                         + " sources.json. Did you mean \"CALREC\"?",
-                "tables/remedies.json, line ",
+                ": found the end of the file in the middle of something. Allowed: a file in which every { [ and \" is closed.",
                 "evidence/matted.json, line 3, WIEGH-",
                 "found Sign.SOGY. Allowed: one of the ",
                 "tables/cause.json: found a table of this name. Allowed: the names of the shipped ones. Did you mean"
@@ -201,8 +201,8 @@ class CheckTest {
                 "tables/limits.json: cannot be read: it leads out of the folder",
                 "tables/causes.json: cannot be read: it is no plain file",
                 "tables/signs.json: cannot be read: it is larger than 4 MiB",
-                "tables/measures.json",
-                "tables/materials.json, line 1",
+                "tables/measures.json, line 1: found something longer or deeper than any table is.",
+                "tables/materials.json, line 1: found bytes that are no letters of UTF-8.",
                 "tables/waits.json: found no object",
                 "/uses: found something else than an object in the list",
                 "/uses/2/id: found nothing")) {

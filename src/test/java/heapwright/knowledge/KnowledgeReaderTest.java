@@ -53,12 +53,14 @@ class KnowledgeReaderTest {
                     "met": "often"      | "met": 3                  | /met: found 3.0. Allowed: text in double quotes.
                     "met": "often"      | "mett": "often"           | /met: found nothing. Allowed: text in double quotes.
                     "met": "often"      | "met": "often", "x": 1    | /x: found a field of this name. Allowed: only [aliases,
-                    "met": "often"      | "met": "often", "met": "often" | Duplicate field 'met'
+                    "met": "often"      | "met": "often", "met": "often" | : found the field "met" twice in one object. Allowed: each field once.
                     "aliases": [        | "aliases": [ 7,           | /aliases: found 7.0 in the list. Allowed: a list of texts.
                     "aliases": [        | "aliases": "", "b": [     | /aliases: found "". Allowed: a list.
                     "signs": [          | "sign": [                 | /signs: found nothing. Allowed: a list.
                     "signs": [          | "signs": [ 4,             | /signs: found something else than an object in the list.
-                    "signs": [          | "signs": ,                | Unexpected character
+                    "signs": [          | "signs": ,                | : found something that is not JSON at column
+                    "met": "often",     | "met": "often"            | Allowed: a comma between one item and the next
+                    "met": "often",     | "met": often,             | Allowed: words in double quotes, such as
                     """)
     void faults(String there, String instead, String message) {
         KnowledgeFault fault = assertThrows(

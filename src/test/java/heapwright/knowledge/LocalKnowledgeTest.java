@@ -165,6 +165,17 @@ class LocalKnowledgeTest {
     }
 
     @Test
+    @DisplayName("is asked for again where a folder of other things is named")
+    void anotherFolder() throws IOException {
+        for (int i = 0; i < 30; i++) {
+            write("letter-" + i + ".odt", "");
+        }
+        List<String> faults = inspect().faults();
+        assertEquals(11, faults.size());
+        assertEquals("found 20 more files and folders of the kind; is it the right folder?", faults.get(10));
+    }
+
+    @Test
     @DisplayName("may have texts for people beside it")
     void texts() throws IOException {
         copyTemplate();

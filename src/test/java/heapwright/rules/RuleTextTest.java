@@ -77,6 +77,11 @@ class RuleTextTest {
             agenda-group "derive"            | agenda-group "guard"            | does not run in the pass of its folder
             Sign.SOGGY                       | Sign.SOGY                       | found Sign.SOGY. Allowed: one of the 138 constants of Sign. Did you mean "Sign.SOGGY"?
             Condition.WET )                  | Condition.WETT )                | found Condition.WETT.
+            Seen( sign                       | Sees( sign                      | found the fact Sees. Allowed: one of the
+            Seen( sign                       | Sees( sign                      | Did you mean "Seen"?
+            Seen( sign                       | Seen( sing                      | found "sing" of Seen. Allowed: daysAgo,
+            Seen( sign                       | not Seen( sing                  | Did you mean "sign"?
+            new Holds(                       | new Hold(                       | found the fact Hold. Allowed: one of the
             sign == Sign.SOGGY               | sign == Sign.SOGGY, daysAgo < 3 | found a figure. Allowed: limits
             sign == Sign.SOGGY               | sign.id() == "soggy"            | found a text in quotes
             insert( new Holds(               | update( new Holds(              | found "update", by which rules come to depend on order
