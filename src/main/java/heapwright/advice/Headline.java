@@ -25,6 +25,9 @@ public record Headline(Kind kind, List<Finding> findings) {
     /** Three reasons are as many as a sentence holds. */
     private static final int MOST = 3;
 
+    private static final Comparator<Finding> SUREST =
+            Comparator.comparing(Finding::grade).reversed();
+
     /** Harmless in themselves, but no sign of how the pile does: a rotten bucket has them too. */
     private static final Set<Cause> GUESTS = EnumSet.of(Cause.HARMLESS_FUNGI, Cause.HARMLESS_VISITORS);
 
@@ -71,11 +74,14 @@ public record Headline(Kind kind, List<Finding> findings) {
         return well.isEmpty() ? new Headline(Kind.UNCLEAR, List.of()) : new Headline(Kind.WELL, well.subList(0, 1));
     }
 
-    /** What the first step puts right is named first, so that both say one thing; the rest by likelihood. */
+    /**
+     * What is surer is named before what is less so, and of what is as sure what the first step puts right, so that both
+     * say one thing; the rest by likelihood.
+     */
     private static List<Finding> firstStepFirst(Advice advice, List<Finding> troubles) {
         Set<Cause> served = served(advice);
         return troubles.stream()
-                .sorted(Comparator.comparing(f -> !served.contains(f.cause())))
+                .sorted(SUREST.thenComparing(f -> !served.contains(f.cause())))
                 .toList();
     }
 

@@ -3,12 +3,14 @@ package heapwright.report;
 import heapwright.advice.Advice;
 import heapwright.advice.Afternoon;
 import heapwright.advice.Headline;
+import heapwright.advice.Held;
 import heapwright.advice.Step;
 import heapwright.advice.engine.Piece;
 import heapwright.advice.ready.Ready;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.RemedyInfo;
+import heapwright.knowledge.RemedyInfo.Urgency;
 import heapwright.knowledge.SignInfo;
 import heapwright.process.sanitation.HeatLedger;
 import java.time.format.DateTimeFormatter;
@@ -144,6 +146,7 @@ public final class FirstPage {
                         .filter(Piece::counted)
                         .limit(SIGNS)
                         .map(text::because)
+                        .flatMap(told -> Stream.of(told.split("; ")))
                         .map(FirstPage::inside)
                         .distinct()
                         .collect(Collectors.joining("; ")))
@@ -199,8 +202,14 @@ public final class FirstPage {
         }
     }
 
+    /** To rest is no work that could wait. */
+    private boolean isRest(Held held) {
+        return words.knowledge().remedies().get(held.remedy()).urgency() == Urgency.REST;
+    }
+
     private void held(Layout page, Advice advice) {
-        List<HeldText.Together> held = new HeldText(words).of(advice.withheld());
+        List<HeldText.Together> held = new HeldText(words)
+                .of(advice.withheld().stream().filter(h -> !isRest(h)).toList());
         if (!held.isEmpty()) {
             page.paragraph(
                     0,

@@ -40,9 +40,14 @@ public final class JobText {
         this.doses = new DoseWords(words);
     }
 
-    /** The heading over the work: how soon. */
+    /** The heading over the work: as soon as the most urgent of its jobs. */
     public String when(Afternoon work) {
-        return words.word("work", work.jobs().get(0).urgency());
+        return words.word(
+                "work",
+                work.jobs().stream()
+                        .map(Step::urgency)
+                        .min(Comparator.naturalOrder())
+                        .orElseThrow());
     }
 
     /** What to fetch, as "corrugated cardboard, a fork"; empty where nothing is needed. */
