@@ -63,7 +63,14 @@ public final class HeldBack {
      */
     public record Cost(Factor factor, double kelvin, int days, int moreWarmDays) {}
 
-    private HeldBack(Course lived, Course plain, Map<Factor, Course> right) {
+    /**
+     * By courses that are reckoned.
+     *
+     * @param lived the way it took by what was measured
+     * @param plain the way it would have taken as told, fitted to nothing
+     * @param right the same with one thing put right
+     */
+    HeldBack(Course lived, Course plain, Map<Factor, Course> right) {
         this.lived = lived;
         right.forEach((factor, course) -> {
             warmer.put(factor, difference(course, plain));

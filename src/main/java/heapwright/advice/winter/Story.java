@@ -69,8 +69,8 @@ public record Story(
         double shortfall = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
         Setup told = told(now);
         HeldBack held = held(now, told);
-        int from = from(model, past);
-        int to = to(model, from);
+        int from = from(past.stalledOn(), model.warmOnce(), model.age());
+        int to = to(last, from, model.age());
         Factor ifWrong = held.fault(from, to, model.events(), model.marks());
         Leaning leaning = Leaning.of(model, past, healthy, ifWrong.mendable());
         Verdict verdict = leaning.verdict(model.age());
@@ -101,18 +101,17 @@ public record Story(
      * What held it back counts from the day it stalled; of a pile that was never measured warm, nor felt to be, from the
      * beginning, since that it was is the model's word alone; of a pile that is warm, of late.
      */
-    private static int from(PileModel model, Retrace past) {
-        if (past.stalledOn().isPresent() && model.warmOnce() != WarmOnce.YES) {
+    static int from(OptionalInt stalledOn, WarmOnce warm, int age) {
+        if (stalledOn.isPresent() && warm != WarmOnce.YES) {
             return 0;
         }
-        return past.stalledOn().orElse(Math.max(0, model.age() - LATELY));
+        return stalledOn.orElse(Math.max(0, age - LATELY));
     }
 
     /** And it counts for some days after the last reading; where that was warm, nothing is known of what came after. */
-    private static int to(PileModel model, int from) {
-        CoreReading last = model.cores().get(model.cores().size() - 1);
+    static int to(CoreReading last, int from, int age) {
         boolean untold = from > last.day() && last.celsius() >= Retrace.STALLED_C;
-        return untold ? last.day() : Math.min(model.age(), last.day() + LATELY);
+        return untold ? last.day() : Math.min(age, last.day() + LATELY);
     }
 
     /** Whether the telling reading stands below the healthy band by what a thermometer shows. */
@@ -122,8 +121,9 @@ public record Story(
 
     /** What each thing cost since it stalled up to its last reading, the dearest first; none of a pile that is warm. */
     public List<HeldBack.Cost> costs() {
-        int from = from(model(), past());
-        return past().stalledOn().isPresent() ? held.costs(from, to(model(), from)) : List.of();
+        int from = from(past().stalledOn(), model().warmOnce(), model().age());
+        CoreReading last = model().cores().get(model().cores().size() - 1);
+        return past().stalledOn().isPresent() ? held.costs(from, to(last, from, model().age())) : List.of();
     }
 
     /** The pile file as the model takes it. */
@@ -152,7 +152,7 @@ public record Story(
      * Of the readings since the pile was last hot, the one furthest below the healthy band; the last one where none is
      * below it. A healthy pile goes cold too in the end, so the last reading alone may hide what went before.
      */
-    private static CoreReading telling(List<CoreReading> cores, Bands healthy) {
+    static CoreReading telling(List<CoreReading> cores, Bands healthy) {
         CoreReading telling = cores.get(cores.size() - 1);
         double most = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
         for (int i = cores.size() - 1; i >= 0 && cores.get(i).celsius() < Leaning.WARM_C; i--) {
