@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param notRules ids of rules that must be silent
  * @param keepOut materials that must be barred
  * @param leftOut materials that the plan must leave out
+ * @param cutBack materials of which the plan must take less
  * @param mendMeets whether the mend reaches all goals
  * @param mendAdds materials that the mend must add
  * @param notMendAdds materials that the mend must not add
@@ -32,6 +33,7 @@ public record AuditExpectation(
         List<String> notRules,
         List<String> keepOut,
         List<String> leftOut,
+        List<String> cutBack,
         Optional<Boolean> mendMeets,
         List<String> mendAdds,
         List<String> notMendAdds,

@@ -2,6 +2,7 @@ package heapwright.casebook;
 
 import heapwright.advice.audit.Audit;
 import heapwright.advice.audit.Proposal;
+import heapwright.advice.audit.Trimming;
 import heapwright.advice.fact.Mark;
 import heapwright.knowledge.Material;
 import heapwright.process.mend.Addition;
@@ -65,6 +66,10 @@ final class AuditVerdict {
 
     private void compare(Proposal proposal) {
         lacking("is not left out of the plan", expect.leftOut(), ids(proposal.leftOut()));
+        lacking(
+                "is not cut back in the plan",
+                expect.cutBack(),
+                ids(proposal.trimmed().stream().map(Trimming.Trimmed::material).toList()));
         expect.mendMeets()
                 .filter(m -> m != proposal.mend().chosen().meetsAll())
                 .ifPresent(m -> misses.add(

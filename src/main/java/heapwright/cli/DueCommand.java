@@ -9,6 +9,7 @@ import heapwright.knowledge.RemedyInfo;
 import heapwright.pile.Advised;
 import heapwright.report.Catalogue;
 import heapwright.report.Days;
+import heapwright.report.HarvestDays;
 import heapwright.report.HeadlineText;
 import heapwright.report.JobText;
 import heapwright.report.Words;
@@ -68,10 +69,9 @@ final class DueCommand implements Callable<Integer> {
         List<Path> files = files();
         for (Path file : files) {
             try {
-                lines.add(line(
-                        words,
-                        file,
-                        workshop.advisor().diagnose(new PileFile(terminal, knowledge).read(file.toString()))));
+                Advice advice = workshop.advisor().diagnose(new PileFile(terminal, knowledge).read(file.toString()));
+                lines.add(line(words, file, advice));
+                lines.addAll(harvests(words, file, advice));
             } catch (UsageFault fault) {
                 unread++;
                 terminal.err().println(fault.getMessage());
@@ -85,6 +85,24 @@ final class DueCommand implements Callable<Integer> {
                     + "\". Example: heapwright due piles");
         }
         return unread == 0 ? Program.OK : Program.BAD_INPUT;
+    }
+
+    private List<Line> harvests(Words words, Path file, Advice advice) {
+        return new HarvestDays(words)
+                .ahead(advice, LocalDate.now(clock)).entrySet().stream()
+                        .map(e -> new Line(
+                                false,
+                                Optional.of(e.getKey()),
+                                words.text(
+                                        "due.harvest",
+                                        new Days(words).of(e.getKey()),
+                                        name(file, advice),
+                                        e.getValue())))
+                        .toList();
+    }
+
+    private static String name(Path file, Advice advice) {
+        return file.getFileName() + ", " + advice.pile().name();
     }
 
     private List<Path> files() {
@@ -104,7 +122,7 @@ final class DueCommand implements Callable<Integer> {
     }
 
     private Line line(Words words, Path file, Advice advice) {
-        String name = file.getFileName() + ", " + advice.pile().name();
+        String name = name(file, advice);
         if (advice.alarm().isPresent()) {
             return new Line(true, Optional.empty(), words.text("due.danger", name, new HeadlineText(words).of(advice)));
         }

@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Lists materials with their figures and other names, or those that a word fits.",
         footerHeading = "%nExamples:%n",
-        footer = {"  heapwright materials", "  heapwright materials peelings"})
+        footer = {"  heapwright materials", "  heapwright materials horse manure"})
 final class MaterialsCommand implements Callable<Integer> {
 
     static final String NAME = "materials";
@@ -28,8 +28,8 @@ final class MaterialsCommand implements Callable<Integer> {
     private final Terminal terminal;
     private final Workshop workshop;
 
-    @Parameters(paramLabel = "WORD", arity = "0..1", description = "One or more words of a name or another name.")
-    private String word;
+    @Parameters(paramLabel = "WORD", arity = "0..*", description = "One or more words of a name or another name.")
+    private List<String> words = List.of();
 
     @Mixin
     private OutputOptions output;
@@ -51,7 +51,7 @@ final class MaterialsCommand implements Callable<Integer> {
             return Program.OK;
         }
         if (found.isEmpty()) {
-            throw new UsageFault("heapwright: no material has the word \"" + word
+            throw new UsageFault("heapwright: no material has the word \"" + String.join(" ", words)
                     + "\" in its id, its name or another name. See all: heapwright materials");
         }
         Figures figures = new Figures(output.units, output.catalogue());
@@ -72,9 +72,9 @@ final class MaterialsCommand implements Callable<Integer> {
     }
 
     private List<Material> found(Knowledge knowledge) {
-        return word == null
+        return words.isEmpty()
                 ? List.copyOf(knowledge.materials().values())
-                : knowledge.materialNames().fitting(word).stream()
+                : knowledge.materialNames().fitting(String.join(" ", words)).stream()
                         .map(knowledge.materials()::get)
                         .toList();
     }

@@ -50,6 +50,8 @@ public record Material(
         String note,
         String like) {
 
+    private static final double PERCENT = 100;
+
     public Material {
         aliases = List.copyOf(aliases);
         traits = Set.copyOf(traits);
@@ -152,5 +154,16 @@ public record Material(
         return nitrogenOnSameSample || carbonToNitrogen.typical() <= 0
                 ? nitrogenPct.typical()
                 : carbonPct.typical() / carbonToNitrogen.typical();
+    }
+
+    /**
+     * Salt that it brings to plants, as a share of its dry mass, 0–1: all of it where the share of salted stuff is not
+     * known. Food brings none: it is salted to be eaten, and thinned in the pile.
+     */
+    public double saltShare() {
+        boolean salted = traits.contains(Trait.SALTED) || traits.contains(Trait.SODIUM);
+        return salted && !traits.contains(Trait.COOKED)
+                ? saltPct.map(Figure::typical).orElse(PERCENT) / PERCENT
+                : 0;
     }
 }

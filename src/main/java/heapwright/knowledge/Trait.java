@@ -26,6 +26,8 @@ public enum Trait implements Id {
     LONG,
     MATTING,
     WET,
+    /** Poured on; it fills the gaps and takes no room of its own. */
+    LIQUID,
     // handle with care
     COOKED,
     MEAT_OR_DAIRY,

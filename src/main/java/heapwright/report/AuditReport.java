@@ -138,17 +138,19 @@ public final class AuditReport {
             page.paragraph(0, INDENT, "- " + words.text("audit.left-out", names));
         }
         Portions portions = new Portions(words, audit.pile());
-        trimmed.forEach(t -> page.paragraph(
-                0,
-                INDENT,
-                "- "
-                        + words.text(
-                                "audit.trimmed",
-                                words.thing(t.material()),
-                                portions.atMost(t.material().id(), t.litres()))));
+        trimmed.forEach(t -> page.paragraph(0, INDENT, "- " + cutBack(t, portions)));
         if (audit.proposal().isEmpty() && !audit.pile().container().kind().worksCold()) {
             page.paragraph(0, 0, words.text("audit.nothing-left"));
         }
+    }
+
+    private String cutBack(Trimming.Trimmed t, Portions portions) {
+        boolean rinsed = t.material().group() == Material.Group.NITROGEN_RICH
+                && t.material().saltShare() > 0;
+        return words.text(
+                rinsed ? "audit.trimmed.rinse" : "audit.trimmed",
+                words.thing(t.material()),
+                portions.atMost(t.material().id(), t.litres()));
     }
 
     private boolean hasLocalRules(Material material) {

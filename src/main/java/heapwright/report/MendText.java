@@ -6,6 +6,7 @@ import heapwright.pile.Pile;
 import heapwright.process.mend.Addition;
 import heapwright.process.mend.Offer;
 import heapwright.process.mend.Plan;
+import heapwright.process.mixture.Density;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -16,6 +17,9 @@ final class MendText {
 
     /** Below this the wish for a larger pile is not worth a sentence. */
     private static final double WORTH_TELLING = 1.1;
+
+    /** To fetch more than this share of what is there, for a mix that works without, is asked of nobody; judgement. */
+    private static final double MUCH = 0.25;
 
     /** Beyond this it is no use to ask for more. */
     private static final double OUT_OF_REACH = 4;
@@ -61,15 +65,26 @@ final class MendText {
         if (mend.richAtFirst()) {
             page.paragraph(0, 0, words.text("audit.mend.late"));
         }
-        mend.unlock().ifPresent(u -> page.paragraph(0, 0, unlock(u)));
+        mend.unlock().ifPresent(u -> page.paragraph(0, 0, unlock(u, spared(u, proposal))));
         if (!plan.meetsAll() && mend.unlock().isEmpty()) {
             page.paragraph(0, 0, words.text("audit.mend.no-unlock"));
         }
     }
 
-    private String unlock(Mend.Unlock unlock) {
+    /** Whether it can be built without, and to fetch all of it would be out of proportion. */
+    private static boolean spared(Mend.Unlock unlock, Proposal proposal) {
+        double litres = unlock.plan().additions().stream()
+                .filter(a -> !a.material().equals(Offer.WATER))
+                .mapToDouble(Addition::litres)
+                .sum();
+        double whole = proposal.kept().looseM3().likely() * Density.LITRES_PER_M3;
+        return proposal.build().filter(b -> b.countsOn().isEmpty()).isPresent() && litres > MUCH * whole;
+    }
+
+    private String unlock(Mend.Unlock unlock, boolean spared) {
         String all = unlock.plan().additions().stream().map(this::amount).collect(Collectors.joining("; "));
-        return words.text("audit.mend.unlock", portions.name(unlock.material()), all);
+        return words.text(
+                spared ? "audit.mend.unlock-much" : "audit.mend.unlock", portions.name(unlock.material()), all);
     }
 
     private String misses(Plan plan) {

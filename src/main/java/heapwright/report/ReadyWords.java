@@ -41,11 +41,18 @@ public final class ReadyWords {
     String ready(Audit audit, Proposal.Build build) {
         DateTimeFormatter month =
                 DateTimeFormatter.ofPattern("MMMM yyyy", words.catalogue().locale());
-        String kind = words.text(
-                "audit.ready-by-kind",
-                build.ready().earliest().format(month),
-                build.ready().latest().format(month));
-        return audit.ready().map(r -> ready(r) + (r.likely() ? "" : " " + kind)).orElse(kind);
+        String from = build.ready().earliest().format(month);
+        String to = build.ready().latest().format(month);
+        String kind = words.text("audit.ready-by-kind", from, to);
+        return audit.ready()
+                .map(r -> {
+                    if (r.likely()) {
+                        return ready(r);
+                    }
+                    boolean apart = build.ready().latest().isBefore(r.lookedUntil());
+                    return ready(r) + " " + (apart ? words.text("audit.ready-apart", from, to) : kind);
+                })
+                .orElse(kind);
     }
 
     /** The answer to the day on which it is wanted. */

@@ -103,8 +103,9 @@ public final class Words {
 
     /** A material inside a sentence: its name up to the first comma, without brackets, in lower case. */
     public String thing(Material material) {
-        String plain =
-                material.name().replaceAll(" *\\([^)]*\\)", "").split(",")[0].strip();
+        String name = material.name().replaceAll(" *\\([^)]*\\)", "");
+        boolean several = name.contains(" or ") || name.contains(" and ");
+        String plain = (several ? name : name.split(",")[0]).strip();
         return wording.apply((plain.isEmpty() ? material.id() : plain).toLowerCase(catalogue.locale()));
     }
 

@@ -279,6 +279,19 @@ class RecordCommandsTest {
     }
 
     @Test
+    @DisplayName("list the first days of harvest where compost was spread raw, until they are past")
+    void harvest() throws IOException {
+        Files.copy(
+                Path.of("cases", "ready", "harvest-waits-from-the-day-it-was-spread.json"), folder.resolve("h.json"));
+        assertEquals(Program.OK, run("due", folder.toString()), err());
+        List<String> lines = out().lines().filter(l -> l.contains("harvest")).toList();
+        assertEquals(2, lines.size(), out());
+        assertTrue(
+                lines.get(0).startsWith("4 August 2027: h.json") && lines.get(0).contains("6 May 2027"), out());
+        assertTrue(lines.get(1).startsWith("3 September 2027: h.json"), out());
+    }
+
+    @Test
     @DisplayName("list what is due, danger first, and name a file that cannot be read without leaving out the others")
     void due() throws IOException {
         Files.writeString(

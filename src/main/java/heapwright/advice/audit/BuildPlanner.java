@@ -15,6 +15,7 @@ import heapwright.process.mend.Addition;
 import heapwright.process.mend.Offer;
 import heapwright.process.mend.Plan;
 import heapwright.process.mixture.Degradability;
+import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.Mixture;
 import heapwright.process.mixture.Portion;
@@ -71,6 +72,10 @@ final class BuildPlanner {
         Set<Material> uncut = new HashSet<>();
         double water = 0;
         for (Portion p : portions) {
+            if (Density.fillsGaps(p.material())) {
+                water += p.litres().likely();
+                continue;
+            }
             if (Feeding.isFertiliser(p.material())) {
                 fertiliser.merge(p.material(), p.kgWet().likely(), Double::sum);
             } else {

@@ -27,6 +27,9 @@ record Layering(List<Layer> base, int rounds, List<Layer> layers) {
 
     private static final int MOST_ROUNDS = 8;
 
+    /** Grass that lies thicker than a hand's breadth as it is laid goes to slime before it is forked in, metres; common practice. */
+    private static final double GRASS_M = 0.1;
+
     /** A base of coarse stuff as it is laid, metres: a hand or two; common practice. */
     private static final double BASE_M = 0.15;
 
@@ -55,7 +58,14 @@ record Layering(List<Layer> base, int rounds, List<Layer> layers) {
         Map<Material, Double> rest = new LinkedHashMap<>(litres);
         List<Layer> base = base(rest, own, longestCm, area);
         double left = rest.values().stream().mapToDouble(l -> l).sum() / Density.LITRES_PER_M3 / area;
-        int rounds = (int) Math.max(1, Math.min(MOST_ROUNDS, Math.round(left / ROUND_M)));
+        double grass = rest.entrySet().stream()
+                        .filter(e -> e.getKey().traits().contains(Trait.GRASS))
+                        .mapToDouble(Map.Entry::getValue)
+                        .sum()
+                / Density.LITRES_PER_M3
+                / area;
+        double wanted = Math.max(Math.round(left / ROUND_M), Math.ceil(grass / GRASS_M));
+        int rounds = (int) Math.max(1, Math.min(MOST_ROUNDS, wanted));
         List<Layer> layers = rest.entrySet().stream()
                 .filter(e -> e.getValue() > 0)
                 .map(e -> {

@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Mends a recipe: coarse stuff first where it lacks, then the least work for moisture, C:N and density. */
 final class Mending {
@@ -46,6 +47,9 @@ final class Mending {
 
     /** A plan with fewer things may take this much more work; judgement. */
     private static final double SPARED_FOR = 1.15;
+
+    /** Less than this share of a pile is not worth carrying; judgement. */
+    private static final double TRIFLE = 0.01;
 
     private final Materials materials;
     private final KeepOuts keepOuts;
@@ -96,14 +100,31 @@ final class Mending {
         Plan exact = mender.mend(start, few);
         Optional<Plan> buckets = inBuckets(start, few, left);
         Optional<Addition> first = opening;
+        Optional<Unlock> unlock = exact.meetsAll() ? Optional.empty() : unlock(start, left, first, alkaline);
+        if (first.isEmpty() && unlock.filter(u -> isTrifle(u.plan(), heap)).isPresent()) {
+            return new Mend(
+                    offers,
+                    first,
+                    new Plan(List.of(), heap, 0, Set.of()),
+                    Optional.empty(),
+                    Optional.empty(),
+                    false,
+                    goals.ratioLow() < limits.of(Limit.CN_GOOD_LOW));
+        }
         return new Mend(
                 offers,
                 first,
                 with(first, exact),
                 buckets.map(p -> with(first, p)),
-                exact.meetsAll() ? Optional.empty() : unlock(start, left, first, alkaline),
+                unlock,
                 first.isPresent() || !goals.met(heap),
                 goals.ratioLow() < limits.of(Limit.CN_GOOD_LOW));
+    }
+
+    /** A hair's breadth from good, which no one fetches anything for. */
+    private boolean isTrifle(Plan plan, Heap heap) {
+        return plan.additions().stream().mapToDouble(Addition::kg).sum() < TRIFLE * heap.wetKg()
+                && plan.additions().stream().noneMatch(a -> Feeding.isFertiliser(materials.get(a.material())));
     }
 
     /** Coarse stuff is mostly lean: so much of it that nitrogen runs short, or the goals get out of reach, is too much. */

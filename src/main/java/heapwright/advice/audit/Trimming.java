@@ -5,14 +5,16 @@ import heapwright.knowledge.Material;
 import heapwright.knowledge.Trait;
 import heapwright.process.dose.Limits;
 import heapwright.process.mixture.Composition;
-import heapwright.process.mixture.Density;
+import heapwright.process.mixture.PileMixture;
 import heapwright.process.mixture.Portion;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
- * Holds soil and ash of a recipe to what their limits allow, a sprinkle and a dusting, and its fertiliser to what the rest
- * can hold.
+ * Holds of a recipe to what their limits allow: soil and ash to a sprinkle and a dusting, salted stuff to what plants
+ * bear, fertiliser to what the carbon of the season takes up, and water to what makes it damp.
  *
  * @param portions the recipe with no more than that
  * @param trimmed what was cut back, with the litres that are left
@@ -23,7 +25,7 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
      * A material that was cut back.
      *
      * @param material which
-     * @param litres how much of it may stay
+     * @param litres how much of it may stay; 0 for nothing
      */
     public record Trimmed(Material material, double litres) {}
 
@@ -40,12 +42,54 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
     static Trimming of(List<Portion> portions, Limits limits) {
         Trimming soil = cut(portions, Trait.SOIL, soilShare(portions, limits.of(Limit.SOIL_MAX_SHARE)));
         Trimming ash = cut(soil.portions, Trait.ALKALI, ashShare(soil.portions, limits.of(Limit.ASH_MAX)));
-        Trimming fed =
-                cut(ash.portions, Trait.FAST_NITROGEN, fertiliserShare(ash.portions, limits.of(Limit.CN_GOOD_LOW)));
-        List<Trimmed> all = new ArrayList<>(soil.trimmed);
-        all.addAll(ash.trimmed);
-        all.addAll(fed.trimmed);
-        return new Trimming(fed.portions, all);
+        Trimming salt = cut(
+                ash.portions,
+                p -> p.material().saltShare() > 0,
+                saltShare(ash.portions, limits.share(Limit.SALT_LOAD_MAX)));
+        Trimming feed = cut(salt.portions, Trait.FAST_NITROGEN, fertiliserShare(salt.portions, limits.of(Limit.CN_GOOD_LOW)));
+        Trimming water =
+                cut(feed.portions, Trait.LIQUID, waterShare(feed.portions, limits.share(Limit.MOISTURE_GOOD_HIGH)));
+        return new Trimming(
+                water.portions,
+                Stream.of(soil, ash, salt, feed, water)
+                        .flatMap(one -> one.trimmed.stream())
+                        .toList());
+    }
+
+    /** The part of the salted stuff that may stay, so that its salt is no more than a share of all dry matter. */
+    private static double saltShare(List<Portion> portions, double most) {
+        double salted = 0;
+        double salt = 0;
+        double other = 0;
+        for (Portion p : portions) {
+            double share = p.material().saltShare();
+            if (share > 0) {
+                salted += dryKg(p);
+                salt += dryKg(p) * share;
+            } else {
+                other += dryKg(p);
+            }
+        }
+        double above = salt - most * salted;
+        return above > 0 && other > 0 ? most * other / above : 1;
+    }
+
+    /** The part of the water that may stay, so that the mix is no wetter than good. */
+    private static double waterShare(List<Portion> portions, double most) {
+        double poured = kg(portions, Trait.LIQUID);
+        double room = 0;
+        for (Portion p : portions) {
+            if (!has(p, Trait.LIQUID)) {
+                double water = p.kgWet().likely() - dryKg(p);
+                room += most * p.kgWet().likely() - water;
+            }
+        }
+        double may = Math.max(0, room / (1 - most));
+        return poured > may ? may / poured : 1;
+    }
+
+    private static double dryKg(Portion portion) {
+        return portion.kgWet().likely() * (1 - portion.material().moisturePct().typical() / PERCENT);
     }
 
     /** The part of the soil that may stay, so that it is no more than its share of the weight; all where it is all there is. */
@@ -87,21 +131,22 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
     }
 
     private static double restM3(List<Portion> portions) {
-        return portions.stream()
-                .filter(p -> !has(p, Trait.ALKALI))
-                .mapToDouble(
-                        p -> p.kgWet().likely() / Density.settled(p.material()).likely())
-                .sum();
+        return PileMixture.settledM3(
+                portions.stream().filter(p -> !has(p, Trait.ALKALI)).toList());
     }
 
     private static Trimming cut(List<Portion> portions, Trait trait, double share) {
+        return cut(portions, p -> has(p, trait), share);
+    }
+
+    private static Trimming cut(List<Portion> portions, Predicate<Portion> which, double share) {
         if (share >= 1) {
             return new Trimming(portions, List.of());
         }
         List<Portion> kept = new ArrayList<>();
         List<Trimmed> trimmed = new ArrayList<>();
         for (Portion p : portions) {
-            if (has(p, trait)) {
+            if (which.test(p)) {
                 Portion less = p.times(share);
                 if (share > 0) {
                     kept.add(less);

@@ -2,7 +2,6 @@ package heapwright.advice.observe;
 
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Reads.Basis;
-import heapwright.knowledge.Figure;
 import heapwright.knowledge.Reading;
 import heapwright.knowledge.Trait;
 import heapwright.process.dose.PileStock;
@@ -11,7 +10,6 @@ import heapwright.process.mixture.Contribution;
 import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Mixture;
 import java.util.List;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -28,8 +26,6 @@ record Loads(List<Contribution> parts, Band wetKg, Band dryKg, Band volumeM3, Ba
     private static final double GRAMS = 1000;
 
     private static final double PERCENT = 100;
-
-    private static final Set<Trait> SALT = Set.of(Trait.SALTED, Trait.SODIUM);
 
     Loads {
         parts = List.copyOf(parts);
@@ -69,16 +65,10 @@ record Loads(List<Contribution> parts, Band wetKg, Band dryKg, Band volumeM3, Ba
                 salt());
     }
 
-    /**
-     * Salt of salted stuff, percent of all dry matter; all of what is dry where its share is not known. Food is left out: it
-     * is salted to be eaten, and thinned in the pile.
-     */
+    /** Salt, percent of all dry matter. */
     private Reads salt() {
         double salt = parts.stream()
-                .filter(one -> one.material().traits().stream().anyMatch(SALT::contains)
-                        && !one.material().traits().contains(Trait.COOKED))
-                .mapToDouble(one -> one.kgDry()
-                        * one.material().saltPct().map(Figure::typical).orElse(PERCENT))
+                .mapToDouble(one -> one.kgDry() * one.material().saltShare() * PERCENT)
                 .sum();
         return reads(Reading.SALT_LOAD, salt, dryKg);
     }

@@ -14,6 +14,7 @@ import heapwright.process.heat.Layer;
 import heapwright.process.heat.PileState;
 import heapwright.process.heat.StateMark;
 import heapwright.process.heat.Weather;
+import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Footprint;
 import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.PileMixture;
@@ -89,8 +90,21 @@ final class Happenings {
         }
         additions().forEach((day, portions) -> {
             boolean mixed = all.stream().anyMatch(e -> e instanceof Event.Turn && e.day() == day);
-            all.add(new Event.Add(
-                    day, Stuff.of(portions), Warmth.of(portions, false).celsius(weather.airC(day)), mixed));
+            double water = portions.stream()
+                    .filter(p -> Density.fillsGaps(p.material()))
+                    .mapToDouble(p -> p.kgWet().likely())
+                    .sum();
+            List<Portion> bulk = portions.stream()
+                    .filter(p -> !Density.fillsGaps(p.material()))
+                    .toList();
+            if (water > 0) {
+                all.removeIf(e -> e instanceof Event.Water && e.day() == day);
+                all.add(new Event.Water(day, water, TAP_C));
+            }
+            if (!bulk.isEmpty()) {
+                all.add(new Event.Add(
+                        day, Stuff.of(bulk), Warmth.of(bulk, false).celsius(weather.airC(day)), mixed));
+            }
         });
         if (seen.contains(Sign.OPENED_OFTEN) && all.size() < OFTEN) {
             for (int d = OPENED_EVERY; d <= age; d += OPENED_EVERY) {

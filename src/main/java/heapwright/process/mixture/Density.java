@@ -2,6 +2,7 @@ package heapwright.process.mixture;
 
 import heapwright.knowledge.Figure;
 import heapwright.knowledge.Material;
+import heapwright.knowledge.Trait;
 
 /**
  * Bulk density of a material in the hand and in the pile, from its three figures: loose, settled, packed.
@@ -29,6 +30,11 @@ public final class Density {
     public static Band settled(Material material) {
         Figure density = material.densityKgM3();
         return new Band(density.typical(), half(density.typical(), density.high()), density.high());
+    }
+
+    /** Whether it runs into the gaps of the rest and takes no room of its own. */
+    public static boolean fillsGaps(Material material) {
+        return material.traits().contains(Trait.LIQUID);
     }
 
     /** Powders, grains, compost and soil lie in a measure about as they always lie. */

@@ -102,14 +102,16 @@ public final class MixtureCalculator {
         return mix ? sum.filledInto(LEFT_AFTER_MIXING.likely()) : sum;
     }
 
+    /** Whether there is more than one thing to fit into each other's gaps. */
     private static boolean isMix(List<Portion> portions) {
-        String first = portions.get(0).material().id();
-        for (Portion portion : portions) {
-            if (!portion.material().id().equals(first)) {
-                return true;
-            }
-        }
-        return false;
+        return portions.stream()
+                        .map(Portion::material)
+                        .filter(material -> !Density.fillsGaps(material))
+                        .map(Material::id)
+                        .distinct()
+                        .limit(2)
+                        .count()
+                > 1;
     }
 
     static double ratio(double carbon, double nitrogen) {

@@ -69,8 +69,8 @@ record Part(
                 nitrogen,
                 nitrogen * reached,
                 dry * (1 - ashPct / 100),
-                looseM3,
-                wet / draw.of(DENSITY, Density.settled(material)));
+                Density.fillsGaps(material) ? 0 : looseM3,
+                Density.fillsGaps(material) ? 0 : wet / draw.of(DENSITY, Density.settled(material)));
     }
 
     private static double nitrogenPct(Material material, double carbonPct, Draw draw) {

@@ -115,12 +115,17 @@ public final class PileMixture {
 
     /** What portions fill as filled by hand, likely, cubic metres. */
     public static double looseM3(List<Portion> portions) {
-        return portions.stream().mapToDouble(one -> one.litres().likely()).sum() / Density.LITRES_PER_M3;
+        return portions.stream()
+                        .filter(one -> !Density.fillsGaps(one.material()))
+                        .mapToDouble(one -> one.litres().likely())
+                        .sum()
+                / Density.LITRES_PER_M3;
     }
 
     /** What portions fill once they have settled, likely, cubic metres. */
     public static double settledM3(List<Portion> portions) {
         return portions.stream()
+                .filter(one -> !Density.fillsGaps(one.material()))
                 .mapToDouble(one ->
                         one.kgWet().likely() / Density.settled(one.material()).likely())
                 .sum();

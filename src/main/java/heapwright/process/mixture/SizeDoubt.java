@@ -37,8 +37,10 @@ public record SizeDoubt(double toldM3, double kilograms, double settledM3, doubl
         if (pile.recipe().isEmpty() || kilograms < LEAST_KG) {
             return Optional.empty();
         }
-        double loose = portions.stream().mapToDouble(p -> p.litres().high()).sum() / Density.LITRES_PER_M3;
-        double settled = portions.stream()
+        List<Portion> bulk =
+                portions.stream().filter(p -> !Density.fillsGaps(p.material())).toList();
+        double loose = bulk.stream().mapToDouble(p -> p.litres().high()).sum() / Density.LITRES_PER_M3;
+        double settled = bulk.stream()
                 .mapToDouble(
                         p -> p.kgWet().low() / Density.settled(p.material()).high())
                 .sum();

@@ -76,6 +76,23 @@ class LayeringTest {
     }
 
     @Test
+    @DisplayName("lay grass no thicker than a hand's breadth")
+    void grass() {
+        put("leaves-mixed", 300);
+        put("grass-clippings", 450);
+        Layering laid = laid(Map.of(), 1);
+        assertEquals(5, laid.rounds());
+        Layer grass = laid.layers().stream()
+                .filter(l -> l.material().equals("grass-clippings"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(9, grass.thicknessCm(), 1e-9);
+        litres.clear();
+        put("leaves-mixed", 750);
+        assertEquals(2, laid(Map.of(), 1).rounds(), "leaves may lie thicker");
+    }
+
+    @Test
     @DisplayName("put little stuff into fewer rounds rather than a trace into each")
     void little() {
         put("leaves-mixed", 1400);

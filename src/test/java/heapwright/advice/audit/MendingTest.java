@@ -385,4 +385,17 @@ class MendingTest {
         assertFalse(right.mend().needed());
         assertEquals(List.of(), ids(right.mend().exact()));
     }
+
+    @Test
+    @DisplayName("fetches nothing for less than a hundredth of the pile, unless it is fertiliser")
+    void trifle() {
+        String bread = some("leaves-mixed", 10, "bucket") + "," + some("grass-clippings", 4, "bucket") + ",";
+        Asked near = asked(bread + some("bread", 2, "kg"));
+        assertFalse(new Mender(LIMITS).mend(near.heap(), List.of(Offer.water())).meetsAll(), "a hair short of good");
+        assertFalse(near.mend().needed());
+        assertEquals(List.of(), ids(near.mend().chosen()));
+        assertTrue(near.mend().unlock().isEmpty());
+        Asked far = asked(some("leaves-mixed", 12, "bucket") + "," + some("grass-clippings", 3, "bucket"));
+        assertTrue(far.mend().needed() && far.mend().unlock().isPresent());
+    }
 }

@@ -78,6 +78,76 @@ class PartsOfARecipeTest {
         assertTrue(Trimming.of(List.of(kg("wood-ash", 20)), LIMITS).trimmed().isEmpty());
     }
 
+    private static double litres(Trimming trimming, String id) {
+        return trimming.trimmed().stream()
+                .filter(one -> one.material().id().equals(id))
+                .mapToDouble(Trimming.Trimmed::litres)
+                .sum();
+    }
+
+    private static double moisture(List<Portion> portions) {
+        double wet = portions.stream().mapToDouble(one -> one.kgWet().likely()).sum();
+        double dry = portions.stream()
+                .mapToDouble(one ->
+                        one.kgWet().likely() * (1 - one.material().moisturePct().typical() / 100))
+                .sum();
+        return 1 - dry / wet;
+    }
+
+    @Test
+    @DisplayName("water is cut back to what makes it damp, and left out where the rest is wet enough")
+    void water() {
+        double most = LIMITS.share(Limit.MOISTURE_GOOD_HIGH);
+        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 50), kg("water", 60), kg("water", 120)), LIMITS);
+        assertEquals(most, moisture(cut.portions()), 1e-9);
+        assertEquals(kilograms(cut, "water"), litres(cut, "water"), 1e-9);
+        assertEquals(50, kilograms(cut, "leaves-mixed"), 1e-9);
+        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 50), kg("water", 20)), LIMITS)
+                .trimmed()
+                .isEmpty());
+        Trimming wet = Trimming.of(List.of(kg("grass-clippings", 50), kg("water", 20)), LIMITS);
+        assertEquals(List.of(kg("grass-clippings", 50)), wet.portions());
+        assertEquals(0, wet.trimmed().get(0).litres());
+    }
+
+    @Test
+    @DisplayName(
+            "salted stuff is cut back to the salt that compost may hold; food is not, and bare salt stuff alone neither")
+    void salt() {
+        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 50), kg("seaweed", 100)), LIMITS);
+        Material seaweed = material("seaweed");
+        double dry = kilograms(cut, "seaweed") * (1 - seaweed.moisturePct().typical() / 100);
+        double leaves = 50 * (1 - material("leaves-mixed").moisturePct().typical() / 100);
+        assertEquals(
+                LIMITS.share(Limit.SALT_LOAD_MAX),
+                dry * seaweed.saltPct().orElseThrow().typical() / 100 / (dry + leaves),
+                1e-9);
+        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 50), kg("seaweed", 2)), LIMITS)
+                .trimmed()
+                .isEmpty());
+        assertTrue(Trimming.of(List.of(kg("seaweed", 20)), LIMITS).trimmed().isEmpty());
+        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 5), kg("cooked-food", 20)), LIMITS)
+                .trimmed()
+                .isEmpty());
+    }
+
+    @Test
+    @DisplayName("fertiliser is cut back to the nitrogen that is lacking, and left out of what is rich")
+    void fertiliser() {
+        Material leaves = material("leaves-mixed");
+        double dry = 50 * (1 - leaves.moisturePct().typical() / 100);
+        double lacking =
+                dry / 100 * (leaves.carbonPct().typical() / LIMITS.of(Limit.CN_GOOD_LOW) - leaves.typicalNitrogenPct());
+        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 50), kg("urea", 5)), LIMITS);
+        assertEquals(lacking / (material("urea").typicalNitrogenPct() / 100), kilograms(cut, "urea"), 1e-9);
+        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 50), kg("urea", 0.1)), LIMITS)
+                .trimmed()
+                .isEmpty());
+        Trimming rich = Trimming.of(List.of(kg("manure-hen-home", 50), kg("urea", 0.1)), LIMITS);
+        assertEquals(0, kilograms(rich, "urea"));
+        assertEquals("urea", rich.trimmed().get(0).material().id());
+    }
+
     @Test
     @DisplayName("fertiliser goes in as many doses as keep the nitrogen of a day within its limit")
     void feeding() {

@@ -67,6 +67,24 @@ class HappeningsTest {
     }
 
     @Test
+    @DisplayName("waters with what was poured on, told in litres, and not with the usual can besides")
+    void poured() {
+        String water = "'added': [{'material': 'water', 'amount': 30, 'unit': 'L'}]";
+        assertEquals(List.of(new Event.Water(10, 30, 10)), events("{'date': '2026-10-20', " + water + "}"));
+        assertEquals(
+                List.of(new Event.Water(10, 30, 10)),
+                events("{'date': '2026-10-20', 'done': ['watered'], " + water + "}"));
+        assertEquals(
+                List.of(new Event.Water(9, 30, 10), new Event.Water(10, 30, 10)),
+                events(done("2026-10-19", "'watered'") + ",{'date': '2026-10-20', " + water + "}"));
+        List<Event> both = events("{'date': '2026-10-20', 'added': [{'material': 'grass-clippings', 'amount': 20,"
+                + " 'unit': 'kg'}, {'material': 'water', 'amount': 30, 'unit': 'L'}]}");
+        assertEquals(new Event.Water(10, 30, 10), both.get(0));
+        Event.Add grass = (Event.Add) both.get(1);
+        assertEquals(20, grass.matter().dryKg() + grass.matter().waterKg(), 1e-9);
+    }
+
+    @Test
     @DisplayName("covers and insulates once, not on top of what was there when it was built")
     void covered() {
         Event.Cover covered =
