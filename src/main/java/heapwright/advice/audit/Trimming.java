@@ -46,7 +46,8 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
                 ash.portions,
                 p -> p.material().saltShare() > 0,
                 saltShare(ash.portions, limits.share(Limit.SALT_LOAD_MAX)));
-        Trimming feed = cut(salt.portions, Trait.FAST_NITROGEN, fertiliserShare(salt.portions, limits.of(Limit.CN_GOOD_LOW)));
+        Trimming feed =
+                cut(salt.portions, Trait.FAST_NITROGEN, fertiliserShare(salt.portions, limits.of(Limit.CN_GOOD_LOW)));
         Trimming water =
                 cut(feed.portions, Trait.LIQUID, waterShare(feed.portions, limits.share(Limit.MOISTURE_GOOD_HIGH)));
         return new Trimming(
