@@ -138,7 +138,7 @@ class PartsOfARecipeTest {
         double dry = 50 * (1 - leaves.moisturePct().typical() / 100);
         double lacking =
                 dry / 100 * (leaves.carbonPct().typical() / LIMITS.of(Limit.CN_GOOD_LOW) - leaves.typicalNitrogenPct());
-        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 50), kg("urea", 5)), LIMITS);
+        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 50), kg("urea", 2)), LIMITS);
         assertEquals(lacking / (material("urea").typicalNitrogenPct() / 100), kilograms(cut, "urea"), 1e-9);
         assertTrue(Trimming.of(List.of(kg("leaves-mixed", 50), kg("urea", 0.1)), LIMITS)
                 .trimmed()
