@@ -21,7 +21,7 @@ class DoseRemarksTest {
         return "'asOf': '2026-06-14', 'built': '2026-05-20',"
                 + " 'container': {'kind': 'slatted-bin', 'volume': {'value': 1, 'unit': 'm3'}},"
                 + " 'recipe': [{'material': 'grass-clippings', 'amount': 60, 'unit': 'bucket'},"
-                + " {'material': 'kitchen-scraps', 'amount': 20, 'unit': 'bucket'}],"
+                + " {'material': 'kitchen-scraps', 'amount': 10, 'unit': 'bucket'}],"
                 + " 'log': [{'date': '2026-06-14', 'seen': ['soggy', 'smells-ammonia', 'slimy']}],"
                 + " 'atHand': [{'material': 'leaves-old-brown', 'amount': " + buckets + ", 'unit': 'bucket'}]";
     }
