@@ -117,7 +117,7 @@ class HeadlineByHandTest {
     }
 
     @Test
-    @DisplayName("troubles is three of them at most, first what the first step mends")
+    @DisplayName("troubles is three of them at most, the surer first, and of those as sure what the first step mends")
     void troubles() {
         found(Cause.TOO_WET, 0.9)
                 .found(Cause.COMPACTED, 0.8)
@@ -125,7 +125,7 @@ class HeadlineByHandTest {
                 .found(Cause.COARSE_WOOD, 0.65)
                 .stepFor(Cause.LACKS_NITROGEN)
                 .stepFor(Cause.COMPACTED)
-                .says(Headline.Kind.TROUBLE, Cause.LACKS_NITROGEN, Cause.TOO_WET, Cause.COMPACTED);
+                .says(Headline.Kind.TROUBLE, Cause.TOO_WET, Cause.LACKS_NITROGEN, Cause.COMPACTED);
     }
 
     @Test

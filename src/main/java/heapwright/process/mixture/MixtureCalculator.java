@@ -58,8 +58,9 @@ public final class MixtureCalculator {
         }
         boolean mix = isMix(portions);
         List<Portion> alike = Alike.of(portions);
-        Part typical = typical(alike, mix).as(observed);
-        Part[] drawn = drawn(alike, mix, observed);
+        boolean water = portions.stream().allMatch(portion -> Density.fillsGaps(portion.material()));
+        Part typical = typical(alike, mix, water).as(observed);
+        Part[] drawn = drawn(alike, mix, water, observed);
         Spread spread = new Spread(typical, drawn, observed);
         return new Mixture(
                 spread.masses(),
@@ -76,7 +77,7 @@ public final class MixtureCalculator {
                 observed.volumeM3().isPresent() ? Basis.REPORTED : Basis.ESTIMATED);
     }
 
-    private Part[] drawn(List<Portion> portions, boolean mix, Observed observed) {
+    private Part[] drawn(List<Portion> portions, boolean mix, boolean water, Observed observed) {
         Map<String, double[][]> byMaterial = new HashMap<>();
         List<double[][]> orders = portions.stream()
                 .map(portion -> byMaterial.computeIfAbsent(portion.material().like(), points::of))
@@ -86,18 +87,23 @@ public final class MixtureCalculator {
         for (int i = 0; i < drawn.length; i++) {
             Part sum = Part.NOTHING;
             for (int k = 0; k < orders.size(); k++) {
-                sum = sum.plus(Part.of(portions.get(k), Draw.at(orders.get(k)[i])));
+                sum = sum.plus(part(portions.get(k), Draw.at(orders.get(k)[i]), water));
             }
             drawn[i] = (mix ? sum.filledInto(Draw.at(whole[i]).of(0, LEFT_AFTER_MIXING)) : sum).as(observed);
         }
         return drawn;
     }
 
+    /** @param water whether there is nothing else, so that it has no gaps to run into */
+    private static Part part(Portion portion, Draw draw, boolean water) {
+        return water ? Part.of(portion, draw, true) : Part.of(portion, draw);
+    }
+
     /** All portions together at the typical figures. */
-    private static Part typical(List<Portion> portions, boolean mix) {
+    private static Part typical(List<Portion> portions, boolean mix, boolean water) {
         Part sum = Part.NOTHING;
         for (Portion portion : portions) {
-            sum = sum.plus(Part.of(portion, Draw.typical()));
+            sum = sum.plus(part(portion, Draw.typical(), water));
         }
         return mix ? sum.filledInto(LEFT_AFTER_MIXING.likely()) : sum;
     }

@@ -45,6 +45,11 @@ record Part(
     static final Part NOTHING = new Part(0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
     static Part of(Portion portion, Draw draw) {
+        return of(portion, draw, !Density.fillsGaps(portion.material()));
+    }
+
+    /** @param takesRoom whether it stands for itself, and not in the gaps of the rest */
+    static Part of(Portion portion, Draw draw, boolean takesRoom) {
         Material material = portion.material();
         double byHand = draw.of(DENSITY, Density.byHand(material));
         boolean weighed = portion.amount().isMass();
@@ -69,8 +74,8 @@ record Part(
                 nitrogen,
                 nitrogen * reached,
                 dry * (1 - ashPct / 100),
-                Density.fillsGaps(material) ? 0 : looseM3,
-                Density.fillsGaps(material) ? 0 : wet / draw.of(DENSITY, Density.settled(material)));
+                takesRoom ? looseM3 : 0,
+                takesRoom ? wet / draw.of(DENSITY, Density.settled(material)) : 0);
     }
 
     private static double nitrogenPct(Material material, double carbonPct, Draw draw) {

@@ -31,14 +31,13 @@ public record SizeDoubt(double toldM3, double kilograms, double settledM3, doubl
      * what was added later says nothing of what the pile was built from.
      */
     public static Optional<SizeDoubt> of(Pile pile, Materials materials) {
-        List<Portion> portions = PileMixture.portions(pile, materials);
-        double kilograms =
-                portions.stream().mapToDouble(p -> p.kgWet().likely()).sum();
+        List<Portion> bulk = PileMixture.portions(pile, materials).stream()
+                .filter(p -> !Density.fillsGaps(p.material()))
+                .toList();
+        double kilograms = bulk.stream().mapToDouble(p -> p.kgWet().likely()).sum();
         if (pile.recipe().isEmpty() || kilograms < LEAST_KG) {
             return Optional.empty();
         }
-        List<Portion> bulk =
-                portions.stream().filter(p -> !Density.fillsGaps(p.material())).toList();
         double loose = bulk.stream().mapToDouble(p -> p.litres().high()).sum() / Density.LITRES_PER_M3;
         double settled = bulk.stream()
                 .mapToDouble(
