@@ -20,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("heapwright explain")
@@ -75,6 +76,7 @@ class ExplainCommandTest {
         assertTrue(page().contains(" Sign rain-gets-in: "), page());
     }
 
+    @Tag("thorough")
     @Test
     @DisplayName("names the case that fails without a rule")
     void holder() {
@@ -83,6 +85,7 @@ class ExplainCommandTest {
         assertTrue(page().matches(".*Speaks in: \\d+ .*manure-and-straw.json, 2025-10-14.*"), page());
     }
 
+    @Tag("thorough")
     @Test
     @DisplayName("tells beside each rule in which cases it speaks, in none where it is silent")
     void index() {
