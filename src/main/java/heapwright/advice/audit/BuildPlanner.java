@@ -73,7 +73,7 @@ final class BuildPlanner {
         double water = 0;
         for (Portion p : portions) {
             if (Density.fillsGaps(p.material())) {
-                water += p.litres().likely();
+                water += p.kgWet().likely();
                 continue;
             }
             if (Feeding.isFertiliser(p.material())) {

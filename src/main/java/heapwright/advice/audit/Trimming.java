@@ -5,6 +5,7 @@ import heapwright.knowledge.Material;
 import heapwright.knowledge.Trait;
 import heapwright.process.dose.Limits;
 import heapwright.process.mixture.Composition;
+import heapwright.process.mixture.Density;
 import heapwright.process.mixture.PileMixture;
 import heapwright.process.mixture.Portion;
 import java.util.ArrayList;
@@ -48,8 +49,8 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
                 saltShare(ash.portions, limits.share(Limit.SALT_LOAD_MAX)));
         Trimming feed =
                 cut(salt.portions, Trait.FAST_NITROGEN, fertiliserShare(salt.portions, limits.of(Limit.CN_GOOD_LOW)));
-        Trimming water =
-                cut(feed.portions, Trait.LIQUID, waterShare(feed.portions, limits.share(Limit.MOISTURE_GOOD_HIGH)));
+        Trimming water = cut(
+                feed.portions, Trimming::isWater, waterShare(feed.portions, limits.share(Limit.MOISTURE_GOOD_HIGH)));
         return new Trimming(
                 water.portions,
                 Stream.of(soil, ash, salt, feed, water)
@@ -77,16 +78,22 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
 
     /** The part of the water that may stay, so that the mix is no wetter than good. */
     private static double waterShare(List<Portion> portions, double most) {
-        double poured = kg(portions, Trait.LIQUID);
+        double poured = 0;
         double room = 0;
         for (Portion p : portions) {
-            if (!has(p, Trait.LIQUID)) {
-                double water = p.kgWet().likely() - dryKg(p);
-                room += most * p.kgWet().likely() - water;
+            double kg = p.kgWet().likely();
+            if (isWater(p)) {
+                poured += kg;
+            } else {
+                room += most * kg - (kg - dryKg(p));
             }
         }
         double may = Math.max(0, room / (1 - most));
         return poured > may ? may / poured : 1;
+    }
+
+    private static boolean isWater(Portion portion) {
+        return Density.fillsGaps(portion.material());
     }
 
     private static double dryKg(Portion portion) {

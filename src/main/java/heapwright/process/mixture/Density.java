@@ -15,6 +15,8 @@ public final class Density {
 
     public static final double LITRES_PER_M3 = 1000;
 
+    private static final double WATER_PCT = 100;
+
     private Density() {}
 
     /** Density as filled by hand, kg per cubic metre; exact when the person gave their own figure. */
@@ -32,9 +34,13 @@ public final class Density {
         return new Band(density.typical(), half(density.typical(), density.high()), density.high());
     }
 
-    /** Whether it runs into the gaps of the rest and takes no room of its own. */
+    /**
+     * Whether it is water, which runs into the gaps of the rest and takes no room of its own. Own stuff that is said to be
+     * like water and has dry matter is none.
+     */
     public static boolean fillsGaps(Material material) {
-        return material.traits().contains(Trait.LIQUID);
+        return material.traits().contains(Trait.LIQUID)
+                && material.moisturePct().typical() >= WATER_PCT;
     }
 
     /** Powders, grains, compost and soil lie in a measure about as they always lie. */

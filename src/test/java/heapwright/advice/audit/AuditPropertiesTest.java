@@ -15,6 +15,7 @@ import heapwright.process.mend.Offer;
 import heapwright.process.mend.Plan;
 import heapwright.process.mixture.Basis;
 import heapwright.process.mixture.Contribution;
+import heapwright.process.mixture.Density;
 import heapwright.process.mixture.Mixture;
 import heapwright.report.AuditJson;
 import heapwright.report.AuditReport;
@@ -66,7 +67,13 @@ class AuditPropertiesTest {
                     ? p.mend().unlock().orElseThrow().plan()
                     : p.mend().chosen();
             Map<String, Double> wanted = new TreeMap<>();
-            p.kept().contributions().forEach(c -> wanted.merge(c.material().id(), c.kgWet(), Double::sum));
+            p.kept().contributions().stream()
+                    .filter(c -> !Density.fillsGaps(c.material()))
+                    .forEach(c -> wanted.merge(c.material().id(), c.kgWet(), Double::sum));
+            double poured = p.kept().contributions().stream()
+                    .filter(c -> Density.fillsGaps(c.material()))
+                    .mapToDouble(Contribution::kgWet)
+                    .sum();
             mend.additions().stream()
                     .filter(a -> !a.material().equals(Offer.WATER))
                     .forEach(a -> wanted.merge(a.material(), a.kg(), Double::sum));
@@ -78,10 +85,11 @@ class AuditPropertiesTest {
             laid.values().removeIf(kg -> kg < 1e-9);
             assertEquals(wanted.keySet(), laid.keySet());
             wanted.forEach((id, kg) -> assertEquals(kg, laid.get(id), 1e-9 * (1 + kg), id));
-            double water = mend.additions().stream()
-                    .filter(a -> a.material().equals(Offer.WATER))
-                    .mapToDouble(Addition::litres)
-                    .sum();
+            double water = poured
+                    + mend.additions().stream()
+                            .filter(a -> a.material().equals(Offer.WATER))
+                            .mapToDouble(Addition::litres)
+                            .sum();
             assertEquals(water, build.plan().waterPerRound() * build.plan().rounds(), 1e-9 * (1 + water));
         });
     }

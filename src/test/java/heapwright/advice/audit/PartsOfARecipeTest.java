@@ -9,6 +9,7 @@ import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
 import heapwright.process.dose.Limits;
 import heapwright.process.mixture.Density;
+import heapwright.process.mixture.Materials;
 import heapwright.process.mixture.Portion;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -108,6 +109,16 @@ class PartsOfARecipeTest {
         Trimming wet = Trimming.of(List.of(kg("grass-clippings", 50), kg("water", 20)), LIMITS);
         assertEquals(List.of(kg("grass-clippings", 50)), wet.portions());
         assertEquals(0, wet.trimmed().get(0).litres());
+        Material broth = TestPile.of(
+                        "'asOf': '2026-11-21', 'materials': [{'id': 'my-broth', 'like': 'water', 'moisture': {'value': 60, 'unit': '%'}}]")
+                .materials()
+                .stream()
+                .map(own -> Materials.of(TestPile.KNOWLEDGE.materials(), List.of(own))
+                        .get(own.id()))
+                .findFirst()
+                .orElseThrow();
+        assertFalse(Density.fillsGaps(broth), "stuff like water with dry matter is no water");
+        assertTrue(Density.fillsGaps(material("water")));
     }
 
     @Test
