@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import heapwright.Seed;
 import heapwright.advice.Advice;
 import heapwright.advice.Option;
 import heapwright.advice.TestPile;
@@ -52,7 +53,7 @@ class AcceptedPilesTest {
 
     private static final double LITRES_PER_M3 = 1000;
 
-    @Property(tries = 40, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 40, seed = Seed.FIXED, shrinking = ShrinkingMode.OFF)
     @Label("answers, with figures that make sense, in text and in JSON, in both systems of units")
     void answers(@ForAll("documents") String document) {
         Optional<Pile> pile = read(document);

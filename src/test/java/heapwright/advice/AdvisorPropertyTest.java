@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.Seed;
 import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.Inference;
 import heapwright.advice.engine.Outcome;
@@ -55,7 +56,7 @@ class AdvisorPropertyTest {
     /** Rounding of sums of floating-point numbers, far below what a spoon can measure. */
     private static final double HAIR = 1 + 1e-9;
 
-    @Property(tries = 150, shrinking = ShrinkingMode.BOUNDED)
+    @Property(tries = 150, seed = Seed.FIXED, shrinking = ShrinkingMode.BOUNDED)
     @Label("holds together: likelihoods, doses, steps, held steps and danger")
     void holdsTogether(@ForAll("piles") Pile pile) {
         Advice advice = TestPile.ADVISOR.advise(pile);
@@ -94,14 +95,24 @@ class AdvisorPropertyTest {
         }
     }
 
-    @Property(tries = 60, shrinking = ShrinkingMode.BOUNDED)
+    /** What a small heap would do as a large one is tried with all that was done to it, water too, made larger with it. */
+    @Example
+    @Label("takes a pond of water on a bucket of leaves")
+    void drowned() {
+        readable(TestPile.ADVISOR.advise(TestPile.of("'built': '2026-08-31', 'asOf': '2026-09-20',"
+                + "'recipe': [{'material': 'leaves-mixed', 'amount': 10, 'unit': 'L'}],"
+                + "'log': [{'date': '2026-09-01', 'added': [{'material': 'water', 'amount': 40, 'unit': 'm3'}]},"
+                + "{'date': '2026-09-20', 'seen': ['core-cold']}]")));
+    }
+
+    @Property(tries = 60, seed = Seed.FIXED, shrinking = ShrinkingMode.BOUNDED)
     @Label("is the same twice, to the byte")
     void sameTwice(@ForAll("piles") Pile pile) {
         AdviceJson json = new AdviceJson(WORDS, "test");
         assertEquals(json.write(TestPile.ADVISOR.advise(pile), true), json.write(TestPile.ADVISOR.advise(pile), true));
     }
 
-    @Property(tries = 100, shrinking = ShrinkingMode.BOUNDED)
+    @Property(tries = 100, seed = Seed.FIXED, shrinking = ShrinkingMode.BOUNDED)
     @Label("does not depend on the order in which facts are told")
     void orderFree(@ForAll("piles") Pile pile, @ForAll @IntRange(min = 0) int seed) {
         Inference inference = new Inference(TestPile.ADVISOR.rulebook(), TestPile.KNOWLEDGE);
@@ -114,7 +125,7 @@ class AdvisorPropertyTest {
         assertEquals(results(told), results(shuffled));
     }
 
-    @Property(tries = 40, shrinking = ShrinkingMode.BOUNDED)
+    @Property(tries = 40, seed = Seed.FIXED, shrinking = ShrinkingMode.BOUNDED)
     @Label("sends for the fire service first where there is smoke, whatever else there is, but for somebody hurt")
     void smoke(@ForAll("piles") Pile pile) {
         Advice advice = TestPile.ADVISOR.advise(smoking(pile));

@@ -10,6 +10,12 @@ final class Checks {
         }
     }
 
+    static void notBelow(String name, double value, double low) {
+        if (!(value >= low) || Double.isInfinite(value)) {
+            throw new IllegalArgumentException(name + " must be " + low + " or more, but is " + value);
+        }
+    }
+
     static void within(String name, double value, double low, double high) {
         if (!(value >= low && value <= high)) {
             throw new IllegalArgumentException(

@@ -14,12 +14,12 @@ public sealed interface Event {
     /**
      * Water poured over.
      *
-     * @param kg litres
+     * @param kg litres, 0 or more: what a pile can't hold runs off
      * @param temperatureC its temperature, 0–100 °C
      */
     record Water(int day, double kg, double temperatureC) implements Event {
         public Water {
-            Checks.within("kg", kg, 0, 1e5);
+            Checks.notBelow("kg", kg, 0);
             Checks.within("temperatureC", temperatureC, 0, 100);
         }
     }
@@ -43,12 +43,12 @@ public sealed interface Event {
     /**
      * Snow gets into the mix.
      *
-     * @param kg its mass
+     * @param kg its mass, 0 or more
      * @param temperatureC its temperature, −40 to 0 °C
      */
     record SnowIn(int day, double kg, double temperatureC) implements Event {
         public SnowIn {
-            Checks.within("kg", kg, 0, 1e5);
+            Checks.notBelow("kg", kg, 0);
             Checks.within("temperatureC", temperatureC, -40, 0);
         }
     }
@@ -56,14 +56,14 @@ public sealed interface Event {
     /**
      * Nitrogen fertiliser in solution, counted as ammonium.
      *
-     * @param nitrogenKg kg of nitrogen
-     * @param waterKg litres it is dissolved in
+     * @param nitrogenKg kg of nitrogen, 0 or more
+     * @param waterKg litres it is dissolved in, 0 or more
      * @param temperatureC of the water, 0–100 °C
      */
     record Feed(int day, double nitrogenKg, double waterKg, double temperatureC) implements Event {
         public Feed {
-            Checks.within("nitrogenKg", nitrogenKg, 0, 1e4);
-            Checks.within("waterKg", waterKg, 0, 1e5);
+            Checks.notBelow("nitrogenKg", nitrogenKg, 0);
+            Checks.notBelow("waterKg", waterKg, 0);
             Checks.within("temperatureC", temperatureC, 0, 100);
         }
     }

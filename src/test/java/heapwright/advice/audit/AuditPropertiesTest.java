@@ -7,6 +7,7 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import heapwright.Seed;
 import heapwright.advice.audit.BuildPlan.Layer;
 import heapwright.pile.Pile;
 import heapwright.pile.PileArbitraries;
@@ -45,7 +46,7 @@ class AuditPropertiesTest {
 
     private final Schema schema = schema();
 
-    @Property(tries = 150)
+    @Property(tries = 150, seed = Seed.FIXED)
     void massWaterCarbonAndNitrogenAreConserved(@ForAll("piles") Pile pile) {
         Mixture mix = Audits.of(pile).mixture();
         boolean dried = mix.moistureBasis() == Basis.MEASURED;
@@ -59,7 +60,7 @@ class AuditPropertiesTest {
         mix.contributions().forEach(c -> assertEquals(c.kgWet(), c.kgDry() + c.kgWater(), 1e-9 * (1 + c.kgWet())));
     }
 
-    @Property(tries = 150)
+    @Property(tries = 150, seed = Seed.FIXED)
     void theLayersAddUpToWhatIsKeptAndTheMend(@ForAll("piles") Pile pile) {
         Audits.of(pile).proposal().filter(p -> p.build().isPresent()).ifPresent(p -> {
             Proposal.Build build = p.build().orElseThrow();
@@ -94,7 +95,7 @@ class AuditPropertiesTest {
         });
     }
 
-    @Property(tries = 150)
+    @Property(tries = 150, seed = Seed.FIXED)
     void nothingIsNegativeAndNoMoreIsAddedThanThereIs(@ForAll("piles") Pile pile) {
         Audits.of(pile).proposal().ifPresent(p -> {
             Mend mend = p.mend();
@@ -123,7 +124,7 @@ class AuditPropertiesTest {
         });
     }
 
-    @Property(tries = 150)
+    @Property(tries = 150, seed = Seed.FIXED)
     void everyFormCanBeWrittenAndTheTextFitsThePage(@ForAll("piles") Pile pile) {
         Audit audit = Audits.advisor().audit(pile, OptionalDouble.of(33)).orElseThrow();
         for (Units units : Units.values()) {

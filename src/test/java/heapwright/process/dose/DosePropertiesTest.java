@@ -2,6 +2,7 @@ package heapwright.process.dose;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.Seed;
 import heapwright.knowledge.Dose;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
@@ -32,7 +33,7 @@ class DosePropertiesTest {
     private static final MixtureCalculator CALCULATOR = new MixtureCalculator();
     private static final Limits LIMITS = TestLimits.LIMITS;
 
-    @Property(tries = 400)
+    @Property(tries = 400, seed = Seed.FIXED)
     void everyDoseIsFiniteNotNegativeAndWithinItsLimit(
             @ForAll("stocks") PileStock stock, @ForAll Dose dose, @ForAll boolean cold) {
         DoseAmount amount = DoseCalculator.calculate(dose, context(stock, List.of(), cold));
@@ -62,7 +63,7 @@ class DosePropertiesTest {
     }
 
     /** Over the season: all doses together, with the water that they come in. */
-    @Property(tries = 400)
+    @Property(tries = 400, seed = Seed.FIXED)
     void theDosesOfAFertiliserTogetherStayWithinTheLimits(
             @ForAll("stocks") PileStock stock, @ForAll("dissolved") Dose dose) {
         DoseAmount amount = DoseCalculator.calculate(dose, context(stock, List.of(), false));
@@ -86,7 +87,7 @@ class DosePropertiesTest {
     }
 
     /** However little of whatever lies about: given is at least a fifth of the need, or of all the pile can take. */
-    @Property(tries = 400)
+    @Property(tries = 400, seed = Seed.FIXED)
     void whatIsAtHandIsNeverTheDoseWhereItIsLessThanAFifthOfTheNeed(
             @ForAll("stocks") PileStock stock, @ForAll Dose dose, @ForAll("atHand") List<Stock> atHand) {
         DoseAmount amount = DoseCalculator.calculate(dose, context(stock, atHand, false));

@@ -2,6 +2,7 @@ package heapwright.process.heat;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.Seed;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Label;
@@ -46,7 +47,7 @@ class SmoothTest {
         assertTrue(Math.abs(to - from) <= MOST_K, one + ": " + from + "; " + other + ": " + to);
     }
 
-    @Property(tries = 40)
+    @Property(tries = 40, seed = Seed.FIXED)
     @Label("never leaps along size")
     void size(
             @ForAll @DoubleRange(min = 0.1, max = 2.7) double volumeM3,
@@ -56,7 +57,7 @@ class SmoothTest {
         near(new Pile(volumeM3, airC, moisture, ratio), new Pile(volumeM3 * 1.1, airC, moisture, ratio));
     }
 
-    @Property(tries = 40)
+    @Property(tries = 40, seed = Seed.FIXED)
     @Label("never leaps with half a kelvin of the air")
     void air(
             @ForAll @DoubleRange(min = 0.1, max = 3) double volumeM3,
@@ -66,7 +67,7 @@ class SmoothTest {
         near(new Pile(volumeM3, airC, moisture, ratio), new Pile(volumeM3, airC + 0.5, moisture, ratio));
     }
 
-    @Property(tries = 40)
+    @Property(tries = 40, seed = Seed.FIXED)
     @Label("never leaps with a point of moisture")
     void moisture(
             @ForAll @DoubleRange(min = 0.1, max = 3) double volumeM3,
@@ -76,7 +77,7 @@ class SmoothTest {
         near(new Pile(volumeM3, airC, moisture, ratio), new Pile(volumeM3, airC, moisture + 0.01, ratio));
     }
 
-    @Property(tries = 40)
+    @Property(tries = 40, seed = Seed.FIXED)
     @Label("never leaps along C:N")
     void ratio(
             @ForAll @DoubleRange(min = 0.1, max = 3) double volumeM3,

@@ -122,12 +122,8 @@ class ValuesTest {
         add(spans, "layer", 0, 100, x -> new Layer(x, 1, 1));
         add(spans, "layer open", 0, 1, x -> new Layer(1, x, 1));
         add(spans, "layer rain", 0, 1, x -> new Layer(1, 1, x));
-        add(spans, "water", 0, 1e5, x -> new Event.Water(0, x, 10));
         add(spans, "water temperature", 0, 100, x -> new Event.Water(0, 10, x));
-        add(spans, "snow", 0, 1e5, x -> new Event.SnowIn(0, x, -5));
         add(spans, "snow temperature", -40, 0, x -> new Event.SnowIn(0, 10, x));
-        add(spans, "feed", 0, 1e4, x -> new Event.Feed(0, x, 10, 10));
-        add(spans, "feed water", 0, 1e5, x -> new Event.Feed(0, 1, x, 10));
         add(spans, "feed temperature", 0, 100, x -> new Event.Feed(0, 1, 10, x));
         add(spans, "matter's temperature", -40, 80, x -> new Event.Add(0, Fixtures.good(1), x, true));
         add(spans, "water of matter", 0, 1e6, x -> new Matter(1, x, 0.2, 0.3, 0.1, 1, 0, 1, 5, 0));
@@ -165,6 +161,23 @@ class ValuesTest {
         assertThrows(IllegalArgumentException.class, () -> make.apply(low - 0.001));
         assertThrows(
                 IllegalArgumentException.class, () -> make.apply(name.equals("mark's day") ? high + 1 : high + 0.001));
+    }
+
+    /** What is poured over runs off, so there may be any amount of it. */
+    @Test
+    void whatIsPouredHasNoUpperEnd() {
+        List<DoubleFunction<Event>> poured = List.of(
+                x -> new Event.Water(0, x, 10),
+                x -> new Event.SnowIn(0, x, -5),
+                x -> new Event.Feed(0, x, 10, 10),
+                x -> new Event.Feed(0, 1, x, 10));
+        for (DoubleFunction<Event> pour : poured) {
+            assertDoesNotThrow(() -> pour.apply(0));
+            assertDoesNotThrow(() -> pour.apply(1e9));
+            assertThrows(IllegalArgumentException.class, () -> pour.apply(-0.001));
+            assertThrows(IllegalArgumentException.class, () -> pour.apply(Double.POSITIVE_INFINITY));
+            assertThrows(IllegalArgumentException.class, () -> pour.apply(Double.NaN));
+        }
     }
 
     static List<Arguments> above() {

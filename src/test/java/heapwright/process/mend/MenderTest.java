@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.Seed;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
 import heapwright.process.dose.PileStock;
@@ -41,7 +42,7 @@ class MenderTest {
     private static final Mender MENDER = new Mender(TestLimits.LIMITS);
     private static final int GRID = 24;
 
-    @Property(tries = 150)
+    @Property(tries = 150, seed = Seed.FIXED)
     void noPointOfAGridIsBetter(@ForAll("heaps") Heap heap, @ForAll("offers") List<Offer> offers) {
         Plan plan = MENDER.mend(heap, offers);
         Best grid = grid(heap, offers);
@@ -53,7 +54,7 @@ class MenderTest {
         }
     }
 
-    @Property(tries = 150)
+    @Property(tries = 150, seed = Seed.FIXED)
     void nothingIsNegativeFiniteAndNoMoreThanThereIs(@ForAll("heaps") Heap heap, @ForAll("offers") List<Offer> offers) {
         Plan plan = MENDER.mend(heap, offers);
         for (Addition addition : plan.additions()) {
@@ -67,13 +68,13 @@ class MenderTest {
     }
 
     /** The edges of a miss are a little wider than the goals, so what was in range may come to lie on an edge. */
-    @Property(tries = 150)
+    @Property(tries = 150, seed = Seed.FIXED)
     void whatIsInRangeStaysInRange(@ForAll("heaps") Heap heap, @ForAll("offers") List<Offer> offers) {
         Set<Miss> before = Set.copyOf(Plan.misses(heap, GOALS));
         assertTrue(before.containsAll(MENDER.mend(heap, offers).misses()));
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = Seed.FIXED)
     void wholeBucketsMeetTheGoalsAndAreWhole(@ForAll("heaps") Heap heap, @ForAll("offers") List<Offer> offers) {
         Optional<Plan> plan = MENDER.mendInBuckets(heap, offers, 10);
         plan.ifPresent(found -> {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.Seed;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -12,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 class BandTest {
 
-    @Property
+    @Property(seed = Seed.FIXED)
     void aSampleAlwaysBracketsTheLikelyValue(
             @ForAll @Size(min = 1, max = 40) double[] values,
             @ForAll @DoubleRange(min = -1e6, max = 1e6) double likely) {
@@ -36,7 +37,7 @@ class BandTest {
         assertThrows(IllegalArgumentException.class, () -> new Band(Double.NaN, 1, 2));
     }
 
-    @Property
+    @Property(seed = Seed.FIXED)
     void theTriangleStaysWithinItsEndsAndRises(
             @ForAll @DoubleRange(min = 0, max = 1, maxIncluded = false) double one,
             @ForAll @DoubleRange(min = 0, max = 1, maxIncluded = false) double other) {

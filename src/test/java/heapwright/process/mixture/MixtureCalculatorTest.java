@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.Seed;
 import heapwright.knowledge.Material;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -29,7 +30,7 @@ class MixtureCalculatorTest {
 
     private static final MixtureCalculator CALCULATOR = new MixtureCalculator();
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = Seed.FIXED)
     void waterCarbonAndNitrogenAreNeitherMadeNorLost(@ForAll("portions") List<Portion> portions) {
         Mixture mixture = CALCULATOR.mix(portions);
         Masses masses = mixture.masses();
@@ -49,7 +50,7 @@ class MixtureCalculatorTest {
                 1e-9 * wet);
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = Seed.FIXED)
     void whatTheIngredientsBringAddsUpToTheWhole(@ForAll("portions") List<Portion> portions) {
         Mixture mixture = CALCULATOR.mix(portions);
         Masses masses = mixture.masses();
@@ -69,7 +70,7 @@ class MixtureCalculatorTest {
         assertTrue(mixture.settledM3().likely() >= 0.9 * sum(mixture, Contribution::settledM3) - 1e-9);
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = Seed.FIXED)
     void theOrderOfThePortionsChangesNothingButTheRoundingOfSums(@ForAll("portions") List<Portion> portions) {
         List<Portion> turned = new ArrayList<>(portions);
         Collections.reverse(turned);
@@ -94,7 +95,7 @@ class MixtureCalculatorTest {
         }
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = Seed.FIXED)
     void everythingIsFiniteAndWithinItsRange(@ForAll("portions") List<Portion> portions) {
         Mixture mixture = CALCULATOR.mix(portions);
         assertTrue(mixture.moisturePct().low() >= 0 && mixture.moisturePct().high() < 100);
@@ -110,7 +111,7 @@ class MixtureCalculatorTest {
         assertTrue(mixture.coarseSharePct() >= 0 && mixture.coarseSharePct() <= 100);
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = Seed.FIXED)
     void theSizeOfTheHeapDoesNotChangeItsKind(@ForAll("portions") List<Portion> portions) {
         List<Portion> triple = portions.stream()
                 .map(one -> one.amount().isMass()
