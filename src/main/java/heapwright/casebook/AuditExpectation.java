@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
  * @param mendMeets whether the mend reaches all goals
  * @param mendAdds materials that the mend must add
  * @param notMendAdds materials that the mend must not add
- * @param unlock the one more material that would do it
+ * @param unlock the one or two more materials that would do it; empty for nothing would
  * @param figures likely values of the mixture by their name in the JSON document
  * @param ownRatio a C:N that the person worked out
  * @param shortcut the shortcut that must be recognised behind it
@@ -37,7 +37,7 @@ public record AuditExpectation(
         Optional<Boolean> mendMeets,
         List<String> mendAdds,
         List<String> notMendAdds,
-        Optional<String> unlock,
+        Optional<List<String>> unlock,
         Map<String, Within> figures,
         OptionalDouble ownRatio,
         Optional<Shortcut> shortcut) {

@@ -96,7 +96,7 @@ final class AuditReader {
                 told.hasNonNull("mendMeets") ? Optional.of(told.get("mendMeets").asBoolean()) : Optional.empty(),
                 texts(told.path("mendAdds")),
                 texts(told.path("notMendAdds")),
-                Optional.ofNullable(told.path("unlock").textValue()),
+                told.hasNonNull("unlock") ? Optional.of(materials(told.get("unlock"))) : Optional.empty(),
                 figures,
                 told.path("ownRatio").isNumber()
                         ? OptionalDouble.of(told.get("ownRatio").asDouble())

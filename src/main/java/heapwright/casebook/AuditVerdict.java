@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Compares the audit of a recipe with what its case demands. */
 final class AuditVerdict {
@@ -79,11 +80,11 @@ final class AuditVerdict {
                 .toList();
         lacking("is not added by the mend " + added, expect.mendAdds(), added);
         present("must not be added by the mend", expect.notMendAdds(), added);
-        Optional<String> unlock = proposal.mend().unlock().map(u -> u.material());
-        if (expect.unlock().isPresent() && !expect.unlock().equals(unlock)) {
-            misses.add("it is unlocked by " + unlock.orElse("nothing") + ", not "
-                    + expect.unlock().get());
-        }
+        Set<String> unlock =
+                proposal.mend().unlock().map(u -> Set.copyOf(u.materials())).orElse(Set.of());
+        expect.unlock()
+                .filter(wanted -> !unlock.equals(Set.copyOf(wanted)))
+                .ifPresent(wanted -> misses.add("it is unlocked by " + unlock + ", not " + wanted));
     }
 
     /** A likely value by its name in the JSON document; NaN, which is within nothing, for a name that there is not. */

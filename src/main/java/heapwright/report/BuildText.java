@@ -58,7 +58,12 @@ final class BuildText {
     void write(Sheet page, Proposal.Build build, Part part, boolean sized) {
         BuildPlan plan = build.plan();
         page.heading(words.text("audit.section.build"));
-        build.countsOn().ifPresent(m -> page.paragraph(0, 0, words.text("audit.build.counts-on", portions.name(m))));
+        if (!build.countsOn().isEmpty()) {
+            page.paragraph(
+                    0,
+                    0,
+                    words.text("audit.build.counts-on", build.countsOn().size(), portions.names(build.countsOn())));
+        }
         if (sized) {
             page.paragraph(0, 0, size(plan));
         }

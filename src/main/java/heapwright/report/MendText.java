@@ -10,7 +10,7 @@ import heapwright.process.mixture.Density;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** Writes the mend of an audit: what to add, what it comes to, and what one more material would do. */
+/** Writes the mend of an audit: what to add, what it comes to, and what one or two more materials would do. */
 final class MendText {
 
     private static final int INDENT = 3;
@@ -84,7 +84,10 @@ final class MendText {
     private String unlock(Mend.Unlock unlock, boolean spared) {
         String all = unlock.plan().additions().stream().map(this::amount).collect(Collectors.joining("; "));
         return words.text(
-                spared ? "audit.mend.unlock-much" : "audit.mend.unlock", portions.name(unlock.material()), all);
+                spared ? "audit.mend.unlock-much" : "audit.mend.unlock",
+                unlock.materials().size(),
+                portions.names(unlock.materials()),
+                all);
     }
 
     private String misses(Plan plan) {

@@ -8,6 +8,7 @@ import heapwright.pile.Pile;
 import heapwright.process.dose.Household.Rounding;
 import heapwright.process.mend.Offer;
 import heapwright.process.mixture.Density;
+import java.util.List;
 import java.util.Optional;
 
 /** Tells how much of a material, in the measure that a person would take it with. */
@@ -67,6 +68,14 @@ final class Portions {
         boolean powder = (m.group() == Group.MEAL || m.group() == Group.AMENDMENT || m.group() == Group.MINERAL)
                 && !m.traits().contains(Trait.SOIL);
         return powder && litres <= SPOONS_UP_TO_L ? Measures.Kind.POWDER : Measures.Kind.LAYER;
+    }
+
+    /** What one or two materials are called inside a sentence. */
+    String names(List<String> ids) {
+        return ids.stream()
+                .map(this::name)
+                .reduce((one, other) -> words.text("audit.both", one, other))
+                .orElse("");
     }
 
     /** What a material is called inside a sentence: the person's own name for it where they gave one. */

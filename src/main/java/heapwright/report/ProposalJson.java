@@ -60,7 +60,7 @@ final class ProposalJson {
         node.put("inWholeBuckets", mend.buckets().isPresent());
         mend.unlock().ifPresent(u -> {
             ObjectNode unlock = node.putObject("unlock");
-            unlock.put("material", u.material());
+            u.materials().forEach(unlock.putArray("materials")::add);
             plan(unlock, u.plan());
         });
     }
@@ -88,7 +88,9 @@ final class ProposalJson {
 
     private void build(ObjectNode node, double times, Proposal.Build build) {
         BuildPlan plan = build.plan();
-        build.countsOn().ifPresent(m -> node.put("countsOn", m));
+        if (!build.countsOn().isEmpty()) {
+            build.countsOn().forEach(node.putArray("countsOn")::add);
+        }
         node.put("lengthM", JsonText.fine(plan.lengthM()));
         node.put("widthM", JsonText.fine(plan.widthM()));
         node.put("heightM", JsonText.fine(plan.heightM()));

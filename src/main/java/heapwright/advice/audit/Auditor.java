@@ -143,11 +143,9 @@ public final class Auditor {
                 .mend(pile, mixture, Feeding.waterLitres(kept, limits));
         Mixture mended = mended(materials, kept, mixture, mend.chosen());
         double built = Built.volumeM3(mended).likely();
-        Batch asItIs = new Batch(mend.chosen(), mended, Optional.empty());
+        Batch asItIs = new Batch(mend.chosen(), mended, List.of());
         Optional<Batch> batch = asItIs.goesWrong(limits)
-                ? mend.unlock()
-                        .map(u -> new Batch(
-                                u.plan(), mended(materials, kept, mixture, u.plan()), Optional.of(u.material())))
+                ? mend.unlock().map(u -> new Batch(u.plan(), mended(materials, kept, mixture, u.plan()), u.materials()))
                 : Optional.of(asItIs);
         return Optional.of(new Proposal(
                 mixture,

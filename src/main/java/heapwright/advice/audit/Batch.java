@@ -4,16 +4,16 @@ import heapwright.knowledge.Limit;
 import heapwright.process.dose.Limits;
 import heapwright.process.mend.Plan;
 import heapwright.process.mixture.Mixture;
-import java.util.Optional;
+import java.util.List;
 
 /**
  * What would be built.
  *
  * @param mend what is added to the recipe
  * @param mixture the recipe with it, but for its water
- * @param countsOn id of the material that has to be got first, if any
+ * @param countsOn ids of what has to be got first; empty for nothing
  */
-record Batch(Plan mend, Mixture mixture, Optional<String> countsOn) {
+record Batch(Plan mend, Mixture mixture, List<String> countsOn) {
 
     /**
      * Whether it would rot or reek from the start: soaked, dense, or so rich that ammonia is lost. Wood holds some nitrogen

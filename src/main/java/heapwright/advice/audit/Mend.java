@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param opening coarse stuff added first where too little holds the mix open; part of every plan below
  * @param exact the plan with the least work; it may miss goals
  * @param buckets the same in whole buckets, where whole buckets reach all goals
- * @param unlock the one more material that would make it possible, where nothing at hand does
+ * @param unlock the one or two more materials that would make it possible, where nothing at hand does
  * @param needed whether the recipe misses a goal as it stands, or lacks coarse stuff that is at hand
  * @param richAtFirst whether nitrogen is to spare until the carbon of its wood comes, for which nothing is fetched
  */
@@ -30,12 +30,16 @@ public record Mend(
     }
 
     /**
-     * One more material, and the whole plan with it.
+     * What would have to be got, and the whole plan with it.
      *
-     * @param material its id
+     * @param materials ids of the one, or of the two that do it together
      * @param plan the plan that meets all goals
      */
-    public record Unlock(String material, Plan plan) {}
+    public record Unlock(List<String> materials, Plan plan) {
+        public Unlock {
+            materials = List.copyOf(materials);
+        }
+    }
 
     /** The plan to follow: whole buckets where they do, else the exact one. */
     public Plan chosen() {

@@ -8,6 +8,7 @@ import heapwright.pile.Amount;
 import heapwright.pile.Pile;
 import heapwright.process.dose.Limits;
 import heapwright.process.dose.PileStock;
+import heapwright.process.dose.Supply;
 import heapwright.process.mend.Addition;
 import heapwright.process.mend.Goals;
 import heapwright.process.mend.Heap;
@@ -26,19 +27,6 @@ import java.util.Set;
 
 /** Mends a recipe: coarse stuff first where it lacks, then the least work for moisture, C:N and density. */
 final class Mending {
-
-    /** Easy to come by in autumn; asked in turn which of them would make a mend possible. Judgement. */
-    private static final List<String> COMMON = List.of(
-            "leaves-old-brown",
-            "leaves-mixed",
-            "straw-general",
-            "cardboard",
-            "chips-hardwood",
-            "grass-clippings",
-            "kitchen-scraps",
-            "coffee-grounds",
-            "manure-horse-straw",
-            "manure-hen-home");
 
     private static final double PERCENT = 100;
 
@@ -100,7 +88,9 @@ final class Mending {
         Plan exact = mender.mend(start, few);
         Optional<Plan> buckets = inBuckets(start, few, left);
         Optional<Addition> first = opening;
-        Optional<Unlock> unlock = exact.meetsAll() ? Optional.empty() : unlock(start, left, first, alkaline);
+        Optional<Unlock> unlock = exact.meetsAll()
+                ? Optional.empty()
+                : unlock(start, left, first, alkaline, Usual.of(materials, Supply.of(pile)));
         if (first.isEmpty() && unlock.filter(u -> isTrifle(u.plan(), heap)).isPresent()) {
             return new Mend(
                     offers,
@@ -198,20 +188,25 @@ final class Mending {
         return new Addition(offer.id(), kg, kg / offer.bucketDensityKgM3() * Density.LITRES_PER_M3, 1);
     }
 
-    private Optional<Unlock> unlock(Heap start, List<Offer> left, Optional<Addition> opening, boolean alkaline) {
-        List<Offer> common = COMMON.stream()
-                .flatMap(id -> materials.find(id).stream())
-                .filter(m -> mayBeAdded(m, alkaline))
-                .map(m -> Offer.of(m, Double.POSITIVE_INFINITY))
-                .toList();
-        return mender.unlock(start, left, common).map(extra -> {
-            List<Offer> all = new ArrayList<>(
-                    left.stream().filter(o -> !o.id().equals(extra.id())).toList());
-            all.add(extra);
-            List<Offer> few = fewest(start, all);
-            return new Unlock(
-                    extra.id(), with(opening, inBuckets(start, few, all).orElseGet(() -> mender.mend(start, few))));
-        });
+    private Optional<Unlock> unlock(
+            Heap start, List<Offer> left, Optional<Addition> opening, boolean alkaline, List<Material> usual) {
+        List<Offer> extra = mender.unlock(
+                start,
+                left,
+                usual.stream()
+                        .filter(m -> mayBeAdded(m, alkaline))
+                        .map(m -> Offer.of(m, Double.POSITIVE_INFINITY))
+                        .toList());
+        if (extra.isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> ids = extra.stream().map(Offer::id).toList();
+        List<Offer> all =
+                new ArrayList<>(left.stream().filter(o -> !ids.contains(o.id())).toList());
+        all.addAll(extra);
+        List<Offer> few = fewest(start, all);
+        return Optional.of(new Unlock(
+                ids, with(opening, inBuckets(start, few, all).orElseGet(() -> mender.mend(start, few)))));
     }
 
     /** Whole buckets of the few, or where those do not go even, of all, unless they are too many to try. */

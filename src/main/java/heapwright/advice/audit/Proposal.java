@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param trimmed what of the recipe is cut back to a sprinkle or a dusting
  * @param mend how it could be mended from what is at hand
  * @param times how many times everything is wanted for a pile that can hold heat; 1 where it is large enough
- * @param build how to build it, and what it becomes; empty where it would rot or reek and no one thing more mends it
+ * @param build how to build it, and what it becomes; empty where it would rot or reek and no two things more mend it
  */
 public record Proposal(
         Mixture kept,
@@ -41,9 +41,9 @@ public record Proposal(
      * How to build it, and what it becomes.
      *
      * @param plan the layers, with the mend
-     * @param countsOn id of the material that has to be got first, without which it would rot or reek
+     * @param countsOn ids of what has to be got first, without which it would rot or reek
      * @param becomes what it will give
      * @param ready when it is likely ready, coarsely
      */
-    public record Build(BuildPlan plan, Optional<String> countsOn, Yield becomes, ReadyRange ready) {}
+    public record Build(BuildPlan plan, List<String> countsOn, Yield becomes, ReadyRange ready) {}
 }

@@ -33,7 +33,8 @@ public record Supply(Month month, boolean grassGrows) {
                         : north.compareTo(Month.MARCH) > 0 && north.compareTo(Month.DECEMBER) < 0);
     }
 
-    boolean gives(Material material) {
+    /** Whether it can be had; what is neither mown nor raked can be had in any month. */
+    public boolean gives(Material material) {
         if (material.traits().contains(Trait.GRASS)) {
             return grassGrows;
         }

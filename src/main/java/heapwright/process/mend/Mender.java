@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Finds the least extra work that mends a pile with what is at hand. */
 public final class Mender {
@@ -57,29 +59,47 @@ public final class Mender {
     }
 
     /**
-     * The one more material that would make it possible to meet all goals, with the least work.
+     * The one more material that would make it possible to meet all goals, with the least work; where no one would, the
+     * two that do so together.
      *
      * @param common materials that are easy to come by
-     * @return empty when all goals can be met already, or when none of them would do
+     * @return empty when all goals can be met already, or when no two of them would do
      */
-    public Optional<Offer> unlock(Heap heap, List<Offer> offers, List<Offer> common) {
+    public List<Offer> unlock(Heap heap, List<Offer> offers, List<Offer> common) {
         if (mend(heap, offers).meetsAll()) {
-            return Optional.empty();
+            return List.of();
         }
-        return common.stream()
-                .map(extra -> new Try(extra, mend(heap, plus(offers, extra))))
+        Optional<List<Offer>> one = least(heap, offers, common.stream().map(List::of));
+        return one.or(() -> least(heap, offers, pairs(common))).orElse(List.of());
+    }
+
+    /** What with the least work makes it possible to meet all goals, of all that might be fetched. */
+    private Optional<List<Offer>> least(Heap heap, List<Offer> offers, Stream<List<Offer>> extras) {
+        return extras.map(extra -> new Try(extra, mend(heap, plus(offers, extra))))
                 .filter(one -> one.plan().meetsAll())
                 .min(Comparator.comparingDouble((Try one) -> one.plan().effort())
-                        .thenComparing(one -> one.extra().id()))
+                        .thenComparing(one -> one.extra().stream()
+                                .map(Offer::id)
+                                .sorted()
+                                .toList()
+                                .toString()))
                 .map(Try::extra);
     }
 
-    private record Try(Offer extra, Plan plan) {}
+    private record Try(List<Offer> extra, Plan plan) {}
 
-    private static List<Offer> plus(List<Offer> offers, Offer extra) {
-        List<Offer> all = new ArrayList<>(offers);
-        all.add(extra);
-        return all;
+    private static Stream<List<Offer>> pairs(List<Offer> common) {
+        return IntStream.range(0, common.size())
+                .boxed()
+                .flatMap(first -> common.stream().skip(first + 1).map(second -> List.of(common.get(first), second)));
+    }
+
+    /** More of what is at hand in too small an amount stands for it. */
+    private static List<Offer> plus(List<Offer> offers, List<Offer> extra) {
+        return Stream.concat(
+                        offers.stream().filter(o -> extra.stream().noneMatch(e -> e.id().equals(o.id()))),
+                        extra.stream())
+                .toList();
     }
 
     /** Fertilisers held to the part of the nitrogen that lacks now which may be given as fertiliser. */

@@ -64,7 +64,7 @@ class AuditPropertiesTest {
     void theLayersAddUpToWhatIsKeptAndTheMend(@ForAll("piles") Pile pile) {
         Audits.of(pile).proposal().filter(p -> p.build().isPresent()).ifPresent(p -> {
             Proposal.Build build = p.build().orElseThrow();
-            Plan mend = build.countsOn().isPresent()
+            Plan mend = !build.countsOn().isEmpty()
                     ? p.mend().unlock().orElseThrow().plan()
                     : p.mend().chosen();
             Map<String, Double> wanted = new TreeMap<>();
@@ -111,7 +111,7 @@ class AuditPropertiesTest {
             }
             assertTrue(p.times() >= 1);
             if (p.build().isEmpty()) {
-                assertTrue(mend.unlock().isEmpty(), "one thing more would mend it, yet it is not planned with");
+                assertTrue(mend.unlock().isEmpty(), "something more would mend it, yet it is not planned with");
                 return;
             }
             BuildPlan plan = p.build().orElseThrow().plan();

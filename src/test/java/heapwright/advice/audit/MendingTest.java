@@ -12,6 +12,7 @@ import heapwright.knowledge.Material;
 import heapwright.pile.Pile;
 import heapwright.process.dose.Limits;
 import heapwright.process.dose.PileStock;
+import heapwright.process.dose.Supply;
 import heapwright.process.mend.Addition;
 import heapwright.process.mend.Goals;
 import heapwright.process.mend.Heap;
@@ -24,6 +25,7 @@ import heapwright.process.mixture.Mixture;
 import heapwright.process.mixture.MixtureCalculator;
 import heapwright.process.mixture.PileMixture;
 import heapwright.process.mixture.Portion;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -339,7 +341,7 @@ class MendingTest {
         assertEquals(Set.of(Miss.TOO_LITTLE_NITROGEN), lean.mend().exact().misses());
         Mend.Unlock unlock = lean.mend().unlock().orElseThrow();
         assertTrue(unlock.plan().meetsAll());
-        assertTrue(ids(unlock.plan()).contains(unlock.material()));
+        assertTrue(ids(unlock.plan()).containsAll(unlock.materials()));
         unlock.plan().additions().forEach(a -> whole(a.litres(), BUCKET));
         Mender mender = new Mender(LIMITS);
         Offer dung = Offer.of(KNOWLEDGE.materials().get("manure-hen-home"), Double.POSITIVE_INFINITY);
@@ -348,16 +350,18 @@ class MendingTest {
                 .min(Comparator.comparingDouble(
                         o -> mender.mend(lean.heap(), List.of(Offer.water(), o)).effort()))
                 .orElseThrow();
-        assertEquals(best.id(), unlock.material(), "the least to carry");
+        assertEquals(List.of(best.id()), unlock.materials(), "the least to carry");
         Asked wet = asked(GRASS);
         assertTrue(wet.mend().unlock().orElseThrow().plan().meetsAll());
         assertTrue(KNOWLEDGE
                 .materials()
-                .get(wet.mend().unlock().orElseThrow().material())
+                .get(wet.mend().unlock().orElseThrow().materials().get(0))
                 .traits()
                 .contains(heapwright.knowledge.Trait.BROWN));
         Asked withAsh = asked(some("leaves-old-brown", 60, "bucket") + "," + some("wood-ash", 1, "cup"));
-        assertFalse(withAsh.mend().unlock().orElseThrow().material().startsWith("manure"), "not beside ash");
+        assertTrue(
+                withAsh.mend().unlock().orElseThrow().materials().stream().noneMatch(m -> m.startsWith("manure")),
+                "not beside ash");
         assertTrue(asked(LEAVES, some("kitchen-scraps", 60, "bucket"))
                 .mend()
                 .unlock()
@@ -365,12 +369,31 @@ class MendingTest {
     }
 
     @Test
+    @DisplayName("asks for no grass in winter and for no fallen leaves in summer")
+    void ofTheMonth() {
+        Materials materials = Materials.of(KNOWLEDGE.materials(), List.of());
+        List<String> december = usual(materials, Month.DECEMBER, false);
+        List<String> june = usual(materials, Month.JUNE, true);
+        assertFalse(december.contains("grass-clippings"));
+        assertTrue(december.contains("leaves-mixed"));
+        assertTrue(june.contains("grass-clippings"));
+        assertFalse(june.contains("leaves-mixed") || june.contains("leaves-old-brown"));
+        assertTrue(december.contains("straw-general") && june.contains("straw-general"));
+    }
+
+    private static List<String> usual(Materials materials, Month month, boolean grass) {
+        return Usual.of(materials, new Supply(month, grass)).stream()
+                .map(Material::id)
+                .toList();
+    }
+
+    @Test
     @DisplayName("of a thing at hand of which there is too little names more of the same where that would do")
     void moreOfTheSame() {
         String lean = some("leaves-old-brown", 60, "bucket");
-        String wanted = asked(lean).mend().unlock().orElseThrow().material();
+        String wanted = asked(lean).mend().unlock().orElseThrow().materials().get(0);
         Asked some = asked(lean, some(wanted, 1, "bucket"));
-        assertEquals(wanted, some.mend().unlock().orElseThrow().material());
+        assertEquals(List.of(wanted), some.mend().unlock().orElseThrow().materials());
         Plan plan = some.mend().unlock().orElseThrow().plan();
         assertTrue(plan.meetsAll());
         assertEquals(1, ids(plan).stream().filter(wanted::equals).count(), "told as one amount");

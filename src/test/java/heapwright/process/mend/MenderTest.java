@@ -27,6 +27,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -164,11 +165,43 @@ class MenderTest {
         List<Offer> common = List.of(offer(STRAW), offer(GRASS), offer(MANURE));
         assertEquals(
                 "manure-hen-home",
-                MENDER.unlock(starved, List.of(offer(CHIPS, 50)), common)
-                        .orElseThrow()
-                        .id());
+                MENDER.unlock(starved, List.of(offer(CHIPS, 50)), common).get(0).id());
         Heap good = new Heap(500, 275, 90, 3, 1);
         assertTrue(MENDER.unlock(good, List.of(), common).isEmpty());
+    }
+
+    /** Soaked and lean: straw dries and starves, droppings feed and wet; both goals are reached at their edges. */
+    @Test
+    void whereNoOneThingUnlocksItTheLightestPairIsNamed() {
+        Composition base = new Composition(75, 48, 0.96);
+        Heap both = heapOf(base, 200);
+        List<Offer> common = List.of(offer(LEAVES), offer(GRASS), offer(MANURE), offer(STRAW));
+        common.forEach(one ->
+                assertFalse(MENDER.mend(both, List.of(Offer.water(), one)).meetsAll(), one.id() + " alone would do"));
+        List<Offer> pair = MENDER.unlock(both, List.of(Offer.water()), common);
+        assertEquals(
+                Set.of("straw-general", "manure-hen-home"),
+                pair.stream().map(Offer::id).collect(Collectors.toSet()));
+        double[] edges = Equations.twoForBoth(200, base, Composition.of(STRAW), Composition.of(MANURE), 60, 35);
+        Plan plan = MENDER.mend(both, pair);
+        assertTrue(plan.meetsAll());
+        assertEquals(edges[0], kg(plan, "straw-general"), 1e-3);
+        assertEquals(edges[1], kg(plan, "manure-hen-home"), 1e-3);
+        assertEquals(
+                List.of("manure-hen-home"),
+                MENDER.unlock(both, List.of(Offer.water(), offer(STRAW)), common).stream()
+                        .map(Offer::id)
+                        .toList(),
+                "one does where the other is at hand");
+    }
+
+    @Test
+    void whereNoTwoUnlockItNothingIsNamed() {
+        Heap both = heapOf(new Composition(75, 48, 0.96), 200);
+        List<Offer> wetOrLean = List.of(offer(LEAVES), offer(STRAW), offer(CHIPS));
+        assertEquals(List.of(), MENDER.unlock(both, List.of(Offer.water()), wetOrLean));
+        Mender light = new Mender(TestLimits.LIMITS, new Goals(50, 60, 25, 35, 20));
+        assertEquals(List.of(), light.unlock(both, List.of(Offer.water()), List.of(offer(MANURE), offer(STRAW))));
     }
 
     @Test
@@ -258,6 +291,10 @@ class MenderTest {
 
     private static Heap heapOf(Material material, double kg) {
         return new Heap(0, 0, 0, 0, 0).with(offer(material), kg);
+    }
+
+    private static Heap heapOf(Composition of, double kg) {
+        return new Heap(0, 0, 0, 0, 0).with(new Offer("base", of, 400, 300, PLENTY, 1, false, 0), kg);
     }
 
     private static Offer offer(Material material) {
