@@ -179,10 +179,11 @@ public final class ModelWords {
 
     /** What a fault cost that held it back at once with what is no fault. */
     String atOnce(AtOnce cost) {
-        return words.text(
-                "why.cost.at-once",
-                words.word("right", cost.factor()),
-                words.figures().temperatureDifference(cost.kelvin()));
+        String right = words.word("right", cost.factor());
+        String warmer = words.figures().temperatureDifference(cost.kelvin());
+        return cost.beside() == Factor.NONE
+                ? words.text("why.cost.at-once", right, warmer)
+                : words.text("why.cost.at-once-beside", right, warmer, words.word("right", cost.beside()));
     }
 
     /** What one thing cost. */

@@ -5,7 +5,11 @@ import heapwright.process.heat.Event;
 import heapwright.process.heat.StateMark;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 
 /** What a record says is amiss, without the model: see docs/method/winter.md. */
 final class Amiss {
@@ -17,6 +21,8 @@ final class Amiss {
 
     private static final double DRY = 0.42;
     private static final double SOUR = 0.47;
+    /** No bound of moisture. */
+    private static final double WETTEST = 0.95;
 
     private Amiss() {}
 
@@ -50,6 +56,29 @@ final class Amiss {
                 .max(Comparator.comparingInt(StateMark::day))
                 .filter(last -> marks.stream().anyMatch(m -> m.day() == last.day() && airless(m)))
                 .isPresent();
+    }
+
+    /** The faults that nose, hand and measurement tell of by their last word: what is put right by {@link PutRight}. */
+    static Set<Factor> seen(Collection<StateMark> marks) {
+        Set<Factor> seen = EnumSet.noneOf(Factor.class);
+        last(marks, m -> least(m) > 0 || most(m) < WETTEST).ifPresent(m -> {
+            if (drier(m, PutRight.DRY)) {
+                seen.add(Factor.WATER);
+            } else if (wetter(m, PutRight.WET)) {
+                seen.add(Factor.AIR);
+            }
+        });
+        if (airlessOn(Integer.MAX_VALUE, marks)) {
+            seen.add(Factor.AIR);
+        }
+        last(marks, m -> m.acidIndex().isPresent())
+                .filter(m -> m.acidIndex().getAsDouble() > PutRight.SOUR)
+                .ifPresent(m -> seen.add(Factor.ACID));
+        return seen;
+    }
+
+    private static Optional<StateMark> last(Collection<StateMark> marks, Predicate<StateMark> tells) {
+        return marks.stream().filter(tells).max(Comparator.comparingInt(StateMark::day));
     }
 
     /** What the recipe does not explain, by what was measured or felt of water and acid; the last mark that tells. */

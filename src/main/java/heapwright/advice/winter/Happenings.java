@@ -182,7 +182,9 @@ final class Happenings {
             entry.measured().ph().ifPresent(p -> from(day, (NEUTRAL_PH - p) / PH_SPAN, acid));
         }
         if (acid.isEmpty() && seen.contains(Sign.SMELLS_SOUR)) {
-            acid.put(sinceFelt(acid, seen), Math.max(SOUR, start.matter().acidIndex()));
+            double sour = Math.max(SOUR, start.matter().acidIndex());
+            acid.put(sinceFelt(acid, seen), sour);
+            acid.put(age, sour);
         }
         List<StateMark> all = sizes();
         Noticed noticed = new Noticed(seen, age, sinceFelt(new TreeMap<>(), seen));

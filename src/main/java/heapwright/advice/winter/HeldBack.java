@@ -41,6 +41,7 @@ public final class HeldBack {
     private static final double HALF = 0.5;
 
     private final Course lived;
+    private final Set<Factor> seen;
     private final Map<Factor, double[]> warmer = new EnumMap<>(Factor.class);
     private final Map<Factor, Integer> warmDays = new EnumMap<>(Factor.class);
     private final List<Held> stretches;
@@ -69,9 +70,11 @@ public final class HeldBack {
      * @param lived the way it took by what was measured
      * @param plain the way it would have taken as told, fitted to nothing
      * @param right the same with one thing put right
+     * @param seen faults of which nose, hand or measurement tell
      */
-    HeldBack(Course lived, Course plain, Map<Factor, Course> right) {
+    HeldBack(Course lived, Course plain, Map<Factor, Course> right, Set<Factor> seen) {
         this.lived = lived;
+        this.seen = seen;
         right.forEach((factor, course) -> {
             warmer.put(factor, difference(course, plain));
             warmDays.put(factor, course.daysAtLeast(WARM_C) - plain.daysAtLeast(WARM_C));
@@ -82,6 +85,7 @@ public final class HeldBack {
 
     private HeldBack(HeldBack other, Factor[] by) {
         this.lived = other.lived;
+        this.seen = other.seen;
         warmer.putAll(other.warmer);
         warmDays.putAll(other.warmDays);
         this.stretches = stretches(by);
@@ -134,7 +138,7 @@ public final class HeldBack {
         for (int i = 0; i < factors.size(); i++) {
             courses.put(factors.get(i), all.get(i));
         }
-        return new HeldBack(lived, plain, courses);
+        return new HeldBack(lived, plain, courses, Amiss.seen(told.marks()));
     }
 
     private static double[] difference(Course a, Course b) {
@@ -162,13 +166,16 @@ public final class HeldBack {
         // A late start is the weather by another name, so it is named where nothing of the pile itself would have
         // helped.
         Optional<Cost> dearest = Blame.faultFirst(
-                costs(from, to).stream().filter(c -> c.factor() != Factor.TIME).toList());
+                costs(from, to).stream().filter(c -> c.factor() != Factor.TIME).toList(), seen);
         boolean fault = dearest.filter(c -> !WEATHER.contains(c.factor())).isPresent();
         Optional<Cost> untold = cost(Factor.UNKNOWN, from, to);
         if (!fault
                 && untold.isPresent()
                 && untold.get().kelvin() > dearest.map(Cost::kelvin).orElse(0.0)) {
             return Factor.UNKNOWN;
+        }
+        if (dearest.isEmpty() && Readiness.standard().spent(lived.days().get(to))) {
+            return Factor.FOOD;
         }
         return dearest.or(() -> cost(Factor.TIME, from, to))
                 .or(() -> cost(Factor.COLD, from, to))
@@ -178,9 +185,11 @@ public final class HeldBack {
 
     /** The same, taken that something is wrong with the pile itself; where the file does not show it, by what the record tells. */
     Factor fault(int from, int to, List<Event> events, List<StateMark> marks) {
-        Optional<Factor> dearest = Blame.faultFirst(costs(from, to).stream()
-                        .filter(c -> c.factor().mendable() || c.factor() == Factor.HANDLING)
-                        .toList())
+        Optional<Factor> dearest = Blame.faultFirst(
+                        costs(from, to).stream()
+                                .filter(c -> c.factor().mendable() || c.factor() == Factor.HANDLING)
+                                .toList(),
+                        seen)
                 .map(Cost::factor);
         if (dearest.isPresent()) {
             // More food would help a sound pile too, and what was measured or felt comes before the model.
@@ -274,7 +283,7 @@ public final class HeldBack {
         if (day.coreC() >= WARM_C) {
             return day.coreC() > HOT_C ? Factor.HEAT : Factor.NONE;
         }
-        Factor most = Blame.dearest(number, smooth);
+        Factor most = Blame.dearest(number, smooth, seen);
         if (most != Factor.NONE) {
             return most;
         }

@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntPredicate;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * One thing put right in a pile from its beginning, all else as it was. What is right is judgement: the figures of a
@@ -21,8 +23,8 @@ import java.util.function.Predicate;
 final class PutRight {
 
     private static final double GOOD_MOISTURE = 0.57;
-    private static final double DRY = 0.50;
-    private static final double WET = 0.62;
+    static final double DRY = 0.50;
+    static final double WET = 0.62;
     /** Where there is room for air, kg/m³. */
     private static final double DENSE = 600;
 
@@ -30,7 +32,10 @@ final class PutRight {
     private static final double GOOD_RATIO = 30;
     private static final double GOOD_CM = 5;
     private static final double GOOD_ACID = 0.1;
-    private static final double SOUR_PH = 6.5;
+    static final double SOUR_PH = 6.5;
+    /** The acid index of that pH (docs/method/heat.md, section 4). */
+    static final double SOUR = 0.3;
+
     private static final double FRESH_QUICK = 0.25;
     private static final double FRESH_SLOW = 0.40;
     private static final double GOOD_M3 = 1;
@@ -41,11 +46,24 @@ final class PutRight {
 
     private final Setup told;
     private final Course course;
+    private final IntPredicate airless;
 
     /** @param course what comes of it as told */
     PutRight(Setup told, Course course) {
         this.told = told;
         this.course = course;
+        this.airless = day -> day < told.days() && there(Factor.AIR, day);
+    }
+
+    private PutRight(Setup told, Course course, IntPredicate airless) {
+        this.told = told;
+        this.course = course;
+        this.airless = airless;
+    }
+
+    /** The same on another ground: what soured for want of air did so where it stands. */
+    PutRight on(Setup ground, Course plain) {
+        return new PutRight(ground, plain, airless);
     }
 
     /** The pile with one thing put right; empty where that is right, or cannot be put. */
@@ -82,6 +100,14 @@ final class PutRight {
         };
     }
 
+    /** The first of some days on which a fault is there that is there on the last of them. */
+    int since(Factor factor, int from, int to) {
+        return IntStream.range(from, to)
+                .filter(day -> there(factor, day))
+                .findFirst()
+                .orElse(to);
+    }
+
     private boolean shut() {
         Envelope e = told.start().envelope();
         return e.topOpen() < 0.1 || e.sideOpen() < 0.05;
@@ -111,7 +137,7 @@ final class PutRight {
         told.marks().stream()
                 .map(m -> Amiss.drier(m, DRY) ? at(m.day(), moisture()) : m)
                 .forEach(marks::add);
-        Setup damp = dryAtFirst ? told.with(water(GOOD_MOISTURE, matter().volumeM3())) : told;
+        Setup damp = dryAtFirst ? told.with(matter().withWater(GOOD_MOISTURE, matter().volumeM3())) : told;
         return Optional.of(damp.marked(marks));
     }
 
@@ -130,7 +156,7 @@ final class PutRight {
         if (soaked || dense) {
             double moisture = Math.min(GOOD_MOISTURE, m.moisture());
             double now = m.dryKg() / (1 - moisture);
-            airy = airy.with(water(moisture, now / m.volumeM3() > DENSE ? now / LOOSE : m.volumeM3()));
+            airy = airy.with(m.withWater(moisture, now / m.volumeM3() > DENSE ? now / LOOSE : m.volumeM3()));
         }
         if (shut) {
             airy = airy.with(
@@ -143,27 +169,24 @@ final class PutRight {
                 .map(k -> Amiss.airless(k)
                         ? StateMark.noticed(k.day(), k.bounds().get().airy())
                         : k)
+                .map(this::notSoured)
                 .forEach(marks::add);
         return Optional.of(airy.marked(marks));
+    }
+
+    /** Sourness beyond what the recipe brings, where there was no air, came of that and goes with it. */
+    private StateMark notSoured(StateMark mark) {
+        boolean soured = mark.acidIndex().orElse(0) > matter().acidIndex();
+        return soured && airless.test(mark.day())
+                ? new StateMark(mark.day(), mark.moisture(), OptionalDouble.empty(), mark.volumeM3(), mark.bounds())
+                : mark;
     }
 
     private Optional<Setup> fed() {
         Matter m = matter();
         double organic = m.dryKg() * (m.quickShare() + m.slowShare() + m.ligninShare());
         double nitrogen = organic / 2 / GOOD_RATIO;
-        return nitrogen <= m.nitrogenKg()
-                ? Optional.empty()
-                : Optional.of(told.with(new Matter(
-                        m.dryKg(),
-                        m.waterKg(),
-                        m.quickShare(),
-                        m.slowShare(),
-                        m.ligninShare(),
-                        nitrogen,
-                        m.mineralNitrogenKg(),
-                        m.volumeM3(),
-                        m.pieceCm(),
-                        m.acidIndex())));
+        return nitrogen <= m.nitrogenKg() ? Optional.empty() : Optional.of(told.with(m.withNitrogen(nitrogen)));
     }
 
     private Optional<Setup> sweet() {
@@ -266,20 +289,5 @@ final class PutRight {
 
     private static StateMark acid() {
         return new StateMark(0, OptionalDouble.empty(), OptionalDouble.of(GOOD_ACID));
-    }
-
-    private Matter water(double moisture, double volume) {
-        Matter m = matter();
-        return new Matter(
-                m.dryKg(),
-                m.dryKg() * moisture / (1 - moisture),
-                m.quickShare(),
-                m.slowShare(),
-                m.ligninShare(),
-                m.nitrogenKg(),
-                m.mineralNitrogenKg(),
-                volume,
-                m.pieceCm(),
-                m.acidIndex());
     }
 }

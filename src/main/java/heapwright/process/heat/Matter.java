@@ -105,4 +105,34 @@ public record Matter(
                 cm,
                 acidIndex);
     }
+
+    /** The same matter with another amount of nitrogen, kg. */
+    public Matter withNitrogen(double kg) {
+        return new Matter(
+                dryKg,
+                waterKg,
+                quickShare,
+                slowShare,
+                ligninShare,
+                kg,
+                mineralNitrogenKg,
+                volumeM3,
+                pieceCm,
+                acidIndex);
+    }
+
+    /** The same dry matter at another moisture, as share of wet mass, and another volume, m³. */
+    public Matter withWater(double moisture, double volume) {
+        return new Matter(
+                dryKg,
+                dryKg * moisture / (1 - moisture),
+                quickShare,
+                slowShare,
+                ligninShare,
+                nitrogenKg,
+                mineralNitrogenKg,
+                volume,
+                pieceCm,
+                acidIndex);
+    }
 }

@@ -16,6 +16,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -129,5 +131,32 @@ class AtOnceTest {
         assertEquals(Factor.WATER, held.fault(0, DAYS - 1, none, dry));
         List<StateMark> damp = List.of(StateMark.noticed(DAYS - 1, Bounds.moisture(0.50, 0.60)));
         assertEquals(Factor.FOOD, held.fault(0, DAYS - 1, none, damp));
+    }
+
+    @Test
+    @DisplayName("is looked at beside the shelter put right, where recipe, nose, hand or measurement tell of it")
+    void beside() {
+        Setup poor = small(DAMP, 75, 2);
+        Optional<AtOnce> cost = AtOnce.of(poor, poor.course(), Factor.SHELTER, 0, DAYS - 1);
+        assertEquals(Factor.NITROGEN, cost.orElseThrow().factor());
+        assertEquals(Factor.SHELTER, cost.get().beside());
+        assertTrue(cost.get().kelvin() >= 2 * HeldBack.LEAST_K);
+    }
+
+    @Test
+    @DisplayName("is what nose, hand and measurement tell of by their last word")
+    void seen() {
+        StateMark dry = StateMark.noticed(3, Bounds.moisture(0.26, 0.36));
+        StateMark soggy = StateMark.noticed(5, Bounds.moisture(0.655, 0.72));
+        StateMark right = StateMark.noticed(7, Bounds.moisture(0.52, 0.57));
+        StateMark foul = StateMark.noticed(9, Bounds.reach(0.25));
+        StateMark sour = new StateMark(9, OptionalDouble.empty(), OptionalDouble.of(0.55));
+        StateMark sweet = new StateMark(11, OptionalDouble.empty(), OptionalDouble.of(0.2));
+        assertEquals(Set.of(), Amiss.seen(List.of()));
+        assertEquals(Set.of(Factor.WATER), Amiss.seen(List.of(dry)));
+        assertEquals(Set.of(Factor.AIR), Amiss.seen(List.of(dry, soggy)));
+        assertEquals(Set.of(), Amiss.seen(List.of(dry, soggy, right)));
+        assertEquals(Set.of(Factor.AIR, Factor.ACID), Amiss.seen(List.of(right, foul, sour)));
+        assertEquals(Set.of(Factor.AIR), Amiss.seen(List.of(right, foul, sour, sweet)));
     }
 }

@@ -6,6 +6,8 @@ import heapwright.advice.winter.HeldBack.Cost;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +20,9 @@ class BlameTest {
     }
 
     private static Factor first(Cost... dearestFirst) {
-        return Blame.faultFirst(List.of(dearestFirst)).map(Cost::factor).orElse(Factor.NONE);
+        return Blame.faultFirst(List.of(dearestFirst), Set.of())
+                .map(Cost::factor)
+                .orElse(Factor.NONE);
     }
 
     @Test
@@ -29,6 +33,21 @@ class BlameTest {
         assertEquals(Factor.AIR, first(cost(Factor.AIR, 12), cost(Factor.SIZE, 11), cost(Factor.WATER, 10)));
         assertEquals(Factor.TIME, first(cost(Factor.TIME, 8), cost(Factor.FOOD, 7)));
         assertEquals(Factor.NONE, first());
+    }
+
+    @Test
+    @DisplayName("is a fault that was seen wherever it costs anything at all")
+    void seenFirst() {
+        List<Cost> costs = List.of(cost(Factor.SIZE, 39), cost(Factor.WATER, 12), cost(Factor.AIR, 6));
+        assertEquals(Optional.of(costs.get(2)), Blame.faultFirst(costs, Set.of(Factor.AIR)));
+        assertEquals(Optional.of(costs.get(0)), Blame.faultFirst(costs, Set.of(Factor.ACID)));
+        List<Cost> dear = List.of(cost(Factor.SIZE, 20), cost(Factor.WATER, 12), cost(Factor.AIR, 6));
+        assertEquals(Optional.of(dear.get(1)), Blame.faultFirst(dear, Set.of(Factor.AIR)), "half is enough");
+        Map<Factor, Double> day = Map.of(Factor.SIZE, 39.0, Factor.AIR, HeldBack.LEAST_K);
+        assertEquals(Factor.SIZE, on(day));
+        assertEquals(Factor.AIR, on(day, Set.of(Factor.AIR)));
+        assertEquals(
+                Factor.SIZE, on(Map.of(Factor.SIZE, 39.0, Factor.AIR, HeldBack.LEAST_K - 0.1), Set.of(Factor.AIR)));
     }
 
     @Test
@@ -69,9 +88,13 @@ class BlameTest {
     }
 
     private static Factor on(Map<Factor, Double> kelvin) {
+        return on(kelvin, Set.of());
+    }
+
+    private static Factor on(Map<Factor, Double> kelvin, Set<Factor> seen) {
         Map<Factor, double[]> smooth = new EnumMap<>(Factor.class);
         kelvin.forEach((factor, k) -> smooth.put(factor, new double[] {0, k}));
-        assertEquals(Factor.NONE, Blame.dearest(0, smooth));
-        return Blame.dearest(1, smooth);
+        assertEquals(Factor.NONE, Blame.dearest(0, smooth, seen));
+        return Blame.dearest(1, smooth, seen);
     }
 }

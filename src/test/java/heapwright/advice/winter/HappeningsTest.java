@@ -183,6 +183,10 @@ class HappeningsTest {
         return new StateMark(day, OptionalDouble.of(share), NONE);
     }
 
+    private static StateMark sourOn(int day) {
+        return new StateMark(day, NONE, OptionalDouble.of(0.55));
+    }
+
     /** pH 7.4 is no acid and 4.4 all of it; a sour smell is pH 5.7 at least. */
     @Test
     @DisplayName("of acid is read from the pH, else from the nose")
@@ -192,10 +196,11 @@ class HappeningsTest {
                 .get(0);
         assertEquals(0.5, mark.acidIndex().orElseThrow(), 1e-9);
         assertEquals(
-                List.of(new StateMark(0, NONE, OptionalDouble.of(0.55))),
-                of("").marks(List.of(), Set.of(Sign.SMELLS_SOUR)));
+                List.of(sourOn(0), sourOn(42)),
+                of("").marks(List.of(), Set.of(Sign.SMELLS_SOUR)),
+                "on the day on which it was smelt as on the first");
         assertEquals(
-                List.of(new StateMark(21, NONE, OptionalDouble.of(0.55))),
+                List.of(sourOn(21), sourOn(42)),
                 of("").marks(List.of(), Set.of(Sign.SMELLS_SOUR, Sign.HEATED_THEN_COOLED)),
                 "what is sour now was not yet sour while it was warm");
         assertEquals(List.of(), of("").marks(List.of(), Set.of()));

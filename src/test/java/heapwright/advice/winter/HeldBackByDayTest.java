@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,7 +35,7 @@ class HeldBackByDayTest {
         warmer.forEach((factor, k) -> right.put(
                 factor,
                 core(day -> plain.days().get(day).coreC() + k, plain.last().outdoorC())));
-        return new HeldBack(lived, plain, right);
+        return new HeldBack(lived, plain, right, Set.of());
     }
 
     private static Factor fault(HeldBack held, StateMark... marks) {
@@ -50,7 +51,7 @@ class HeldBackByDayTest {
                 held(COOL, Map.of(Factor.WATER, 5.0)).costs(0, LAST));
         Course plain = core(day -> day < 2 ? 40 : 20, COOL);
         Course right = core(day -> day < 16 ? 40 : 24, COOL);
-        HeldBack held = new HeldBack(plain, plain, Map.of(Factor.WATER, right));
+        HeldBack held = new HeldBack(plain, plain, Map.of(Factor.WATER, right), Set.of());
         HeldBack.Cost cost = new HeldBack.Cost(Factor.WATER, 20, 14, 14);
         assertEquals(List.of(cost), held.costs(0, LAST), "by its best fortnight; 4 K on the other days are none");
         assertEquals(List.of(cost), held.blaming(Factor.AIR, 0, LAST).costs(0, LAST));
@@ -137,6 +138,10 @@ class HeldBackByDayTest {
         assertEquals(List.of(all(Factor.NONE, 0)), strip(half, Map.of()));
         Course spent = Courses.of(day -> sample.breathing(4).on(day, 8, FROST));
         assertEquals(List.of(all(Factor.FOOD, 0)), strip(spent, Map.of(Factor.COLD, 9.0)));
+        assertEquals(Factor.FOOD, held(spent, spent, Map.of(Factor.COLD, 9.0)).worst(0, LAST), "for the whole too");
+        assertEquals(
+                Factor.SIZE,
+                held(spent, spent, Map.of(Factor.COLD, 9.0, Factor.SIZE, 6.0)).worst(0, LAST));
         assertEquals(List.of(all(Factor.FOOD, 9)), strip(spent, Map.of(Factor.COLD, 12.0, Factor.FOOD, 9.0)));
         Course plain = core(13, FROST);
         assertEquals(

@@ -193,6 +193,40 @@ class PutRightLimitsTest {
     }
 
     @Test
+    @DisplayName(
+            "takes away with the want of air what soured for it, not what the recipe brought or what soured in air")
+    void soured() {
+        StateMark sour = acid(6, 0.5);
+        StateMark gone = new StateMark(6, OptionalDouble.empty(), OptionalDouble.empty());
+        StateMark asMixed = acid(7, 0.1);
+        Setup told = told(GOOD, StateMark.noticed(6, Bounds.reach(0.3)), sour, asMixed);
+        List<StateMark> aired = right(Factor.AIR, told, SOUND).orElseThrow().marks();
+        assertEquals(List.of(gone, asMixed), aired.subList(1, 3));
+        Setup later = told(GOOD, sour, StateMark.noticed(7, Bounds.reach(0.3)));
+        assertEquals(sour, right(Factor.AIR, later, SOUND).orElseThrow().marks().get(0));
+        PutRight own = new PutRight(told, always(SOUND));
+        Setup elsewhere = told(GOOD, sour, StateMark.noticed(9, Bounds.reach(0.3)));
+        assertEquals(
+                gone,
+                own.on(elsewhere, always(SOUND))
+                        .of(Factor.AIR)
+                        .orElseThrow()
+                        .marks()
+                        .get(0),
+                "it soured where it stands");
+    }
+
+    @Test
+    @DisplayName("is there from the first of the days that count")
+    void since() {
+        Course wet = Courses.of(day -> (day < 3 || day == 5 ? SOUND : SOUND.damp(0.7, 0.7)).on(day, 20, 12));
+        PutRight right = new PutRight(told(GOOD), wet);
+        assertEquals(3, right.since(Factor.AIR, 0, DAYS - 1));
+        assertEquals(6, right.since(Factor.AIR, 5, DAYS - 1));
+        assertEquals(2, right.since(Factor.AIR, 1, 2), "the last at the latest");
+    }
+
+    @Test
     @DisplayName("lets a soaked or dense pile rise from the size that was measured")
     void risen() {
         StateMark size = StateMark.size(10, 0.8);
