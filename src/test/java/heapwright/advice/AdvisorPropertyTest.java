@@ -95,16 +95,6 @@ class AdvisorPropertyTest {
         }
     }
 
-    /** What a small heap would do as a large one is tried with all that was done to it, water too, made larger with it. */
-    @Example
-    @Label("takes a pond of water on a bucket of leaves")
-    void drowned() {
-        readable(TestPile.ADVISOR.advise(TestPile.of("'built': '2026-08-31', 'asOf': '2026-09-20',"
-                + "'recipe': [{'material': 'leaves-mixed', 'amount': 10, 'unit': 'L'}],"
-                + "'log': [{'date': '2026-09-01', 'added': [{'material': 'water', 'amount': 40, 'unit': 'm3'}]},"
-                + "{'date': '2026-09-20', 'seen': ['core-cold']}]")));
-    }
-
     @Property(tries = 60, seed = Seed.FIXED, shrinking = ShrinkingMode.BOUNDED)
     @Label("is the same twice, to the byte")
     void sameTwice(@ForAll("piles") Pile pile) {

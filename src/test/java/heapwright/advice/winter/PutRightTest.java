@@ -165,4 +165,16 @@ class PutRightTest {
         assertEquals(15, mild.weather().airC(3), 1e-9);
         assertEquals(told.start(), mild.start());
     }
+
+    /** Forty tonnes on half a bucket come to more on a cubic metre than the heat model once took, and an answer failed. */
+    @Test
+    @DisplayName("takes any water along when a heap is made larger")
+    void sizeWithMuchWater() {
+        Matter little = Matter.of(0.005, 500, 0.58, 0.25, 0.40, 0.25, 30, 4);
+        Setup larger = right(
+                        Factor.SIZE, told(pile(little), List.of(new Event.Water(DAYS - 1, 4e4, 10)), List.of(), DAYS))
+                .orElseThrow();
+        assertTrue(((Event.Water) larger.events().get(0)).kg() > 1e6);
+        assertTrue(larger.course().days().stream().allMatch(day -> Double.isFinite(day.coreC())));
+    }
 }
