@@ -14,10 +14,12 @@ import heapwright.knowledge.Remedy;
 import heapwright.knowledge.When;
 import heapwright.report.Catalogue;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -31,6 +33,12 @@ final class Doctrine {
     private final Map<String, RuleText> texts =
             RuleText.all().stream().collect(Collectors.toMap(RuleText::id, t -> t, (a, b) -> a, LinkedHashMap::new));
     private final List<RuleInfo> rules = Rulebook.packed().rules();
+    private final Map<String, List<Teaching>> byFact = rules.stream()
+            .flatMap(r -> text(r).inserts().stream().map(i -> new Teaching(r, text(r), i)))
+            .collect(Collectors.groupingBy(t -> t.insertion().fact()));
+    /** The remedies that a part of what a rule inserts stands for, by the id of the rule and the part. */
+    private final Map<String, Set<Remedy>> meant = new HashMap<>();
+
     private final EvidenceWords words = new EvidenceWords(knowledge, this::word);
 
     /**
@@ -86,9 +94,7 @@ final class Doctrine {
 
     /** The rules that insert a fact of a kind and fulfil a demand, in order of id. */
     List<Teaching> teaching(Class<?> fact, BiPredicate<RuleText, Insertion> demand) {
-        return rules.stream()
-                .flatMap(r -> text(r).inserts().stream().map(i -> new Teaching(r, text(r), i)))
-                .filter(t -> t.insertion().fact().equals(fact.getSimpleName()))
+        return byFact.getOrDefault(fact.getSimpleName(), List.of()).stream()
                 .filter(t -> demand.test(t.text(), t.insertion()))
                 .toList();
     }
@@ -103,9 +109,11 @@ final class Doctrine {
 
     /** The rules whose insertion of a kind has a remedy, named or by a variable, as its part of this number. */
     List<Teaching> teaching(Class<?> fact, Remedy remedy, int part) {
-        return teaching(
-                fact,
-                (text, insertion) -> text.remedies(insertion.parts().get(part)).contains(remedy));
+        return teaching(fact, (text, insertion) -> {
+            String named = insertion.parts().get(part);
+            return meant.computeIfAbsent(text.id() + " " + named, key -> text.remedies(named))
+                    .contains(remedy);
+        });
     }
 
     String known(Known known) {

@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -49,6 +48,8 @@ record RuleText(String id, String words, String when, String then) {
             "wets()", new Kind("brings water", r -> r.does().wets()),
             "heavy()", new Kind("is heavy work", r -> r.effort().heavy()));
     private static final Pattern EXCEPTED = Pattern.compile("(?s)(?:not in|!=) (\\([^)]*\\)|Remedy\\.\\w+)");
+    private static final Pattern STEPS = Pattern.compile("\\b(?:Proposes|Planned|Offered)\\(");
+    private static final Pattern NAMED = Pattern.compile("\\bRemedy\\.(\\w+)");
     private static final Pattern INSERTED = Pattern.compile("new (\\w+)\\( ([^)]*) \\)");
 
     /** What steps have in common, in words and by their column. */
@@ -94,15 +95,22 @@ record RuleText(String id, String words, String when, String then) {
 
     /** Whether a condition names this constant. */
     boolean reads(Enum<?> constant) {
-        String name = constant.getDeclaringClass().getSimpleName() + "\\." + constant.name();
-        return Pattern.compile("\\b" + name + "\\b").matcher(when).find();
+        return names(when, constant);
     }
 
     /** Whether it matches a fact of this kind with this constant. */
     boolean matches(Class<?> fact, Enum<?> constant) {
-        return patterns(fact.getSimpleName())
-                .anyMatch(p -> p.matches("(?s).*\\b"
-                        + constant.getDeclaringClass().getSimpleName() + "\\." + constant.name() + "\\b.*"));
+        return reads(constant)
+                && patterns(Pattern.compile("\\b" + fact.getSimpleName() + "\\("))
+                        .anyMatch(p -> names(p, constant));
+    }
+
+    private static boolean names(String text, Enum<?> constant) {
+        String name = constant.getDeclaringClass().getSimpleName() + "." + constant.name();
+        return text.contains(name)
+                && Pattern.compile("\\b" + Pattern.quote(name) + "\\b")
+                        .matcher(text)
+                        .find();
     }
 
     /** The remedies that a part of an insertion stands for: the constant, or all that the variable may be. */
@@ -110,7 +118,7 @@ record RuleText(String id, String words, String when, String then) {
         if (!part.startsWith("$")) {
             return constants(part);
         }
-        return patterns("(?:Proposes|Planned|Offered)")
+        return patterns(STEPS)
                 .filter(p -> p.contains(part + " :"))
                 .map(RuleText::allowed)
                 .findFirst()
@@ -119,8 +127,11 @@ record RuleText(String id, String words, String when, String then) {
 
     /** In words what steps a part stands for, where the rule speaks of all but some; empty where it names them. */
     Optional<String> breadth(String part, Function<Remedy, String> name) {
-        return patterns("(?:Proposes|Planned|Offered)")
-                .filter(p -> part.startsWith("$") && p.contains(part + " :"))
+        if (!part.startsWith("$")) {
+            return Optional.empty();
+        }
+        return patterns(STEPS)
+                .filter(p -> p.contains(part + " :"))
                 .filter(p -> BROAD.matcher(p).find())
                 .map(p -> "every step" + kind(p) + but(p, name))
                 .findFirst();
@@ -170,17 +181,16 @@ record RuleText(String id, String words, String when, String then) {
     }
 
     private static Set<Remedy> constants(String text) {
-        return Arrays.stream(Remedy.values())
-                .filter(r -> Pattern.compile("\\bRemedy\\." + r.name() + "\\b")
-                        .matcher(text)
-                        .find())
+        return NAMED.matcher(text)
+                .results()
+                .map(m -> Remedy.valueOf(m.group(1)))
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Remedy.class)));
     }
 
     /** The conditions on facts of a kind, each with everything between its brackets. */
-    private Stream<String> patterns(String fact) {
+    private Stream<String> patterns(Pattern fact) {
         List<String> found = new ArrayList<>();
-        for (Matcher m = Pattern.compile("\\b" + fact + "\\(").matcher(when); m.find(); ) {
+        for (Matcher m = fact.matcher(when); m.find(); ) {
             int end = m.end();
             for (int open = 1; open > 0; end++) {
                 open += when.charAt(end) == '(' ? 1 : when.charAt(end) == ')' ? -1 : 0;
