@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -57,6 +58,7 @@ class SurroundingsTest {
         assertEquals(Program.BAD_INPUT, run(new FullDisk(), new ByteArrayOutputStream(), "checkup", "none.json"));
     }
 
+    @Tag("thorough")
     @Test
     @DisplayName("opens a file whose name has letters that plain ASCII has not")
     void lettersBeyondAscii() throws IOException, InterruptedException {

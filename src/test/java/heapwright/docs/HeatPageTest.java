@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("The page on heat")
@@ -24,6 +25,7 @@ class HeatPageTest {
         made("behaviour", Behaviours.table());
     }
 
+    @Tag("thorough")
     @Test
     @DisplayName("gives the scores on the published courses as they are, to one unit of the last digit")
     void courses() {

@@ -117,6 +117,7 @@ class TwoWritersTest {
         }
     }
 
+    @Tag("thorough")
     @Test
     void programsDoNotInterleave() throws Exception {
         Samples.journal(folder).create(Samples.pile("Heap"));
