@@ -61,6 +61,7 @@ public final class TableChanges {
         compare("use", before.endUse().uses(), after.endUse().uses(), TableChanges::other);
         compare("waiting time", before.endUse().waits(), after.endUse().waits(), TableChanges::other);
         compare("reason to wait", before.endUse().reasons(), after.endUse().reasons(), TableChanges::other);
+        compare("job of the season", before.season(), after.season(), TableChanges::other);
         for (Strength strength : Strength.values()) {
             weight(strength.id(), before.weights().of(strength), after.weights().of(strength));
         }

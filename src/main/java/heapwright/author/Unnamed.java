@@ -41,6 +41,7 @@ final class Unnamed {
         knowledge.endUse().uses().values().forEach(r -> named.addAll(r.sources()));
         knowledge.endUse().waits().values().forEach(r -> named.addAll(r.sources()));
         knowledge.endUse().reasons().values().forEach(r -> named.addAll(r.sources()));
+        knowledge.season().values().forEach(r -> named.addAll(r.sources()));
         knowledge.evidence().forEach(row -> named.add(row.source()));
         knowledge
                 .materials()

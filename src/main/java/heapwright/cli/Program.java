@@ -105,6 +105,7 @@ public final class Program {
         commands.put(OutlookCommand.NAME, () -> new OutlookCommand(terminal, workshop));
         commands.put(SanitiseCommand.NAME, () -> new SanitiseCommand(terminal, workshop));
         commands.put(ReadyCommand.NAME, () -> new ReadyCommand(terminal, workshop));
+        commands.put(SeasonCommand.NAME, () -> new SeasonCommand(terminal, workshop, Clock.systemDefaultZone()));
         commands.put(AuditCommand.NAME, () -> new AuditCommand(terminal, workshop));
         commands.put(AskCommand.NAME, () -> new AskCommand(terminal, workshop, Clock.systemDefaultZone()));
         commands.put(NoteCommand.NAME, () -> new NoteCommand(terminal, workshop, Clock.systemDefaultZone()));

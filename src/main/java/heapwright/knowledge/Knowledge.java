@@ -27,6 +27,7 @@ import java.util.function.UnaryOperator;
  * @param keepOuts what is said of each class of stuff that stays out
  * @param sanitation what is published on heat that cleans compost
  * @param endUse what is known of ripe compost and of using it
+ * @param season what there is to do at each time of the year, by id
  * @param evidence every row of evidence, cause by cause
  * @param weights what the strengths of the rows weigh
  */
@@ -44,6 +45,7 @@ public record Knowledge(
         Map<KeepOutClass, KeepOutInfo> keepOuts,
         Sanitation sanitation,
         EndUse endUse,
+        Map<String, SeasonJob> season,
         List<Evidence> evidence,
         Weights weights) {
 
@@ -59,6 +61,7 @@ public record Knowledge(
         sources = Collections.unmodifiableMap(sources);
         usualDoses = Collections.unmodifiableMap(usualDoses);
         keepOuts = Collections.unmodifiableMap(keepOuts);
+        season = Collections.unmodifiableMap(season);
         evidence = List.copyOf(evidence);
     }
 
@@ -83,6 +86,7 @@ public record Knowledge(
                 keepOuts,
                 sanitation.reworded(wording),
                 endUse.reworded(wording),
+                each(season, j -> j.reworded(wording)),
                 evidence,
                 weights);
     }
@@ -118,6 +122,7 @@ public record Knowledge(
                 keepOuts,
                 sanitation,
                 endUse,
+                season,
                 added.evidence(),
                 weights);
     }
@@ -151,6 +156,7 @@ public record Knowledge(
                 keepOuts,
                 sanitation,
                 endUse,
+                season,
                 rows,
                 weighing);
     }

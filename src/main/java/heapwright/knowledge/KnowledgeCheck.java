@@ -36,6 +36,7 @@ final class KnowledgeCheck {
         whole("keep-out-classes.json", KeepOutClass.values(), knowledge.keepOuts());
         knowledge.keepOuts().values().forEach(this::keepOut);
         knowledge.usualDoses().values().forEach(u -> sources("usual-doses.json " + u.id().id(), u.sources()));
+        knowledge.season().values().forEach(j -> sources("season.json " + j.id(), j.sources()));
         knowledge.causes().values().forEach(c -> {
             sources("causes.json " + c.id().id(), c.sources());
             if (!(c.baseRate() > 0 && c.baseRate() < 1)) {

@@ -78,6 +78,7 @@ public final class KnowledgeReader {
                                         "uses",
                                         "waits",
                                         "ripeness",
+                                        "season",
                                         "weights")
                                 .map(name -> name + ".json"),
                         Arrays.stream(Cause.values()).map(cause -> EVIDENCE + cause.id() + ".json"))
@@ -169,6 +170,7 @@ public final class KnowledgeReader {
                 table("keep-out-classes", rows::keepOut, KeepOutInfo::id, Knowledge::keepOuts),
                 sanitation(),
                 endUse(),
+                table("season", new SeasonTable()::job, SeasonJob::id, Knowledge::season),
                 evidence(rows),
                 weights.orElse(null));
     }

@@ -32,6 +32,7 @@ final class KnowledgePages {
         pages.put("limits.md", new LimitPage(doctrine).write());
         pages.put("survival.md", new SurvivalPage(doctrine).write());
         pages.put("use.md", new UsePage(doctrine).write());
+        pages.put("seasons.md", new SeasonsPage(doctrine).write());
         pages.put("sources.md", new SourcePage(doctrine).write());
         return pages;
     }
@@ -71,6 +72,7 @@ final class KnowledgePages {
                         doctrine.knowledge.endUse().uses().size(),
                         "uses of compost",
                         "how much of it, home tests, waiting times"),
+                counted("seasons.md", doctrine.knowledge.season().size(), "jobs of the seasons", "what to do when"),
                 counted("sources.md", doctrine.knowledge.sources().size(), "sources", "where it all comes from")));
         page.section("Rules and rows of evidence");
         page.paragraph(doctrine.rules().size() + " rules and "

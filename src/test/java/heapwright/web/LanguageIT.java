@@ -54,6 +54,8 @@ class LanguageIT {
             "/piles/heap-by-the-birches/edit",
             "/piles/heap-by-the-birches/heat",
             "/piles/heap-by-the-birches/ready",
+            "/piles/heap-by-the-birches/season",
+            "/season",
             "/open",
             "/knowledge?q=wet",
             "/knowledge/causes/too-wet",

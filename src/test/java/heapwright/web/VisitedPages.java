@@ -40,6 +40,8 @@ final class VisitedPages {
             "/piles/heap-by-the-birches/result",
             "/piles/heap-by-the-birches/why",
             "/piles/heap-by-the-birches/ready",
+            "/piles/heap-by-the-birches/season",
+            "/season",
             "/piles/heap-by-the-birches/heat",
             "/piles/heap-by-the-birches/notes",
             "/piles/heap-by-the-birches/edit",

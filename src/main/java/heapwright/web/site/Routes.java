@@ -31,6 +31,7 @@ public final class Routes {
         new WhyPage(site, renderer).register(routes);
         new HeatPage(site, renderer).register(routes);
         new ReadyPage(site, renderer).register(routes);
+        new SeasonPage(site, renderer).register(routes);
         new KnowledgePage(site, renderer).register(routes);
         new BuildPage(site, renderer, maker).register(routes);
         new SettingsPage(renderer, tokens).register(routes);

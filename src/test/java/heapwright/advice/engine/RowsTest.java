@@ -225,6 +225,7 @@ class RowsTest {
                         k.keepOuts(),
                         k.sanitation(),
                         k.endUse(),
+                        k.season(),
                         List.of(row),
                         k.weights()));
     }
