@@ -83,7 +83,7 @@ public final class SeasonReport {
     private Layout opened(YearRound year, Optional<Pile> pile, LocalDate day) {
         Layout page = new Layout(marked);
         page.title(said.title(pile, day));
-        said.ground(year, pile).ifPresent(ground -> page.paragraph(0, 0, ground));
+        said.ground(year, pile).forEach(ground -> page.paragraph(0, 0, ground));
         return page;
     }
 

@@ -7,6 +7,7 @@ import heapwright.pile.Pile;
 import heapwright.process.climate.MonthThird;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,24 +32,41 @@ public final class SeasonWords {
                 .orElseGet(() -> words.text("season.title-any", date));
     }
 
-    /** What the year stands on; nothing where the months are measured. */
-    public Optional<String> ground(YearRound year, Optional<Pile> pile) {
-        return switch (year.known()) {
-            case MONTHS -> Optional.empty();
-            case LATITUDE -> Optional.of(words.text("season.latitude"));
-            case ASSUMED -> Optional.of(words.text(pile.isPresent() ? "season.assumed" : "season.assumed-any"));
-        };
+    /** What is said first: what the year stands on where the months are not measured, and what goes before all of it. */
+    public List<String> ground(YearRound year, Optional<Pile> pile) {
+        List<String> said = new ArrayList<>();
+        switch (year.known()) {
+            case MONTHS -> {}
+            case LATITUDE -> said.add(words.text("season.latitude"));
+            case ASSUMED -> said.add(words.text(pile.isPresent() ? "season.assumed" : "season.assumed-any"));
+        }
+        pile.ifPresent(p -> said.add(words.text("season.checkup-first")));
+        return said;
     }
 
     /** A time of the year with its months. */
     public String span(Season season) {
         String time = words.text("season.time." + season.time().id());
-        String from = season.from().third() == 0 ? month(season.from()) : third(season.from());
-        String to = season.to().third() == LAST ? month(season.to()) : third(season.to());
-        if (season.from().equals(season.to())) {
-            return words.text("season.once", time, third(season.from()));
+        MonthThird from = season.from();
+        MonthThird to = season.to();
+        if (from.equals(to)) {
+            return words.text("season.once", time, third(from));
         }
-        return from.equals(to) ? words.text("season.once", time, from) : words.text("season.span", time, from, to);
+        if (from.month() == to.month()) {
+            return words.text(
+                    "season.once",
+                    time,
+                    whole(from, to) ? month(from) : words.text("season.within." + from.third(), third(to)));
+        }
+        return words.text(
+                "season.span",
+                time,
+                from.third() == 0 ? month(from) : third(from),
+                to.third() == LAST ? month(to) : third(to));
+    }
+
+    private static boolean whole(MonthThird from, MonthThird to) {
+        return from.third() == 0 && to.third() == LAST;
     }
 
     private String third(MonthThird third) {

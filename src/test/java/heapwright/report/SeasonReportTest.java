@@ -1,19 +1,28 @@
 package heapwright.report;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.TestPile;
+import heapwright.advice.season.Season;
 import heapwright.advice.season.YearRound;
 import heapwright.knowledge.SeasonJob;
+import heapwright.knowledge.TimeOfYear;
 import heapwright.pile.Container;
+import heapwright.pile.Pile;
 import heapwright.pile.Place;
+import heapwright.process.climate.MonthThird;
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("What there is to do in each season")
 class SeasonReportTest {
@@ -75,5 +84,28 @@ class SeasonReportTest {
         }
         assertTrue(pages.get(Units.US).contains(" in of straw"), "inches");
         assertFalse(pages.get(Units.US).matches(".*(°C| cm\\b|metre).*"), "metric measures in US units");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "APRIL, 0, APRIL, 1, 'The thaw (early to mid-April)'",
+        "APRIL, 1, APRIL, 2, 'The thaw (mid- to late April)'",
+        "APRIL, 0, APRIL, 2, 'The thaw (April)'",
+        "APRIL, 2, APRIL, 2, 'The thaw (late April)'",
+        "MARCH, 2, APRIL, 1, 'The thaw (late March to mid-April)'",
+        "MARCH, 0, APRIL, 2, 'The thaw (March to April)'"
+    })
+    @DisplayName("names months as people say them")
+    void months(Month from, int first, Month to, int last, String said) {
+        Season season = new Season(TimeOfYear.THAW, new MonthThird(from, first), new MonthThird(to, last), List.of());
+        assertEquals(said, new SeasonWords(WORDS.get(Units.METRIC)).span(season));
+    }
+
+    @Test
+    @DisplayName("sends the owner of a pile to the checkup first")
+    void checkupFirst() {
+        Pile pile = TestPile.of("'built': '2026-10-01'");
+        YearRound year = year(Units.METRIC, Container.Kind.OPEN_HEAP, DAY);
+        assertTrue(report(Units.METRIC).first(year, Optional.of(pile), DAY).contains("do what it says first"));
     }
 }

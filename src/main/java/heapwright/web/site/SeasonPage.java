@@ -49,7 +49,7 @@ final class SeasonPage {
         return new SeasonView(
                 address,
                 said.title(pile, day),
-                said.ground(year, pile).stream().toList(),
+                said.ground(year, pile),
                 year.seasons().stream()
                         .map(season -> new SeasonView.TimeView(
                                 said.span(season),
