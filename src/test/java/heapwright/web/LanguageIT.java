@@ -167,6 +167,7 @@ class LanguageIT {
                 "uses",
                 "waits",
                 "ripeness",
+                "season",
                 "sources")) {
             collect(tree("/heapwright/tables/" + table + ".json"), texts);
         }
