@@ -11,5 +11,9 @@ public enum UsualDose implements Id {
     /** Ten grams of dried yeast and two tablespoons of sugar in ten litres of warm water. */
     YEAST_AND_SUGAR,
     /** A litre of salted broth or soup. */
-    BROTH
+    BROTH,
+    /** A litre of garden lime for each cubic metre, strewn on the layers. */
+    LIME_ON_THE_LAYERS,
+    /** A bucket of garden soil for each cubic metre, strewn on the layers. */
+    SOIL_ON_THE_LAYERS
 }

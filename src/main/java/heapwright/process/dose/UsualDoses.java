@@ -14,6 +14,8 @@ import java.util.List;
 public final class UsualDoses {
 
     private static final double ASH_LITRES_PER_M3 = 1;
+    private static final double LIME_LITRES_PER_M3 = 1;
+    private static final double SOIL_LITRES_PER_M3 = 10;
     private static final double MATCHBOXES = 2;
     private static final double TABLESPOONS = 2;
     private static final double CAN_LITRES = 10;
@@ -47,19 +49,21 @@ public final class UsualDoses {
      */
     public static List<Term> of(UsualDose dose, DoseContext context, double matchboxLitres, double tablespoonLitres) {
         return switch (dose) {
-            case ASH_BY_THE_LITRE -> ash(context);
+            case ASH_BY_THE_LITRE -> strewn(context, "wood-ash", ASH_LITRES_PER_M3);
             case UREA_BY_THE_MATCHBOX -> urea(context, matchboxLitres);
             case BAKING_SODA -> soda(context, tablespoonLitres);
             case YEAST_AND_SUGAR -> yeast(context, tablespoonLitres);
             case BROTH -> broth(context);
+            case LIME_ON_THE_LAYERS -> strewn(context, "lime-ground", LIME_LITRES_PER_M3);
+            case SOIL_ON_THE_LAYERS -> strewn(context, "soil", SOIL_LITRES_PER_M3);
         };
     }
 
-    private static List<Term> ash(DoseContext context) {
+    private static List<Term> strewn(DoseContext context, String material, double litresPerM3) {
         PileStock stock = context.stock();
         Band kg = mass(
-                context.materials().get("wood-ash"),
-                ASH_LITRES_PER_M3 * stock.volumeM3().likely());
+                context.materials().get(material),
+                litresPerM3 * stock.volumeM3().likely());
         return List.of(
                 new Term(Key.DOSE_MASS, kg.times(1000), Basis.ESTIMATED),
                 new Term(Key.SHARE_OF_PILE_MASS, kg.times(100 / stock.wetKg().likely()), stock.volumeBasis()));

@@ -3,6 +3,7 @@ package heapwright.process.dose;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.knowledge.KnowledgeReader;
 import heapwright.knowledge.Material;
 import heapwright.knowledge.UsualDose;
 import heapwright.pile.Container;
@@ -71,6 +72,18 @@ class UsualDosesTest {
         assertTrue(value(terms, Key.MOISTURE_RISE).likely() < 0.3);
     }
 
+    /** By weights of a spoon and of a cubic yard (SPOONTAB and CALREC in sources.json): lime 1.15, soil 1.25 kg a litre. */
+    @Test
+    @DisplayName("a litre of lime is 1.15 kg, a bucket of soil 12.5 kg, three in a hundred of a cubic metre of pile")
+    void limeAndSoil() {
+        List<Term> lime = of(UsualDose.LIME_ON_THE_LAYERS);
+        assertEquals(1150, value(lime, Key.DOSE_MASS).likely(), 1e-9);
+        assertEquals(1100, value(lime, Key.DOSE_MASS).low(), 1e-9);
+        List<Term> soil = of(UsualDose.SOIL_ON_THE_LAYERS);
+        assertEquals(12_500, value(soil, Key.DOSE_MASS).likely(), 1e-9);
+        assertEquals(100 * 12.5 / 400, value(soil, Key.SHARE_OF_PILE_MASS).likely(), 1e-9);
+    }
+
     @Test
     void whereNothingLacksThereIsNoShareOfANeed() {
         PileStock rich = new PileStock(
@@ -106,6 +119,9 @@ class UsualDosesTest {
                 TestMaterials.f(0, 0, 0),
                 TestMaterials.f(930, 933, 1000));
         materials.put(soda.id(), soda);
+        for (String strewn : List.of("lime-ground", "soil")) {
+            materials.put(strewn, KnowledgeReader.packed().materials().get(strewn));
+        }
         DoseContext context = new DoseContext(
                 stock,
                 Shape.of(Container.unknown(), 1),
