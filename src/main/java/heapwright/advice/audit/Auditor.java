@@ -46,6 +46,8 @@ public final class Auditor {
 
     private static final String BUCKET = "bucket";
 
+    private static final String TEASPOON = "teaspoon";
+
     private final Knowledge knowledge;
     private final Inference inference;
     private final MixtureCalculator calculator;
@@ -130,7 +132,8 @@ public final class Auditor {
                 portions.stream()
                         .filter(p -> !keepOuts.leftOut(p.material(), beside))
                         .toList(),
-                limits);
+                limits,
+                knowledge.measures().get(TEASPOON).litres());
         List<Portion> kept = trimming.portions();
         if (kept.stream().mapToDouble(p -> p.kgWet().likely()).sum() < LEAST_KG) {
             return Optional.empty();

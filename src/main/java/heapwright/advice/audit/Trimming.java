@@ -32,25 +32,23 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
 
     private static final double PERCENT = 100;
 
-    /** Less of a fertiliser than this part of what was told is not worth weighing out; judgement. */
-    private static final double LEAST_SHARE = 0.2;
-
     /** Whether none of a material is left. */
     boolean leavesOut(Material material) {
         return trimmed.stream().anyMatch(t -> t.material().equals(material) && t.litres() <= 0);
     }
 
-    static Trimming of(List<Portion> portions, Limits limits) {
+    /** @param spoonLitres the least that can be measured out: of fertiliser less than this is left out, litres */
+    static Trimming of(List<Portion> portions, Limits limits, double spoonLitres) {
         Trimming soil = cut(portions, Trait.SOIL, soilShare(portions, limits.of(Limit.SOIL_MAX_SHARE)));
         Trimming ash = cut(soil.portions, Trait.ALKALI, ashShare(soil.portions, limits.of(Limit.ASH_MAX)));
         Trimming salt = cut(
                 ash.portions,
                 p -> p.material().saltShare() > 0,
                 saltShare(ash.portions, limits.share(Limit.SALT_LOAD_MAX)));
-        Trimming feed =
-                cut(salt.portions, Trait.FAST_NITROGEN, fertiliserShare(salt.portions, limits.of(Limit.CN_GOOD_LOW)));
-        Trimming water = cut(
-                feed.portions, Trimming::isWater, waterShare(feed.portions, limits.share(Limit.MOISTURE_GOOD_HIGH)));
+        double most = limits.share(Limit.MOISTURE_GOOD_HIGH);
+        Trimming feed = cut(salt.portions, Trait.FAST_NITROGEN, feedShare(salt.portions, limits, spoonLitres));
+        double dissolving = Feeding.waterLitres(feed.portions, limits);
+        Trimming water = cut(feed.portions, Trimming::isWater, waterShare(feed.portions, most, dissolving));
         return new Trimming(
                 water.portions,
                 Stream.of(soil, ash, salt, feed, water)
@@ -76,20 +74,22 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
         return above > 0 && other > 0 ? most * other / above : 1;
     }
 
-    /** The part of the water that may stay, so that the mix is no wetter than good. */
-    private static double waterShare(List<Portion> portions, double most) {
-        double poured = 0;
-        double room = 0;
-        for (Portion p : portions) {
-            double kg = p.kgWet().likely();
-            if (isWater(p)) {
-                poured += kg;
-            } else {
-                room += most * kg - (kg - dryKg(p));
-            }
-        }
-        double may = Math.max(0, room / (1 - most));
+    /** The part of the water that may stay beside that of the fertiliser, so that the mix is no wetter than good. */
+    private static double waterShare(List<Portion> portions, double most, double dissolving) {
+        double poured = portions.stream()
+                .filter(Trimming::isWater)
+                .mapToDouble(p -> p.kgWet().likely())
+                .sum();
+        double may = Math.max(0, roomForWater(portions.stream(), most) - dissolving);
         return poured > may ? may / poured : 1;
+    }
+
+    /** What may be poured on before all but the water is wetter than good, kg; below zero where it is so already. */
+    private static double roomForWater(Stream<Portion> portions, double most) {
+        return portions.filter(p -> !isWater(p))
+                        .mapToDouble(p -> dryKg(p) - (1 - most) * p.kgWet().likely())
+                        .sum()
+                / (1 - most);
     }
 
     private static boolean isWater(Portion portion) {
@@ -115,7 +115,21 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
         return ash > most && most > 0 ? most / ash : 1;
     }
 
-    /** The part of the fertiliser that the carbon of this season can hold; none where the rest is too rich without it. */
+    /**
+     * The part of the fertiliser that the carbon of this season can hold, in no more water than the rest takes up; none
+     * where the rest is too rich or too wet without it, or where less than a spoonful would be left.
+     */
+    private static double feedShare(List<Portion> portions, Limits limits, double spoonLitres) {
+        List<Portion> feeds =
+                portions.stream().filter(p -> has(p, Trait.FAST_NITROGEN)).toList();
+        double most = limits.share(Limit.MOISTURE_GOOD_HIGH);
+        double room = roomForWater(portions.stream().filter(p -> !feeds.contains(p)), most);
+        double wets = Feeding.waterLitres(feeds, limits) - roomForWater(feeds.stream(), most);
+        double share = Math.min(
+                fertiliserShare(portions, limits.of(Limit.CN_GOOD_LOW)), wets > room ? Math.max(0, room) / wets : 1);
+        return share < 1 && share * litres(portions, Trait.FAST_NITROGEN) < spoonLitres ? 0 : share;
+    }
+
     private static double fertiliserShare(List<Portion> portions, double leastRatio) {
         double fertiliser = 0;
         double carbon = 0;
@@ -131,11 +145,7 @@ public record Trimming(List<Portion> portions, List<Trimmed> trimmed) {
             }
         }
         double room = carbon / leastRatio - nitrogen;
-        if (fertiliser <= 0 || room >= fertiliser) {
-            return 1;
-        }
-        double share = Math.max(0, room / fertiliser);
-        return share < LEAST_SHARE ? 0 : share;
+        return fertiliser <= 0 || room >= fertiliser ? 1 : Math.max(0, room / fertiliser);
     }
 
     private static double restM3(List<Portion> portions) {

@@ -34,6 +34,8 @@ class PartsOfARecipeTest {
         return Portion.ofKilograms(material(id), kilograms);
     }
 
+    private static final double TEASPOON = 0.005;
+
     private static double kilograms(Trimming trimming, String id) {
         return trimming.portions().stream()
                 .filter(one -> one.material().id().equals(id))
@@ -45,7 +47,7 @@ class PartsOfARecipeTest {
     @DisplayName("soil is cut back to its share of the weight of all but ash")
     void soil() {
         double share = LIMITS.share(Limit.SOIL_MAX_SHARE);
-        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 90), kg("soil", 60), kg("soil", 20)), LIMITS);
+        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 90), kg("soil", 60), kg("soil", 20)), LIMITS, TEASPOON);
         double kept = kilograms(cut, "soil");
         assertEquals(share, kept / (kept + 90), 1e-9);
         assertEquals(90, kilograms(cut, "leaves-mixed"), 1e-9);
@@ -56,27 +58,32 @@ class PartsOfARecipeTest {
                 1e-6);
         assertEquals(3.0, cut.trimmed().get(0).litres() / cut.trimmed().get(1).litres(), 1e-9);
         double just = 90 * share / (1 - share);
-        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 90), kg("soil", just - 0.01)), LIMITS)
+        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 90), kg("soil", just - 0.01)), LIMITS, TEASPOON)
                 .trimmed()
                 .isEmpty());
-        assertTrue(Trimming.of(List.of(kg("soil", 60)), LIMITS).trimmed().isEmpty(), "soil alone is what is wanted");
+        assertTrue(
+                Trimming.of(List.of(kg("soil", 60)), LIMITS, TEASPOON).trimmed().isEmpty(),
+                "soil alone is what is wanted");
         double withAsh = kilograms(
-                Trimming.of(List.of(kg("leaves-mixed", 90), kg("soil", 80), kg("wood-ash", 40)), LIMITS), "soil");
+                Trimming.of(List.of(kg("leaves-mixed", 90), kg("soil", 80), kg("wood-ash", 40)), LIMITS, TEASPOON),
+                "soil");
         assertEquals(kept, withAsh, 1e-9, "ash does not make room for soil");
     }
 
     @Test
     @DisplayName("ash is cut back to its litres to a cubic metre of the rest as it settles")
     void ash() {
-        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 90), kg("wood-ash", 20)), LIMITS);
+        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 90), kg("wood-ash", 20)), LIMITS, TEASPOON);
         double settled = 90 / Density.settled(material("leaves-mixed")).likely();
         assertEquals(1, cut.trimmed().size());
         assertEquals(LIMITS.of(Limit.ASH_MAX) * settled, cut.trimmed().get(0).litres(), 1e-9);
         assertEquals("wood-ash", cut.trimmed().get(0).material().id());
-        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 90), kg("wood-ash", 0.01)), LIMITS)
+        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 90), kg("wood-ash", 0.01)), LIMITS, TEASPOON)
                 .trimmed()
                 .isEmpty());
-        assertTrue(Trimming.of(List.of(kg("wood-ash", 20)), LIMITS).trimmed().isEmpty());
+        assertTrue(Trimming.of(List.of(kg("wood-ash", 20)), LIMITS, TEASPOON)
+                .trimmed()
+                .isEmpty());
     }
 
     private static double litres(Trimming trimming, String id) {
@@ -99,14 +106,15 @@ class PartsOfARecipeTest {
     @DisplayName("water is cut back to what makes it damp, and left out where the rest is wet enough")
     void water() {
         double most = LIMITS.share(Limit.MOISTURE_GOOD_HIGH);
-        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 50), kg("water", 60), kg("water", 120)), LIMITS);
+        Trimming cut =
+                Trimming.of(List.of(kg("leaves-mixed", 50), kg("water", 60), kg("water", 120)), LIMITS, TEASPOON);
         assertEquals(most, moisture(cut.portions()), 1e-9);
         assertEquals(kilograms(cut, "water"), litres(cut, "water"), 1e-9);
         assertEquals(50, kilograms(cut, "leaves-mixed"), 1e-9);
-        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 50), kg("water", 20)), LIMITS)
+        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 50), kg("water", 20)), LIMITS, TEASPOON)
                 .trimmed()
                 .isEmpty());
-        Trimming wet = Trimming.of(List.of(kg("grass-clippings", 50), kg("water", 20)), LIMITS);
+        Trimming wet = Trimming.of(List.of(kg("grass-clippings", 50), kg("water", 20)), LIMITS, TEASPOON);
         assertEquals(List.of(kg("grass-clippings", 50)), wet.portions());
         assertEquals(0, wet.trimmed().get(0).litres());
         Material broth = TestPile.of(
@@ -125,7 +133,7 @@ class PartsOfARecipeTest {
     @DisplayName(
             "salted stuff is cut back to the salt that compost may hold; food is not, and bare salt stuff alone neither")
     void salt() {
-        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 50), kg("seaweed", 100)), LIMITS);
+        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 50), kg("seaweed", 100)), LIMITS, TEASPOON);
         Material seaweed = material("seaweed");
         double dry = kilograms(cut, "seaweed") * (1 - seaweed.moisturePct().typical() / 100);
         double leaves = 50 * (1 - material("leaves-mixed").moisturePct().typical() / 100);
@@ -133,11 +141,13 @@ class PartsOfARecipeTest {
                 LIMITS.share(Limit.SALT_LOAD_MAX),
                 dry * seaweed.saltPct().orElseThrow().typical() / 100 / (dry + leaves),
                 1e-9);
-        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 50), kg("seaweed", 2)), LIMITS)
+        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 50), kg("seaweed", 2)), LIMITS, TEASPOON)
                 .trimmed()
                 .isEmpty());
-        assertTrue(Trimming.of(List.of(kg("seaweed", 20)), LIMITS).trimmed().isEmpty());
-        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 5), kg("cooked-food", 20)), LIMITS)
+        assertTrue(Trimming.of(List.of(kg("seaweed", 20)), LIMITS, TEASPOON)
+                .trimmed()
+                .isEmpty());
+        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 5), kg("cooked-food", 20)), LIMITS, TEASPOON)
                 .trimmed()
                 .isEmpty());
     }
@@ -145,18 +155,41 @@ class PartsOfARecipeTest {
     @Test
     @DisplayName("fertiliser is cut back to the nitrogen that is lacking, and left out of what is rich")
     void fertiliser() {
-        Material leaves = material("leaves-mixed");
-        double dry = 50 * (1 - leaves.moisturePct().typical() / 100);
-        double lacking =
-                dry / 100 * (leaves.carbonPct().typical() / LIMITS.of(Limit.CN_GOOD_LOW) - leaves.typicalNitrogenPct());
-        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 50), kg("urea", 2)), LIMITS);
+        Portion leaves = kg("leaves-mixed", 50);
+        Portion droppings = kg("manure-hen-home", 18);
+        double lacking = lacking(leaves) + lacking(droppings);
+        Trimming cut = Trimming.of(List.of(leaves, droppings, kg("urea", 2)), LIMITS, TEASPOON);
         assertEquals(lacking / (material("urea").typicalNitrogenPct() / 100), kilograms(cut, "urea"), 1e-9);
-        assertTrue(Trimming.of(List.of(kg("leaves-mixed", 50), kg("urea", 0.1)), LIMITS)
+        Trimming bag = Trimming.of(List.of(leaves, droppings, kg("urea", 25)), LIMITS, TEASPOON);
+        assertEquals(kilograms(cut, "urea"), kilograms(bag, "urea"), 1e-9, "as much of a bag as of two kilograms");
+        assertTrue(Trimming.of(List.of(leaves, kg("urea", 0.1)), LIMITS, TEASPOON)
                 .trimmed()
                 .isEmpty());
-        Trimming rich = Trimming.of(List.of(kg("manure-hen-home", 50), kg("urea", 0.1)), LIMITS);
+        Trimming rich = Trimming.of(List.of(kg("manure-hen-home", 50), kg("urea", 0.1)), LIMITS, TEASPOON);
         assertEquals(0, kilograms(rich, "urea"));
         assertEquals("urea", rich.trimmed().get(0).material().id());
+    }
+
+    /** Below zero for what has more nitrogen than its carbon holds, kg. */
+    private static double lacking(Portion portion) {
+        Material of = portion.material();
+        double dry = portion.kgWet().likely() * (1 - of.moisturePct().typical() / 100);
+        return dry / 100 * (of.carbonPct().typical() / LIMITS.of(Limit.CN_GOOD_LOW) - of.typicalNitrogenPct());
+    }
+
+    /** 50 kg of leaves at 38 % take up 27.5 L before they are wetter than 60 %, (31 - 0.4 * 50) / 0.4, and each kilogram of urea 1.5 L. */
+    @Test
+    @DisplayName("fertiliser is cut back to what the water it is dissolved in leaves good, before any water is poured")
+    void solution() {
+        Trimming cut = Trimming.of(List.of(kg("leaves-mixed", 50), kg("urea", 2), kg("water", 20)), LIMITS, TEASPOON);
+        assertEquals(27.5 / (1 / LIMITS.share(Limit.SOLUTION_MAX) - 1.5), kilograms(cut, "urea"), 1e-9);
+        assertEquals(0, kilograms(cut, "water"), 1e-9);
+        Trimming less =
+                Trimming.of(List.of(kg("leaves-mixed", 50), kg("urea", 0.1), kg("water", 20)), LIMITS, TEASPOON);
+        assertEquals(0.1, kilograms(less, "urea"), 1e-9);
+        assertEquals(27.5 - 0.1 * (1 / LIMITS.share(Limit.SOLUTION_MAX) - 1.5), kilograms(less, "water"), 1e-9);
+        Trimming few = Trimming.of(List.of(kg("leaves-mixed", 0.05), kg("urea", 2)), LIMITS, TEASPOON);
+        assertEquals(0, kilograms(few, "urea"), "less than a teaspoon is left out");
     }
 
     @Test
