@@ -68,6 +68,7 @@ public record Headline(Kind kind, List<Finding> findings) {
                     sound(state(well), troubles) || cared(advice, well)
                             ? Stream.concat(well.stream().limit(1), troubles.stream())
                                     .limit(MOST)
+                                    .sorted(SUREST)
                                     .toList()
                             : troubles);
         }

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -55,6 +56,17 @@ public final class SignPhrases {
             Set.of("foul", "smell"),
             Set.of("smell", "all"),
             Set.of("smell", "anyth"));
+
+    /** What a plain "not wet" denies; alone, such a word can mean several signs and is asked. */
+    private static final Map<String, List<Sign>> PLAINLY_NOT = Map.of(
+            "wet", List.of(Sign.SOGGY, Sign.SQUEEZE_STREAMS),
+            "dry", List.of(Sign.DUST_DRY, Sign.SQUEEZE_CRUMBLES),
+            "hot", List.of(Sign.CORE_HOT),
+            "warm", List.of(Sign.CORE_WARM, Sign.CORE_HOT),
+            "cold", List.of(Sign.CORE_COLD));
+
+    /** "Was never hot" and "has not been hot" tell of all its time, and not of today. */
+    private static final Set<String> SO_FAR = Set.of("never", "been", "was", "wasn't", "hasn't", "has", "got", "ever");
 
     private final List<Named> named = new ArrayList<>();
     private final List<Sign> smells;
@@ -111,6 +123,12 @@ public final class SignPhrases {
             return denied
                     ? new Heard(said.strip(), smells, true, true)
                     : new Heard(said.strip(), smells.subList(0, MOST_CHOICES), false, false);
+        }
+        if (denied && wanted.size() == 1 && words.stream().noneMatch(SO_FAR::contains)) {
+            List<Sign> plainly = PLAINLY_NOT.get(wanted.get(0));
+            if (plainly != null) {
+                return new Heard(said.strip(), plainly, true, true);
+            }
         }
         return near(said.strip(), wanted, denied);
     }

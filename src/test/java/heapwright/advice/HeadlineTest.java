@@ -62,7 +62,7 @@ class HeadlineTest {
     }
 
     @Test
-    @DisplayName("names what is well before a likelier trouble where the first step is its care")
+    @DisplayName("names a surer trouble before what is well, even where the first step is care of a pile that is well")
     void careFirst() {
         Headline headline = of("'asOf': '2026-11-20', 'built': '2026-10-28',"
                 + "'recipe': [{'material': 'leaves-mixed', 'amount': 40, 'unit': 'bucket'},"
@@ -71,6 +71,6 @@ class HeadlineTest {
                 + "'log': [{'date': '2026-11-05', 'measured': {'core': {'value': 58, 'unit': 'C'}}},"
                 + " {'date': '2026-11-20', 'seen': ['squeeze-holds', 'never-turned'],"
                 + " 'measured': {'core': {'value': 40, 'unit': 'C'}, 'outdoor': {'value': 8, 'unit': 'C'}}}]");
-        assertEquals(List.of(Cause.WORKING_WELL, Cause.PATHOGEN_RISK), causes(headline));
+        assertEquals(List.of(Cause.PATHOGEN_RISK, Cause.WORKING_WELL), causes(headline));
     }
 }

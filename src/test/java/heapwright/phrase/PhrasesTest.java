@@ -36,6 +36,38 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "not wet|SOGGY,SQUEEZE_STREAMS",
+                "isn't wet anymore|SOGGY,SQUEEZE_STREAMS",
+                "it isn't too wet|SOGGY,SQUEEZE_STREAMS",
+                "not dry|DUST_DRY,SQUEEZE_CRUMBLES",
+                "it is not hot|CORE_HOT",
+                "no longer warm|CORE_WARM,CORE_HOT",
+                "not cold|CORE_COLD"
+            })
+    @DisplayName("deny plainly what is not wet, dry, hot, warm or cold today, and nobody is asked again")
+    void plainlyNot(String said, String signs) {
+        Heard heard = phrases.hear(said);
+        assertTrue(heard.certain() && heard.denied(), said);
+        assertEquals(
+                List.of(signs.split(",")),
+                heard.meant().stream().map(Sign::name).toList());
+    }
+
+    @Test
+    @DisplayName("of a wet heap are asked about, and of one that was never hot tell of all its time")
+    void plainly() {
+        assertFalse(phrases.hear("wet").certain());
+        assertEquals(
+                List.of(Sign.NEVER_HEATED), phrases.hear("it was never hot").meant());
+        assertEquals(
+                List.of(Sign.NEVER_HEATED), phrases.hear("has not been hot").meant());
+        assertFalse(phrases.hear("it was never hot").denied());
+    }
+
+    @ParameterizedTest
     @CsvSource({
         "sour smell, SMELLS_SOUR",
         "it smells sour, SMELLS_SOUR",
@@ -111,8 +143,7 @@ class PhrasesTest {
                 "it pongs",
                 "crawling with little flies",
                 "smells bad",
-                "it's dry",
-                "isn't wet anymore"
+                "it's dry"
             })
     @DisplayName("are given back as a choice, or as not understood, where they could mean several signs")
     void several(String said) {
