@@ -12,13 +12,17 @@ final class Air {
     /** kg/s of air inward across edge j. */
     final double[] flow;
 
-    private final double[] diagonal;
+    /** kg/s of oxygen per percent by volume that come in across edge j. */
+    private final double[] entering;
+
+    private final double[] share;
     private final double[] right;
 
     Air(int n) {
         this.n = n;
         flow = new double[n + 1];
-        diagonal = new double[n];
+        entering = new double[n + 1];
+        share = new double[n];
         right = new double[n];
     }
 
@@ -42,26 +46,26 @@ final class Air {
      */
     void breathe(Shells s, SlowTerms set, double[] demand, int rounds) {
         double[] o = s.oxygen;
+        for (int j = 1; j <= n; j++) {
+            entering[j] = OXYGEN_PER_AIR * flow[j] + set.diffusion[j];
+        }
         for (int round = 0; round < rounds; round++) {
             // Elimination from the core outward, then back.
             for (int i = 0; i < n; i++) {
-                double in = OXYGEN_PER_AIR * flow[i + 1] + set.diffusion[i + 1];
                 double back = i == 0 ? 0 : set.diffusion[i];
-                double d = in + back + TRACE + demand[i] / (set.oxygenHalf[i] + o[i]);
+                double d = entering[i + 1] + back + TRACE + demand[i] / (set.oxygenHalf[i] + o[i]);
                 double b = TRACE * OUTSIDE_OXYGEN;
                 if (i > 0) {
-                    double up = OXYGEN_PER_AIR * flow[i] + set.diffusion[i];
-                    double factor = back / diagonal[i - 1];
-                    d -= factor * up;
+                    double factor = back * share[i - 1];
+                    d -= factor * entering[i];
                     b += factor * right[i - 1];
                 }
-                diagonal[i] = d;
+                share[i] = 1 / d;
                 right[i] = b;
             }
             double outer = OUTSIDE_OXYGEN;
             for (int i = n - 1; i >= 0; i--) {
-                double in = OXYGEN_PER_AIR * flow[i + 1] + set.diffusion[i + 1];
-                outer = (right[i] + in * outer) / diagonal[i];
+                outer = (right[i] + entering[i + 1] * outer) * share[i];
                 o[i] = outer;
             }
         }

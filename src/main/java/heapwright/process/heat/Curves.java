@@ -39,6 +39,40 @@ final class Curves {
 
     private Curves() {}
 
+    /** Where a temperature stands in the tables, to be asked once for several curves. */
+    static int index(double c) {
+        return Math.max(0, Math.min(SIZE - 2, (int) ((c - LOW) * PER_K)));
+    }
+
+    /** How far it stands beyond that place, in places. */
+    static double beyond(double c, int index) {
+        return (c - LOW) * PER_K - index;
+    }
+
+    static double mesophiles(int index, double beyond) {
+        return at(MESOPHILES, index, beyond);
+    }
+
+    static double thermophiles(int index, double beyond) {
+        return at(THERMOPHILES, index, beyond);
+    }
+
+    static double vapourHeat(int index, double beyond) {
+        return at(HEAT, index, beyond);
+    }
+
+    static double mesophilesSlope(int index) {
+        return steep(MESOPHILES, index);
+    }
+
+    static double thermophilesSlope(int index) {
+        return steep(THERMOPHILES, index);
+    }
+
+    static double vapourHeatSlope(int index) {
+        return steep(HEAT, index);
+    }
+
     /** That of a grown community of both. */
     static double rate(double c) {
         return value(MESOPHILES, c) + value(THERMOPHILES, c);
@@ -48,16 +82,8 @@ final class Curves {
         return value(MESOPHILES, c);
     }
 
-    static double mesophilesSlope(double c) {
-        return slope(MESOPHILES, c);
-    }
-
     static double thermophiles(double c) {
         return value(THERMOPHILES, c);
-    }
-
-    static double thermophilesSlope(double c) {
-        return slope(THERMOPHILES, c);
     }
 
     /** kg of water per kg of dry air at saturation. */
@@ -74,10 +100,6 @@ final class Curves {
         return value(HEAT, c);
     }
 
-    static double vapourHeatSlope(double c) {
-        return slope(HEAT, c);
-    }
-
     /** Moisture factor of unevenly wet matter, {@link Factors#moistureAround}, of water as a share of wet mass. */
     static double moisture(double share) {
         double at = share * (MOISTURES - 1);
@@ -86,13 +108,19 @@ final class Curves {
     }
 
     private static double value(double[] table, double c) {
-        double at = (c - LOW) * PER_K;
-        int i = Math.max(0, Math.min(SIZE - 2, (int) at));
-        return table[i] + (at - i) * (table[i + 1] - table[i]);
+        int i = index(c);
+        return at(table, i, beyond(c, i));
     }
 
     private static double slope(double[] table, double c) {
-        int i = Math.max(0, Math.min(SIZE - 2, (int) ((c - LOW) * PER_K)));
+        return steep(table, index(c));
+    }
+
+    private static double at(double[] table, int i, double beyond) {
+        return table[i] + beyond * (table[i + 1] - table[i]);
+    }
+
+    private static double steep(double[] table, int i) {
         return (table[i + 1] - table[i]) * PER_K;
     }
 }

@@ -2,7 +2,10 @@ package heapwright.process.heat;
 
 /** Decay of the pools, and what follows: nitrogen, acid, water formed, volume lost. */
 final class Decay {
-    private static final double DAY_S = 86400;
+    /** Days. */
+    private static final double A_SECOND = 1.0 / 86400;
+
+    private static final double TWELFTH = 1.0 / 12;
 
     private final int n;
     /** kg/s that grown organisms of each range would take in a shell at a factor of 1 and full oxygen. */
@@ -46,8 +49,10 @@ final class Decay {
         double perKg = (1 - k.humusYield()) * k.oxygenPerKg();
         for (int i = 0; i < n; i++) {
             double warm = s.temperature[i];
-            mesophiles[i] = Curves.mesophiles(warm - k.shiftC());
-            thermophiles[i] = Curves.thermophiles(warm - k.shiftC());
+            int at = Curves.index(warm - k.shiftC());
+            double beyond = Curves.beyond(warm - k.shiftC(), at);
+            mesophiles[i] = Curves.mesophiles(at, beyond);
+            thermophiles[i] = Curves.thermophiles(at, beyond);
             double warmth = s.mesophiles[i] * mesophiles[i];
             double heat = s.thermophiles[i] * thermophiles[i];
             double onQuick = warmth + heat;
@@ -60,8 +65,9 @@ final class Decay {
             cool[i] = (quick + slow + lignin) * s.mesophiles[i];
             hot[i] = (quick + k.hotOnSlow() * (slow + lignin)) * s.thermophiles[i];
             double all = quick * onQuick + (slow + lignin) * onSlow;
-            quickPart[i] = all > 0 ? quick * onQuick / all : 0;
-            slowPart[i] = all > 0 ? slow * onSlow / all : 0;
+            double part = all > Double.MIN_NORMAL ? 1 / all : 0;
+            quickPart[i] = quick * onQuick * part;
+            slowPart[i] = slow * onSlow * part;
             demand[i] = all * perKg;
         }
     }
@@ -69,7 +75,7 @@ final class Decay {
     /** Rate that, held for a while, leaves what first-order decay leaves: (1 − exp(−x))/x by its Padé form. */
     private static double drawn(double rate, double time) {
         double x = rate * time;
-        return rate / (1 + x / 2 + x * x / 12);
+        return rate / (1 + x * (0.5 + x * TWELFTH));
     }
 
     /** Heat sources of each range at a temperature factor of 1, W, once oxygen is known. */
@@ -101,11 +107,12 @@ final class Decay {
         d[4] = gross * k.humusYield() - lignin;
 
         double food = s.quick[i] + s.slow[i];
-        double freed = food > 0 ? s.nitrogenFood[i] * (quick + slow) / food : 0;
+        double eaten = food > 0 ? (quick + slow) / food : 0;
+        double freed = s.nitrogenFood[i] * eaten;
         double wanted = (quick + slow) * Matter.CARBON_SHARE / c.nitrogen().criticalRatio();
-        double bound = Math.min(wanted, freed + s.ammonium[i] / DAY_S);
+        double bound = Math.min(wanted, freed + s.ammonium[i] * A_SECOND);
         double damp = Factors.ramp(1 - Math.abs(s.temperature[i] - 25) / 20) * oxygenFactor[i] * (1 - s.ice[i]);
-        double nitrified = c.nitrogen().nitrifyPerDay() / DAY_S * damp * s.ammonium[i];
+        double nitrified = c.nitrogen().nitrifyPerDay() * A_SECOND * damp * s.ammonium[i];
         double gone = drawn(set.ammoniaRate[i] * briskness, dt) * s.ammonium[i];
         d[6] = -freed;
         d[7] = bound + nitrified;
@@ -114,15 +121,15 @@ final class Decay {
         double shrink = c.settling().exponent() * gas / dry;
         // A body short of air space has no more to give: it settles less and less below 0.30.
         double room = Factors.ramp((set.airSpace[i] - 0.15) / 0.15);
-        double settle = s.loose / (1 + s.loose) / (c.settling().looseDays() * DAY_S);
+        double settle = s.loose * A_SECOND / ((1 + s.loose) * c.settling().looseDays());
         d[10] = -s.volume[i] * (shrink + settle) * room;
         double mild = oxygenFactor[i] * (1 - s.ice[i]) * mildness[i];
         d[11] = growth(k.mesophiles(), s.mesophiles[i], mesophiles[i] * mild, s.temperature[i] - k.shiftC(), dt);
         d[12] = growth(k.thermophiles(), s.thermophiles[i], thermophiles[i] * mild, s.temperature[i] - k.shiftC(), dt);
         // Of two parts, within reach and not, the first is eaten and the second comes within reach: the share of the
         // first.
-        double opened = c.reach().perDay() / DAY_S * (1 - s.ice[i]);
-        d[13] = (1 - s.reach[i]) * (opened - (food > 0 ? (quick + slow) / food : 0));
+        double opened = c.reach().perDay() * A_SECOND * (1 - s.ice[i]);
+        d[13] = (1 - s.reach[i]) * (opened - eaten);
         lostDry += gas;
         formedWater += d[1];
         lostNitrogen += gone;
@@ -133,18 +140,16 @@ final class Decay {
      * dt, so that long steps settle where the rate itself would.
      */
     private static double growth(Constants.Guild guild, double v, double speed, double warm, double dt) {
-        double grow = guild.growthPerDay() / DAY_S * Math.min(3, speed);
+        double grow = guild.growthPerDay() * A_SECOND * Math.min(3, speed);
         double over = Math.max(0, warm - guild.deathFromC());
-        double die = guild.deathPerDayK2() / DAY_S * over * over;
+        double die = guild.deathPerDayK2() * A_SECOND * over * over;
         if (dt == 0) {
             return v * (grow * (1 - v) - die) + die * guild.least();
         }
         // The logistic solution over dt, its exponential by the Padé form ((x + 3)² + 3) / ((x − 3)² + 3).
         double x = (grow - die) * dt;
-        double under = (x - 3) * (x - 3) + 3;
-        double grown = ((x + 3) * (x + 3) + 3) / under;
-        double crowded = grow * v * 12 * dt / under;
-        return (v * grown / (1 + crowded) - v) / dt + die * guild.least() / (1 + die * dt);
+        double grown = v * ((x + 3) * (x + 3) + 3) / ((x - 3) * (x - 3) + 3 + 12 * grow * v * dt);
+        return (grown - v) / dt + (over > 0 ? die * guild.least() / (1 + die * dt) : 0);
     }
 
     private double acidRate(Shells s, SlowTerms set, Constants c, int i, double quickShare) {
@@ -152,10 +157,10 @@ final class Decay {
         double thin = Math.max(0, 0.75 - oxygenFactor[i]);
         double made = c.acid().produced() * quickShare * thin * (1 - s.acid[i]);
         double sour = Factors.ramp((6.5 - set.ph[i]) / 0.5);
-        double mesophile = Factors.cardinal(warm, 2, 35.4, 44);
+        double mesophile = sour > 0 ? Factors.cardinal(warm, 2, 35.4, 44) : 0;
         double any = Math.min(1, Curves.rate(warm) / 4);
         double eaten = c.acid().consumePerDay()
-                / DAY_S
+                * A_SECOND
                 * (sour * mesophile + (1 - sour) * any)
                 * oxygenFactor[i]
                 * (1 - s.ice[i]);

@@ -33,9 +33,15 @@ final class Heat {
     private final double[] slope;
     private final double[] air;
     private final double[] airSlope;
+    private final double[] vapourSlope;
+    /** W more per kelvin of what is released. */
+    private final double[] steeper;
+
     private final double[] flux;
     private final double[] next;
+    /** Kelvin per joule, thawed and frozen. */
     private final double[] liquid;
+
     private final double[] frozen;
     private final double[] melt;
     private final double[] before;
@@ -64,6 +70,8 @@ final class Heat {
         slope = new double[n];
         air = new double[n];
         airSlope = new double[n];
+        vapourSlope = new double[n];
+        steeper = new double[n];
         flux = new double[n];
         next = new double[n];
         liquid = new double[n];
@@ -86,8 +94,8 @@ final class Heat {
         double shift = c.kinetics().shiftC();
         for (int i = 0; i < n; i++) {
             double dry = s.dry(i);
-            liquid[i] = Shells.liquidCapacity(dry, s.water[i]);
-            frozen[i] = Shells.frozenCapacity(dry, s.water[i]);
+            liquid[i] = 1 / Shells.liquidCapacity(dry, s.water[i]);
+            frozen[i] = 1 / Shells.frozenCapacity(dry, s.water[i]);
             melt[i] = Shells.MELT_J * s.water[i];
             before[i] = s.heat[i];
             next[i] = s.heat[i];
@@ -99,7 +107,7 @@ final class Heat {
             linearise(set, shift);
             assemble(set, draught, c, out, dt);
             solve();
-            moving = moved(shift);
+            moving = moved();
         }
         if (moving && dt > SHORT_S) {
             return false;
@@ -126,34 +134,37 @@ final class Heat {
     }
 
     private double power(int i, double c) {
-        return cool[i] * Curves.mesophiles(c) + hot[i] * Curves.thermophiles(c);
-    }
-
-    private double powerSlope(int i, double c) {
-        return cool[i] * Curves.mesophilesSlope(c) + hot[i] * Curves.thermophilesSlope(c);
+        int at = Curves.index(c);
+        double beyond = Curves.beyond(c, at);
+        return cool[i] * Curves.mesophiles(at, beyond) + hot[i] * Curves.thermophiles(at, beyond);
     }
 
     private void linearise(SlowTerms set, double shift) {
         for (int i = 0; i < n; i++) {
             t[i] = Shells.temperatureOf(next[i], liquid[i], melt[i], frozen[i]);
             slope[i] = Shells.slopeOf(next[i], liquid[i], melt[i], frozen[i]);
-            air[i] = Curves.AIR_J_K * t[i] + set.humidity[i] * Curves.vapourHeat(t[i]);
-            airSlope[i] = Curves.AIR_J_K + set.humidity[i] * Curves.vapourHeatSlope(t[i]);
-            released[i] = 0.5 * (first[i] + power(i, t[i] - shift));
+            int at = Curves.index(t[i]);
+            vapourSlope[i] = set.humidity[i] * Curves.vapourHeatSlope(at);
+            air[i] = Curves.AIR_J_K * t[i] + set.humidity[i] * Curves.vapourHeat(at, Curves.beyond(t[i], at));
+            airSlope[i] = Curves.AIR_J_K + vapourSlope[i];
+            at = Curves.index(t[i] - shift);
+            double beyond = Curves.beyond(t[i] - shift, at);
+            double power = cool[i] * Curves.mesophiles(at, beyond) + hot[i] * Curves.thermophiles(at, beyond);
+            steeper[i] = cool[i] * Curves.mesophilesSlope(at) + hot[i] * Curves.thermophilesSlope(at);
+            released[i] = 0.5 * (first[i] + power);
         }
     }
 
     private void assemble(SlowTerms set, Air draught, Constants c, Outdoors out, double dt) {
         fluxes(set, draught, c, out);
         double recovery = c.transport().heatRecovery();
-        double shift = c.kinetics().shiftC();
         double[] q = draught.flow;
         for (int i = 0; i < n; i++) {
             double outward = i == n - 1 ? set.toAir + set.toGround : set.conductance[i + 1];
             double inward = i == 0 ? 0 : set.conductance[i];
             double back = i == 0 ? 0 : recovery * q[i];
-            double dried = i == n - 1 ? drying * set.humidity[i] * Curves.vapourHeatSlope(t[i]) : 0;
-            double feed = 0.5 * powerSlope(i, t[i] - shift);
+            double dried = i == n - 1 ? drying * vapourSlope[i] : 0;
+            double feed = 0.5 * steeper[i];
             diagonal[i] = 1 - dt * slope[i] * (feed - outward - inward - (q[i + 1] + back) * airSlope[i] - dried);
             lower[i] = i == 0 ? 0 : -dt * slope[i - 1] * (inward + back * airSlope[i - 1]);
             upper[i] = i == n - 1 ? 0 : -dt * slope[i + 1] * (outward + q[i + 1] * airSlope[i + 1]);
@@ -180,28 +191,29 @@ final class Heat {
     }
 
     private void solve() {
+        double share = 1 / diagonal[0];
+        right[0] *= share;
+        upper[0] *= share;
         for (int i = 1; i < n; i++) {
-            double factor = lower[i] / diagonal[i - 1];
-            diagonal[i] -= factor * upper[i - 1];
-            right[i] -= factor * right[i - 1];
+            share = 1 / (diagonal[i] - lower[i] * upper[i - 1]);
+            upper[i] *= share;
+            right[i] = (right[i] - lower[i] * right[i - 1]) * share;
         }
-        right[n - 1] /= diagonal[n - 1];
         for (int i = n - 2; i >= 0; i--) {
-            right[i] = (right[i] - upper[i] * right[i + 1]) / diagonal[i];
+            right[i] -= upper[i] * right[i + 1];
         }
     }
 
     /** Takes the solved change on; leaves in t, air and released the linear values the fluxes used. */
-    private boolean moved(double shift) {
+    private boolean moved() {
         boolean moved = false;
         for (int i = 0; i < n; i++) {
             double change = right[i];
             next[i] += change;
-            double steeper = powerSlope(i, t[i] - shift);
             double warmer = slope[i] * change;
             t[i] += warmer;
             air[i] += airSlope[i] * warmer;
-            released[i] += 0.5 * steeper * warmer;
+            released[i] += 0.5 * steeper[i] * warmer;
             double exact = Shells.temperatureOf(next[i], liquid[i], melt[i], frozen[i]);
             moved |= Math.abs(warmer) > 1 || Math.abs(exact - t[i]) > CLOSE_K;
         }

@@ -212,14 +212,14 @@ final class Shells {
         }
     }
 
-    /** Temperature of a heat content. */
-    static double temperatureOf(double heat, double capacityLiquid, double melt, double capacityFrozen) {
-        return heat >= 0 ? heat / capacityLiquid : heat > -melt ? 0 : (heat + melt) / capacityFrozen;
+    /** Temperature of a heat content; what is liquid or frozen warms by so many kelvin per joule. */
+    static double temperatureOf(double heat, double perJouleLiquid, double melt, double perJouleFrozen) {
+        return heat >= 0 ? heat * perJouleLiquid : heat > -melt ? 0 : (heat + melt) * perJouleFrozen;
     }
 
     /** Kelvin per joule at a heat content; 0 while ice and water stand together. */
-    static double slopeOf(double heat, double capacityLiquid, double melt, double capacityFrozen) {
-        return heat >= 0 ? 1 / capacityLiquid : heat > -melt ? 0 : 1 / capacityFrozen;
+    static double slopeOf(double heat, double perJouleLiquid, double melt, double perJouleFrozen) {
+        return heat >= 0 ? perJouleLiquid : heat > -melt ? 0 : perJouleFrozen;
     }
 
     static double liquidCapacity(double dry, double water) {

@@ -364,7 +364,8 @@ class SamplesTest {
             assertEquals(Curves.water(c) * (2.501e6 + 1860 * c), Curves.vapourHeat(c), 1e-6 * Curves.vapourHeat(c));
             assertEquals(Factors.temperature(c), Curves.rate(c), 1e-12);
         }
-        assertEquals(Curves.mesophiles(100) + 10 * Curves.mesophilesSlope(99.9), Curves.mesophiles(110), 1e-9);
+        assertEquals(
+                Curves.mesophiles(100) + 10 * Curves.mesophilesSlope(Curves.index(99.9)), Curves.mesophiles(110), 1e-9);
         assertEquals(Curves.water(-60) - 5 * Curves.waterSlope(-60), Curves.water(-65), 1e-12);
         assertEquals(Curves.waterSlope(-60), Curves.waterSlope(-70));
         IntStream.range(-55, 99).forEach(c -> assertTrue(Curves.water(c + 1) > Curves.water(c), "at " + c));

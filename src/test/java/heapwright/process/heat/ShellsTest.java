@@ -103,10 +103,10 @@ class ShellsTest {
             assertEquals(celsius, s.temperature[i], 1e-9);
             assertEquals(ice, s.ice[i], 1e-9);
         }
-        double liquid = Shells.liquidCapacity(200, 300);
-        double frozen = Shells.frozenCapacity(200, 300);
+        double liquid = 1 / Shells.liquidCapacity(200, 300);
+        double frozen = 1 / Shells.frozenCapacity(200, 300);
         assertEquals(celsius, Shells.temperatureOf(heat, liquid, 300 * Shells.MELT_J, frozen), 1e-9);
-        double slope = heat >= 0 ? 1 / liquid : ice < 1 ? 0 : 1 / frozen;
+        double slope = heat >= 0 ? liquid : ice < 1 ? 0 : frozen;
         if (heat != -300 * Shells.MELT_J) {
             assertEquals(slope, Shells.slopeOf(heat, liquid, 300 * Shells.MELT_J, frozen), 1e-18);
         }

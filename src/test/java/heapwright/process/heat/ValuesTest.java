@@ -271,10 +271,19 @@ class ValuesTest {
         assertEquals(0.00379, Curves.water(0), 0.00003);
         assertEquals(0.0147 * 2.538e6, Curves.vapourHeat(20), 400);
         assertEquals((Curves.water(20.5) - Curves.water(20)) / 0.5, Curves.waterSlope(20.1), 2e-5);
-        assertEquals((Curves.vapourHeat(20.5) - Curves.vapourHeat(20)) / 0.5, Curves.vapourHeatSlope(20.1), 50);
+        assertEquals(
+                (Curves.vapourHeat(20.5) - Curves.vapourHeat(20)) / 0.5,
+                Curves.vapourHeatSlope(Curves.index(20.1)),
+                50);
         assertEquals(1, Curves.rate(20), 1e-9);
-        assertEquals((Curves.mesophiles(20.5) - Curves.mesophiles(20)) / 0.5, Curves.mesophilesSlope(20.1), 0.001);
-        assertEquals((Curves.thermophiles(50.2) - Curves.thermophiles(50)) / 0.2, Curves.thermophilesSlope(50.1), 1e-9);
+        assertEquals(
+                (Curves.mesophiles(20.5) - Curves.mesophiles(20)) / 0.5,
+                Curves.mesophilesSlope(Curves.index(20.1)),
+                0.001);
+        assertEquals(
+                (Curves.thermophiles(50.2) - Curves.thermophiles(50)) / 0.2,
+                Curves.thermophilesSlope(Curves.index(50.1)),
+                1e-9);
         assertEquals(Factors.temperature(33.1), Curves.rate(33.1), 0.001, "between the points of the table");
     }
 }
