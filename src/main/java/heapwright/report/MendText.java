@@ -2,6 +2,7 @@ package heapwright.report;
 
 import heapwright.advice.audit.Mend;
 import heapwright.advice.audit.Proposal;
+import heapwright.advice.audit.Trimming;
 import heapwright.pile.Pile;
 import heapwright.process.mend.Addition;
 import heapwright.process.mend.Offer;
@@ -45,7 +46,11 @@ final class MendText {
     private void mend(Sheet page, Proposal proposal) {
         Mend mend = proposal.mend();
         Plan plan = mend.chosen();
+        proposal.less().ifPresent(l -> page.paragraph(0, 0, less(l)));
         if (!mend.needed()) {
+            if (proposal.less().isPresent()) {
+                return;
+            }
             page.paragraph(0, 0, words.text(mend.richAtFirst() ? "audit.mend.none-late" : "audit.mend.none"));
             return;
         }
@@ -88,6 +93,16 @@ final class MendText {
                 unlock.materials().size(),
                 portions.names(unlock.materials()),
                 all);
+    }
+
+    private String less(Trimming.Trimmed less) {
+        String thing = words.thing(less.material());
+        return less.litres() > 0
+                ? words.text(
+                        "audit.mend.less",
+                        thing,
+                        portions.atMost(less.material().id(), less.litres()))
+                : words.text("audit.mend.less-none", thing);
     }
 
     private String misses(Plan plan) {

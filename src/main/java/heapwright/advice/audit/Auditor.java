@@ -142,30 +142,77 @@ public final class Auditor {
         if (mixture.masses().dry().likely() < LEAST_KG) {
             return Optional.empty();
         }
-        Mend mend = new Mending(materials, keepOuts, limits, goals(pile, mixture, limits), bucketLitres(pile))
-                .mend(pile, mixture, Feeding.waterLitres(kept, limits));
-        Mixture mended = mended(materials, kept, mixture, mend.chosen());
+        Mended chosen = mended(pile, materials, limits, kept, mixture);
+        Mend mend = chosen.mend();
+        Mixture mended = mended(materials, chosen.kept(), chosen.mixture(), mend.chosen());
         double built = Built.volumeM3(mended).likely();
         Batch asItIs = new Batch(mend.chosen(), mended, List.of());
         Optional<Batch> batch = asItIs.goesWrong(limits)
-                ? mend.unlock().map(u -> new Batch(u.plan(), mended(materials, kept, mixture, u.plan()), u.materials()))
+                ? mend.unlock()
+                        .map(u -> new Batch(
+                                u.plan(), mended(materials, chosen.kept(), chosen.mixture(), u.plan()), u.materials()))
                 : Optional.of(asItIs);
         return Optional.of(new Proposal(
-                mixture,
+                chosen.mixture(),
                 portions.stream()
                         .map(Portion::material)
                         .filter(m -> keepOuts.leftOut(m, beside) || trimming.leavesOut(m))
                         .distinct()
                         .toList(),
                 trimming.trimmed().stream().filter(t -> t.litres() > 0).toList(),
+                chosen.less(),
                 mend,
                 Math.max(1, limits.of(Limit.VOLUME_SMALL) / built),
                 batch.map(b -> new Proposal.Build(
                         new BuildPlanner(knowledge, limits, materials)
-                                .plan(pile, kept, b.mixture(), b.mend(), cold.orElse(false)),
+                                .plan(pile, chosen.kept(), b.mixture(), b.mend(), cold.orElse(false)),
                         b.countsOn(),
                         Yield.of(b.mixture().looseM3(), PileStock.of(b.mixture()), Yield.Kind.of(b.mixture())),
                         ReadyRange.of(pile.built(), care(b.mixture(), limits, cold.orElse(true)))))));
+    }
+
+    /**
+     * What goes in and how it is mended.
+     *
+     * @param kept what goes in
+     * @param mixture what it makes
+     * @param mend what is added
+     * @param less of what less was taken than told, so that nothing need be fetched
+     */
+    private record Mended(List<Portion> kept, Mixture mixture, Mend mend, Optional<Trimming.Trimmed> less) {}
+
+    /** Mended with what is at hand; where that does not do, with less of one thing; else as near as it comes. */
+    private Mended mended(Pile pile, Materials materials, Limits limits, List<Portion> kept, Mixture mixture) {
+        Mended told = mended(pile, materials, limits, kept, mixture, Optional.empty());
+        return told.mend().chosen().meetsAll()
+                ? told
+                : LessOfOne.of(
+                                kept,
+                                mixture,
+                                Feeding.waterLitres(kept, limits),
+                                goals(pile, mixture, limits),
+                                bucketLitres(pile))
+                        .map(less -> mended(
+                                pile,
+                                materials,
+                                limits,
+                                less.portions(),
+                                calculator.mix(less.portions(), PileMixture.observed(pile, materials)),
+                                Optional.of(less.taken())))
+                        .filter(less -> less.mend().chosen().meetsAll())
+                        .orElse(told);
+    }
+
+    private Mended mended(
+            Pile pile,
+            Materials materials,
+            Limits limits,
+            List<Portion> kept,
+            Mixture mixture,
+            Optional<Trimming.Trimmed> less) {
+        Mend mend = new Mending(materials, keepOuts, limits, goals(pile, mixture, limits), bucketLitres(pile))
+                .mend(pile, mixture, Feeding.waterLitres(kept, limits));
+        return new Mended(kept, mixture, mend, less);
     }
 
     /** The mixture with all that is added but water, which changes neither its bulk nor what it becomes. */

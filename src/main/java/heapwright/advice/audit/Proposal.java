@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param kept the numbers of the recipe without what is left out
  * @param leftOut what of the recipe the mend and the plan leave out
  * @param trimmed what of the recipe is cut back to a sprinkle or a dusting
+ * @param less of what less is taken than told, where that brings the rest in range and nothing at hand does
  * @param mend how it could be mended from what is at hand
  * @param times how many times everything is wanted for a pile that can hold heat; 1 where it is large enough
  * @param build how to build it, and what it becomes; empty where it would rot or reek and no two things more mend it
@@ -21,6 +22,7 @@ public record Proposal(
         Mixture kept,
         List<Material> leftOut,
         List<Trimming.Trimmed> trimmed,
+        Optional<Trimming.Trimmed> less,
         Mend mend,
         double times,
         Optional<Build> build) {
@@ -33,6 +35,7 @@ public record Proposal(
     boolean asTold() {
         return leftOut.isEmpty()
                 && trimmed.isEmpty()
+                && less.isEmpty()
                 && mend.chosen().additions().isEmpty()
                 && build.filter(b -> b.countsOn().isEmpty()).isPresent();
     }
