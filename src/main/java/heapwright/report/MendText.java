@@ -48,10 +48,10 @@ final class MendText {
         Plan plan = mend.chosen();
         proposal.less().ifPresent(l -> page.paragraph(0, 0, less(l)));
         if (!mend.needed()) {
-            if (proposal.less().isPresent()) {
-                return;
+            if (proposal.less().isEmpty()) {
+                page.paragraph(0, 0, none(mend));
             }
-            page.paragraph(0, 0, words.text(mend.richAtFirst() ? "audit.mend.none-late" : "audit.mend.none"));
+            open(page, mend);
             return;
         }
         if (!plan.meetsAll()) {
@@ -70,6 +70,7 @@ final class MendText {
         if (mend.richAtFirst()) {
             page.paragraph(0, 0, words.text("audit.mend.late"));
         }
+        open(page, mend);
         mend.unlock().ifPresent(u -> page.paragraph(0, 0, unlock(u, spared(u, proposal))));
         if (!plan.meetsAll() && mend.unlock().isEmpty()) {
             page.paragraph(0, 0, words.text("audit.mend.no-unlock"));
@@ -93,6 +94,18 @@ final class MendText {
                 unlock.materials().size(),
                 portions.names(unlock.materials()),
                 all);
+    }
+
+    private String none(Mend mend) {
+        String all = mend.coarseLitres() > 0 ? "" : "-open";
+        return words.text((mend.richAtFirst() ? "audit.mend.none-late" : "audit.mend.none") + all);
+    }
+
+    /** The coarse stuff that it lacks, for which nothing is at hand. */
+    private void open(Sheet page, Mend mend) {
+        if (mend.coarseLitres() > 0) {
+            page.paragraph(0, 0, words.text("audit.mend.open", portions.bulky(mend.coarseLitres())));
+        }
     }
 
     private String less(Trimming.Trimmed less) {

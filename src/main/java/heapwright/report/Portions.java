@@ -40,6 +40,11 @@ final class Portions {
         return of(material, litres, Rounding.NEAREST);
     }
 
+    /** So many litres of bulky stuff of no one kind. */
+    String bulky(double litres) {
+        return measures.tell(litres, Measures.Kind.LAYER, Rounding.NEAREST);
+    }
+
     /** The same where an upper limit holds: never more than that. */
     String atMost(String material, double litres) {
         return of(material, litres, Rounding.DOWN);

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param buckets the same in whole buckets, where whole buckets reach all goals
  * @param unlock the one or two more materials that would make it possible, where nothing at hand does
  * @param needed whether the recipe misses a goal as it stands, or lacks coarse stuff that is at hand
+ * @param coarseLitres coarse stuff that it still lacks to stay open, litres; 0 where it has enough
  * @param richAtFirst whether nitrogen is to spare until the carbon of its wood comes, for which nothing is fetched
  */
 public record Mend(
@@ -24,6 +25,7 @@ public record Mend(
         Optional<Plan> buckets,
         Optional<Unlock> unlock,
         boolean needed,
+        double coarseLitres,
         boolean richAtFirst) {
     public Mend {
         offers = List.copyOf(offers);

@@ -99,6 +99,7 @@ final class Mending {
                     Optional.empty(),
                     Optional.empty(),
                     false,
+                    coarseLitres(mixture, first),
                     goals.ratioLow() < limits.of(Limit.CN_GOOD_LOW));
         }
         return new Mend(
@@ -108,6 +109,7 @@ final class Mending {
                 buckets.map(p -> with(first, p)),
                 unlock,
                 first.isPresent() || !goals.met(heap),
+                coarseLitres(mixture, first),
                 goals.ratioLow() < limits.of(Limit.CN_GOOD_LOW));
     }
 
@@ -164,14 +166,10 @@ final class Mending {
 
     /** Coarse stuff at hand, in whole buckets up to what is there, that brings the coarse share of the volume to its least. */
     private Optional<Addition> opening(Mixture mixture, List<Offer> offers) {
-        double least = limits.of(Limit.COARSE_SHARE_LOW);
-        double share = mixture.coarseSharePct();
-        if (share >= least) {
+        double wantedM3 = coarseM3(mixture);
+        if (wantedM3 <= 0) {
             return Optional.empty();
         }
-        double volume =
-                mixture.contributions().stream().mapToDouble(c -> c.settledM3()).sum();
-        double wantedM3 = volume * (least - share) / (PERCENT - least);
         return offers.stream()
                 .filter(o -> materials
                         .find(o.id())
@@ -180,6 +178,19 @@ final class Mending {
                 .max(Comparator.comparing((Offer o) -> materials.get(o.id()).group() == Material.Group.WOODY)
                         .thenComparing(o -> Math.min(o.mostKg(), wantedM3 * o.densityKgM3()) / o.densityKgM3()))
                 .map(o -> bucketsOf(o, wantedM3 * o.densityKgM3()));
+    }
+
+    /** Coarse stuff that would bring the coarse share of the volume to its least, cubic metres; 0 where there is enough. */
+    private double coarseM3(Mixture mixture) {
+        double least = limits.of(Limit.COARSE_SHARE_LOW);
+        double lacking = Math.max(0, least - mixture.coarseSharePct());
+        return mixture.contributions().stream().mapToDouble(c -> c.settledM3()).sum() * lacking / (PERCENT - least);
+    }
+
+    /** The same in litres, where nothing at hand brings it and the mix is not so airy that it needs none. */
+    private double coarseLitres(Mixture mixture, Optional<Addition> opening) {
+        boolean airy = mixture.freeAirSpacePct().likely() > limits.of(Limit.FAS_DRAUGHTY);
+        return opening.isPresent() || airy ? 0 : coarseM3(mixture) * Density.LITRES_PER_M3;
     }
 
     private Addition bucketsOf(Offer offer, double wantedKg) {
