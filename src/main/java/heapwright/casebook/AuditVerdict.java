@@ -13,6 +13,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Compares the audit of a recipe with what its case demands. */
 final class AuditVerdict {
@@ -70,7 +71,9 @@ final class AuditVerdict {
         lacking(
                 "is not cut back in the plan",
                 expect.cutBack(),
-                ids(proposal.trimmed().stream().map(Trimming.Trimmed::material).toList()));
+                ids(Stream.concat(proposal.trimmed().stream(), proposal.less().stream())
+                        .map(Trimming.Trimmed::material)
+                        .toList()));
         expect.mendMeets()
                 .filter(m -> m != proposal.mend().chosen().meetsAll())
                 .ifPresent(m -> misses.add(

@@ -49,7 +49,7 @@ final class MendText {
         proposal.less().ifPresent(l -> page.paragraph(0, 0, less(l)));
         if (!mend.needed()) {
             if (proposal.less().isEmpty()) {
-                page.paragraph(0, 0, none(mend));
+                page.paragraph(0, 0, none(mend) + fed(proposal));
             }
             open(page, mend);
             return;
@@ -70,11 +70,11 @@ final class MendText {
         if (mend.richAtFirst()) {
             page.paragraph(0, 0, words.text("audit.mend.late"));
         }
-        open(page, mend);
         mend.unlock().ifPresent(u -> page.paragraph(0, 0, unlock(u, spared(u, proposal))));
         if (!plan.meetsAll() && mend.unlock().isEmpty()) {
             page.paragraph(0, 0, words.text("audit.mend.no-unlock"));
         }
+        open(page, mend);
     }
 
     /** Whether it can be built without, and to fetch all of it would be out of proportion. */
@@ -99,6 +99,12 @@ final class MendText {
     private String none(Mend mend) {
         String all = mend.coarseLitres() > 0 ? "" : "-open";
         return words.text((mend.richAtFirst() ? "audit.mend.none-late" : "audit.mend.none") + all);
+    }
+
+    private String fed(Proposal proposal) {
+        return proposal.build().filter(b -> !b.plan().feeds().isEmpty()).isPresent()
+                ? " " + words.text("audit.mend.fed")
+                : "";
     }
 
     /** The coarse stuff that it lacks, for which nothing is at hand. */

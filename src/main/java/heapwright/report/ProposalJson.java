@@ -32,7 +32,12 @@ final class ProposalJson {
                 .forEach(t -> trimmed.addObject()
                         .put("material", t.material().id())
                         .put("litres", JsonText.fine(t.litres())));
-        mend(root.putObject("mend"), proposal.mend());
+        ObjectNode mend = root.putObject("mend");
+        mend(mend, proposal.mend());
+        proposal.less()
+                .ifPresent(l -> mend.putObject("less")
+                        .put("material", l.material().id())
+                        .put("litres", JsonText.fine(l.litres())));
         proposal.build().ifPresent(b -> {
             build(root.putObject("build"), proposal.times(), b);
             ObjectNode becomes = root.putObject("becomes");
@@ -56,6 +61,7 @@ final class ProposalJson {
     private void mend(ObjectNode node, Mend mend) {
         node.put("needed", mend.needed());
         node.put("richAtFirst", mend.richAtFirst());
+        node.put("coarseLitres", JsonText.fine(mend.coarseLitres()));
         plan(node, mend.chosen());
         node.put("inWholeBuckets", mend.buckets().isPresent());
         mend.unlock().ifPresent(u -> {

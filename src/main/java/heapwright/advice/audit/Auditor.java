@@ -181,10 +181,11 @@ public final class Auditor {
      */
     private record Mended(List<Portion> kept, Mixture mixture, Mend mend, Optional<Trimming.Trimmed> less) {}
 
-    /** Mended with what is at hand; where that does not do, with less of one thing; else as near as it comes. */
+    /** Mended with what is at hand; where it would still rot or reek, with less of one thing; else as near as it comes. */
     private Mended mended(Pile pile, Materials materials, Limits limits, List<Portion> kept, Mixture mixture) {
         Mended told = mended(pile, materials, limits, kept, mixture, Optional.empty());
-        return told.mend().chosen().meetsAll()
+        Plan plan = told.mend().chosen();
+        return !new Batch(plan, mended(materials, kept, mixture, plan), List.of()).goesWrong(limits)
                 ? told
                 : LessOfOne.of(
                                 kept,

@@ -25,8 +25,8 @@ import java.util.stream.Stream;
  */
 record LessOfOne(List<Portion> portions, Trimming.Trimmed taken) {
 
-    /** More than this part of the whole left out is another recipe; judgement. */
-    private static final double MOST_OUT = 1.0 / 3;
+    /** With more than this part of the whole left out it is another recipe, and a small one; judgement. */
+    private static final double MOST_OUT = 0.25;
 
     /**
      * The thing of which the least is left out; empty where no one thing does it.
