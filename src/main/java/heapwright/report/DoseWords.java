@@ -76,8 +76,18 @@ public final class DoseWords {
                 : portions(dose)
                         .map(n -> n <= MOST_PORTIONS
                                 ? words.text("dose.brief-portion", house, what, amount, n)
-                                : words.text(isBulk(dose) ? "dose.brief-most" : "dose.brief-more", house, what, amount))
+                                : words.text(most(dose), house, what, amount))
                         .orElse(told);
+    }
+
+    /** Of a heap too wet or too rich some can be taken out instead; of one too lean that would help nothing. */
+    private static String most(DoseAmount dose) {
+        if (!isBulk(dose)) {
+            return "dose.brief-more";
+        }
+        return dose.dose() == Dose.SOAK_UP || dose.dose() == Dose.BIND_NITROGEN
+                ? "dose.brief-most"
+                : "dose.brief-most-lean";
     }
 
     /** The stuff that the amounts of a step name, each once; water and fresh mix are not fetched. */

@@ -96,4 +96,21 @@ class DoseRemarksTest {
         assertTrue(page.contains("a third of the heap, is the most at once"), page);
         assertFalse(page.matches(".*first of ([3-9]|\\d\\d) portions.*"), page);
     }
+
+    /** Who takes stuff out of a heap that lacks nitrogen leaves it as lean as it was. */
+    @Test
+    @DisplayName("does not send anyone to take stuff out of a heap that is only lean")
+    void nothingOutOfALeanHeap() {
+        Words words = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);
+        String page = new FirstPage(words, false)
+                .write(TestPile.ADVISOR.diagnose(TestPile.of("'asOf': '2026-06-24', 'built': '2026-06-01',"
+                        + " 'container': {'kind': 'slatted-bin', 'volume': {'value': 1, 'unit': 'm3'}},"
+                        + " 'recipe': [{'material': 'leaves-mixed', 'amount': 12, 'unit': 'wheelbarrow'}],"
+                        + " 'atHand': [{'material': 'grass-clippings'}],"
+                        + " 'log': [{'date': '2026-06-24', 'seen': ['core-cold', 'only-browns', 'never-heated']}]")))
+                .replaceAll("\\s+", " ");
+        assertTrue(page.contains("of grass clippings"), page);
+        assertTrue(page.contains("a third of the heap, is the most at once. Look again"), page);
+        assertFalse(page.contains("take some of the worst out"), page);
+    }
 }
