@@ -66,7 +66,7 @@ public final class FirstPageOfOutlook {
     }
 
     private String way(Ahead.PlanOutcome plan, Ahead ahead) {
-        OutlookReport.PlanLine line = report.plan(plan, ahead.firstDay());
+        OutlookReport.PlanLine line = report.plan(plan, ahead);
         return words.text(
                 line.sooner().isPresent() ? "first.way" : "first.way-uncounted",
                 line.name(),

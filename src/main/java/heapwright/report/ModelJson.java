@@ -68,7 +68,7 @@ public final class ModelJson {
         for (Ahead.PlanOutcome plan : ahead.plans()) {
             ObjectNode node = plans.addObject();
             node.put("plan", plan.plan().id());
-            node.put("text", model.plan(plan, first));
+            node.put("text", model.plan(plan, ahead));
             node.put("day", plan.day());
             gain(node.putObject("gain"), plan.gain(), first);
         }

@@ -215,12 +215,12 @@ public final class ModelWords {
         return all;
     }
 
-    /** A plan in words. */
-    String plan(Ahead.PlanOutcome plan, LocalDate first) {
+    /** A plan in words; a pile that stands is enlarged otherwise than one that is planned. */
+    String plan(Ahead.PlanOutcome plan, Ahead ahead) {
         String key = "plan." + plan.plan().id();
         return words.text(
-                key,
-                date(first.plusDays(plan.day())),
+                plan.plan() == Plan.BIGGER && !ahead.fresh() ? key + "-standing" : key,
+                date(ahead.firstDay().plusDays(plan.day())),
                 plan.day(),
                 words.figures().depth(Plan.INSULATION_CM));
     }

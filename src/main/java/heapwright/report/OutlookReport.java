@@ -185,14 +185,13 @@ public final class OutlookReport {
 
     /** What other ways would gain. */
     public List<PlanLine> plans(Ahead ahead) {
-        LocalDate first = ahead.firstDay();
-        return ahead.plans().stream().map(plan -> plan(plan, first)).toList();
+        return ahead.plans().stream().map(plan -> plan(plan, ahead)).toList();
     }
 
     /** What one other way would buy. */
-    PlanLine plan(Ahead.PlanOutcome plan, LocalDate first) {
+    PlanLine plan(Ahead.PlanOutcome plan, Ahead ahead) {
         return new PlanLine(
-                model.plan(plan, first),
+                model.plan(plan, ahead),
                 gains.more(plan.gain().moreWarmDays()),
                 signed(plan.gain().warmerC().likely()),
                 plan.gain().uncounted()
