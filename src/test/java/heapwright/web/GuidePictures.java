@@ -13,16 +13,24 @@ final class GuidePictures {
 
     private static final Path GUIDE = Path.of("docs", "guide");
 
+    private static final String PILE = "/piles/heap-by-the-birches";
+
     private static final List<Picture> PICTURES = List.of(
             new Picture("start-phone", "/", Chrome.PHONE, 1180, ColorScheme.LIGHT),
             new Picture("checkup-phone", "/checkup", Chrome.PHONE, 860, ColorScheme.LIGHT),
-            new Picture("pile-phone-dark", "/piles/heap-by-the-birches", Chrome.PHONE, 860, ColorScheme.DARK),
+            new Picture("pile-phone-dark", PILE, Chrome.PHONE, 860, ColorScheme.DARK),
             new Picture(
                     "result-desk",
                     "/result?y=smells-sour.soggy.core-cold&n=smells-ammonia&built=2&size=1&out=-3",
                     Chrome.DESK,
                     1100,
                     ColorScheme.LIGHT),
+            new Picture("season-phone", "/season", Chrome.PHONE, 860, ColorScheme.LIGHT),
+            new Picture("ready-phone", PILE + "/ready", Chrome.PHONE, 1000, ColorScheme.LIGHT),
+            new Picture("heat-phone", PILE + "/heat", Chrome.PHONE, 860, ColorScheme.LIGHT),
+            new Picture("edit-phone", PILE + "/edit", Chrome.PHONE, 860, ColorScheme.LIGHT),
+            new Picture("notes-phone", PILE + "/notes", Chrome.PHONE, 860, ColorScheme.LIGHT),
+            new Picture("open-phone", "/open", Chrome.PHONE, 620, ColorScheme.DARK),
             new Picture("why-desk", "/why/example", Chrome.DESK, 1100, ColorScheme.LIGHT),
             new Picture(
                     "build-desk",
