@@ -8,7 +8,6 @@ import heapwright.process.dose.DoseAmount;
 import heapwright.process.dose.Household;
 import heapwright.process.dose.Term;
 import heapwright.process.mixture.Band;
-import heapwright.process.mixture.Basis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,9 +22,6 @@ public final class DoseWords {
 
     private static final Set<Dose> FOOD_OR_DRY = Set.of(Dose.GREENS, Dose.MANURE, Dose.BIND_NITROGEN, Dose.SOAK_UP);
 
-    /** The whole, percent. */
-    private static final double ALL = 100;
-
     /** More portions than this, each a third of it, would be a heap of something else; and many frighten. Judgement. */
     private static final int MOST_PORTIONS = 2;
 
@@ -33,9 +29,11 @@ public final class DoseWords {
     private static final double PORTION_EDGE = 0.05;
 
     private final Words words;
+    private final TermWords terms;
 
     public DoseWords(Words words) {
         this.words = words;
+        this.terms = new TermWords(words);
     }
 
     /** The amounts of a step, a line each. */
@@ -185,7 +183,7 @@ public final class DoseWords {
     private Optional<String> atHand(DoseAmount dose) {
         return dose.working().stream()
                 .filter(term -> term.key() == Term.Key.SHARE_AT_HAND)
-                .map(term -> words.text("dose.little-at-hand", value(term)))
+                .map(term -> words.text("dose.little-at-hand", terms.value(term)))
                 .findFirst();
     }
 
@@ -265,45 +263,7 @@ public final class DoseWords {
 
     /** The figures behind an amount in one sentence. */
     private Optional<String> working(DoseAmount dose) {
-        String told = figures(dose.working());
+        String told = terms.told(dose.working());
         return told.isEmpty() ? Optional.empty() : Optional.of(words.text("dose.working", told));
-    }
-
-    /** Figures with their names, in one line. */
-    public String figures(List<Term> terms) {
-        List<String> told = new ArrayList<>();
-        for (Term term : terms) {
-            String key = "term." + term.key().id();
-            double likely = term.value().likely();
-            boolean assumed = term.basis() == Basis.ASSUMED;
-            if (likely > ALL && words.catalogue().has(key + ".times")) {
-                boolean named = assumed && words.catalogue().has(key + ".times.assumed");
-                told.add(words.text(
-                        key + (named ? ".times.assumed" : ".times"),
-                        words.figures().times(likely / ALL)));
-            } else if (assumed && words.catalogue().has(key + ".assumed")) {
-                told.add(words.text(key + ".assumed", value(term)));
-            } else if (words.catalogue().has(key)) {
-                String text = words.text(key, value(term));
-                told.add(assumed ? words.text("dose.assumed", text) : text);
-            }
-        }
-        return String.join("; ", told);
-    }
-
-    private String value(Term term) {
-        Figures figures = words.figures();
-        double likely = term.value().likely();
-        return switch (term.key().unit()) {
-            case "kg" -> figures.mass(likely);
-            case "g" -> figures.mass(likely / 1000);
-            case "L" -> figures.volume(likely);
-            case "m³" -> figures.pileVolume(likely);
-            case "%" -> figures.round(likely) + " %";
-            case "cm" -> figures.length(likely);
-            case "m²" -> figures.area(likely, likely);
-            case "g/L" -> figures.round(likely) + " g/L";
-            default -> figures.round(likely);
-        };
     }
 }

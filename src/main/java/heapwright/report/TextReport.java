@@ -165,7 +165,12 @@ public final class TextReport {
             page.paragraph(
                     0,
                     INDENT,
-                    "- " + words.text("home-remedy", info.name(), doses.figures(one.figures()), info.verdict()));
+                    "- "
+                            + words.text(
+                                    "home-remedy",
+                                    info.name(),
+                                    new TermWords(words).told(one.figures()),
+                                    info.verdict()));
         }
     }
 
