@@ -46,7 +46,7 @@ class WishTest {
             value = {
                 "2026-11-10 | PAST | that day is past",
                 "2026-12-10 | NOT_BY_THEN | not by then",
-                "2029-01-01 | BEYOND | as far as this looks"
+                "2029-01-01 | BEYOND | This looks no further than"
             })
     void answered(String day, Wish.Answer answer, String told) {
         Ahead ahead = ahead(", 'aim': {'readyBy': '" + day + "'}");
