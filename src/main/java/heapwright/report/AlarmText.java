@@ -7,6 +7,7 @@ import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
+import heapwright.pile.Pile;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -51,6 +52,16 @@ public final class AlarmText {
                 .sorted(Comparator.comparing(CautionInfo::severity))
                 .limit(JobText.CARE)
                 .forEach(c -> page.paragraph(0, INDENT, "- " + words.caution(c)));
+    }
+
+    /** The page that stands in place of any other answer while a danger stands. */
+    String page(Pile pile, Alarm alarm, boolean marked) {
+        Layout page = new Layout(marked);
+        page.title(pile.name());
+        inShort(page, alarm);
+        page.blank();
+        page.paragraph(0, 0, words.text("alarm.more"));
+        return page.toString();
     }
 
     /** The same without the headline. */

@@ -92,11 +92,6 @@ public final class FirstPageOfReady {
 
     /** What is said in its place while a danger stands. */
     public String alarmed(Pile pile, Alarm alarm) {
-        Layout page = new Layout(marked);
-        page.title(pile.name());
-        new AlarmText(words).inShort(page, alarm);
-        page.blank();
-        page.paragraph(0, 0, words.text("first.more", words.text("first.more-rest")));
-        return page.toString();
+        return new AlarmText(words).page(pile, alarm, marked);
     }
 }

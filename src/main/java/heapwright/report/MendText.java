@@ -3,6 +3,7 @@ package heapwright.report;
 import heapwright.advice.audit.Mend;
 import heapwright.advice.audit.Proposal;
 import heapwright.advice.audit.Trimming;
+import heapwright.knowledge.Material;
 import heapwright.pile.Pile;
 import heapwright.process.mend.Addition;
 import heapwright.process.mend.Offer;
@@ -114,14 +115,17 @@ final class MendText {
         }
     }
 
+    /** Droppings and muck keep under cover; grass and scraps do not. */
     private String less(Trimming.Trimmed less) {
         String thing = words.thing(less.material());
-        return less.litres() > 0
+        String told = less.litres() > 0
                 ? words.text(
                         "audit.mend.less",
                         thing,
                         portions.atMost(less.material().id(), less.litres()))
                 : words.text("audit.mend.less-none", thing);
+        boolean keeps = less.material().group() == Material.Group.MANURE;
+        return keeps ? told + " " + words.text("audit.mend.less-keep") : told;
     }
 
     private String misses(Plan plan) {

@@ -60,6 +60,7 @@ class SeasonCommandTest {
         String said = out.toString(StandardCharsets.UTF_8);
         assertTrue(said.contains("fire service"), said);
         assertFalse(said.contains("Kitchen scraps"), said);
+        assertTrue(said.contains("heapwright checkup --full"), "the rest stands where it is said to stand: " + said);
     }
 
     @Test

@@ -112,6 +112,8 @@ class YearRoundTest {
         assertTrue(jobs(Container.Kind.OPEN_HEAP, TimeOfYear.AUTUMN).contains("autumn-build"));
         assertFalse(jobs(Container.Kind.TUMBLER, TimeOfYear.AUTUMN).contains("autumn-build"));
         assertTrue(jobs(Container.Kind.WORM_BIN, TimeOfYear.DEEP_WINTER).contains("winter-worms"));
+        assertFalse(jobs(Container.Kind.BOKASHI, TimeOfYear.DEEP_WINTER).contains("winter-snow"));
+        assertFalse(jobs(Container.Kind.WORM_BIN, TimeOfYear.SPRING).contains("spring-scraps"));
         assertFalse(jobs(Container.Kind.WORM_BIN, TimeOfYear.BEFORE_FROST).contains("frost-last-turn"));
     }
 
