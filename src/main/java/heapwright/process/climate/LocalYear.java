@@ -78,7 +78,7 @@ public record LocalYear(Known known, List<Double> meanC) {
         double month = date.getMonthValue() - 1 + (date.getDayOfMonth() - 0.5) / date.lengthOfMonth() - 0.5;
         int before = (int) Math.floor(month);
         double after = month - before;
-        return (1 - after) * mean(before) + after * mean(before + 1);
+        return mean(before) + after * (mean(before + 1) - mean(before));
     }
 
     private double mean(int month) {

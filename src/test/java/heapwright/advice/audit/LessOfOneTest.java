@@ -5,8 +5,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.advice.TestPile;
+import heapwright.knowledge.Limit;
+import heapwright.knowledge.Material;
+import heapwright.process.dose.Limits;
+import heapwright.process.dose.PileStock;
+import heapwright.process.mend.Goals;
+import heapwright.process.mend.Heap;
+import heapwright.process.mixture.MixtureCalculator;
+import heapwright.process.mixture.Portion;
 import heapwright.report.FirstPageOfAudit;
 import heapwright.report.Units;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -80,5 +94,83 @@ class LessOfOneTest {
                 .replaceAll("\\s+", " ");
         assertFalse(page.contains("coarse stuff are in order"), page);
         assertTrue(page.contains("To hold it open mix in about"), page);
+    }
+
+    private static final double BUCKET = 10;
+    private static final double ANY = Double.POSITIVE_INFINITY;
+    private static final Limits LIMITS = new Limits(TestPile.KNOWLEDGE.limits().entrySet().stream()
+            .collect(Collectors.toMap(Map.Entry::getKey, one -> one.getValue().value())));
+
+    private static Portion buckets(String id, double number) {
+        return Portion.ofLitres(material(id), number * BUCKET);
+    }
+
+    private static Material material(String id) {
+        return TestPile.KNOWLEDGE.materials().get(id);
+    }
+
+    private static Optional<LessOfOne> less(Goals goals, List<Portion> recipe) {
+        return LessOfOne.of(recipe, new MixtureCalculator().mix(recipe), 0, goals, BUCKET);
+    }
+
+    private static Heap heap(List<Portion> recipe) {
+        return Heap.of(PileStock.of(new MixtureCalculator().mix(recipe)));
+    }
+
+    /** Forty buckets of leaves and more and more grass, which makes it too rich: at last more than a quarter is too much. */
+    @Test
+    @DisplayName("takes away the fewest buckets that do, up to a quarter of the whole and not beyond")
+    void quarter() {
+        Goals notTooRich = new Goals(0, 100, 30, ANY, ANY);
+        int some = 0;
+        int beyond = 0;
+        for (int grass = 10; grass <= 90; grass++) {
+            int told = grass;
+            int wanted = IntStream.rangeClosed(0, grass)
+                    .filter(out -> notTooRich.met(
+                            heap(List.of(buckets("leaves-mixed", 40), buckets("grass-clippings", told - out)))))
+                    .findFirst()
+                    .orElseThrow();
+            Optional<LessOfOne> less =
+                    less(notTooRich, List.of(buckets("leaves-mixed", 40), buckets("grass-clippings", grass)));
+            if (wanted > 0 && wanted * 4 <= 40 + grass) {
+                some++;
+                assertEquals(
+                        material("grass-clippings"), less.orElseThrow().taken().material());
+                assertEquals(
+                        (grass - wanted) * BUCKET, less.orElseThrow().taken().litres(), 1e-9);
+            } else if (wanted > 0) {
+                beyond++;
+                assertTrue(less.isEmpty(), grass + " buckets, of which " + wanted + " are too many: " + less);
+            }
+        }
+        assertTrue(some > 5 && beyond > 5, some + " and " + beyond);
+    }
+
+    @Test
+    @DisplayName("leaves out the whole of a thing where no less does")
+    void whole() {
+        List<Portion> leaves = List.of(buckets("leaves-mixed", 40));
+        Goals asLeanAsLeaves = new Goals(0, 100, heap(leaves).carbonToNitrogen() - 0.1, ANY, ANY);
+        LessOfOne less = less(asLeanAsLeaves, List.of(buckets("leaves-mixed", 40), buckets("manure-hen-home", 1)))
+                .orElseThrow();
+        assertEquals(leaves, less.portions());
+        assertEquals(new Trimming.Trimmed(material("manure-hen-home"), 0), less.taken());
+    }
+
+    /** Both are held to what the rest can take before this is asked. */
+    @Test
+    @DisplayName("is never less water, nor less fertiliser")
+    void notWater() {
+        Goals damp = new Goals(0, LIMITS.of(Limit.MOISTURE_GOOD_HIGH), 0, ANY, ANY);
+        assertFalse(damp.met(heap(List.of(buckets("leaves-mixed", 40), buckets("water", 4)))));
+        assertTrue(damp.met(heap(List.of(buckets("leaves-mixed", 40), buckets("water", 1)))));
+        assertTrue(less(damp, List.of(buckets("leaves-mixed", 40), buckets("water", 4)))
+                .isEmpty());
+        Goals notTooRich = new Goals(0, 100, 30, ANY, ANY);
+        assertFalse(notTooRich.met(heap(List.of(buckets("leaves-mixed", 40), buckets("urea", 1)))));
+        assertTrue(notTooRich.met(heap(List.of(buckets("leaves-mixed", 40)))));
+        assertTrue(less(notTooRich, List.of(buckets("leaves-mixed", 40), buckets("urea", 1)))
+                .isEmpty());
     }
 }

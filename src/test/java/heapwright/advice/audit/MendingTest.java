@@ -66,12 +66,15 @@ class MendingTest {
     }
 
     private static Asked asked(String recipe, String atHand, double bucketLitres) {
+        return asked(recipe, atHand, bucketLitres, Goals.good(LIMITS));
+    }
+
+    private static Asked asked(String recipe, String atHand, double bucketLitres, Goals goals) {
         Pile pile = Audits.pile(recipe, ",\"atHand\":[" + atHand + "]");
         Materials materials = Materials.of(KNOWLEDGE.materials(), pile.materials());
         Mixture mixture =
                 PileMixture.of(pile, materials, new MixtureCalculator()).orElseThrow();
-        Mend mend = new Mending(materials, new KeepOuts(KNOWLEDGE), LIMITS, Goals.good(LIMITS), bucketLitres)
-                .mend(pile, mixture, 0);
+        Mend mend = new Mending(materials, new KeepOuts(KNOWLEDGE), LIMITS, goals, bucketLitres).mend(pile, mixture, 0);
         return new Asked(pile, materials, mixture, mend);
     }
 
@@ -268,6 +271,12 @@ class MendingTest {
         Addition straw = asked.mend().chosen().additions().get(0);
         assertEquals("straw-wheat", straw.material());
         assertTrue(straw.kg() <= asked.offer("straw-wheat").mostKg() + 1e-9, straw.toString());
+        Asked little = asked(some("grass-clippings", 40, "bucket"), some("straw-wheat", 20, "bucket"));
+        Plan all = little.mend().exact();
+        assertFalse(all.meetsAll());
+        assertEquals(List.of("straw-wheat"), ids(all));
+        assertEquals(
+                little.offer("straw-wheat").mostKg(), all.additions().get(0).kg(), 1e-6, "all of it, and no more");
     }
 
     /** Judgement: a plan with fewer things may take 15 % more work. */
@@ -420,5 +429,18 @@ class MendingTest {
         assertTrue(near.mend().unlock().isEmpty());
         Asked far = asked(some("leaves-mixed", 12, "bucket") + "," + some("grass-clippings", 3, "bucket"));
         assertTrue(far.mend().needed() && far.mend().unlock().isPresent());
+    }
+
+    /** What is rich only until its wood has given its carbon is let be, and that is said with it, whether it wants mending or not. */
+    @Test
+    @DisplayName("says where nitrogen is to spare until the carbon of the wood comes")
+    void richAtFirst() {
+        Goals late = Goals.good(LIMITS).withLateCarbon(LIMITS.of(Limit.CN_GOOD_LOW) - 4);
+        String trifle = some("leaves-mixed", 10, "bucket") + "," + some("grass-clippings", 4, "bucket") + ","
+                + some("bread", 2, "kg");
+        for (String recipe : List.of(RIGHT, LEAVES, trifle)) {
+            assertTrue(asked(recipe, "", BUCKET, late).mend().richAtFirst(), recipe);
+            assertFalse(asked(recipe).mend().richAtFirst(), recipe);
+        }
     }
 }

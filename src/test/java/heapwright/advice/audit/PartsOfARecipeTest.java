@@ -117,6 +117,9 @@ class PartsOfARecipeTest {
         Trimming wet = Trimming.of(List.of(kg("grass-clippings", 50), kg("water", 20)), LIMITS, TEASPOON);
         assertEquals(List.of(kg("grass-clippings", 50)), wet.portions());
         assertEquals(0, wet.trimmed().get(0).litres());
+        assertTrue(wet.leavesOut(material("water")));
+        assertFalse(wet.leavesOut(material("grass-clippings")), "that goes in");
+        assertFalse(cut.leavesOut(material("water")), "some of it goes in");
         Material broth = TestPile.of(
                         "'asOf': '2026-11-21', 'materials': [{'id': 'my-broth', 'like': 'water', 'moisture': {'value': 60, 'unit': '%'}}]")
                 .materials()
@@ -141,6 +144,8 @@ class PartsOfARecipeTest {
                 LIMITS.share(Limit.SALT_LOAD_MAX),
                 dry * seaweed.saltPct().orElseThrow().typical() / 100 / (dry + leaves),
                 1e-9);
+        assertEquals(50, kilograms(cut, "leaves-mixed"), 1e-9, "the leaves stay");
+        assertEquals(1, cut.trimmed().size());
         assertTrue(Trimming.of(List.of(kg("leaves-mixed", 50), kg("seaweed", 2)), LIMITS, TEASPOON)
                 .trimmed()
                 .isEmpty());

@@ -2,10 +2,17 @@ package heapwright.advice.audit;
 
 import static heapwright.advice.audit.Audits.some;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.knowledge.Material;
 import heapwright.pile.Pile;
+import heapwright.process.mend.Addition;
+import heapwright.process.mend.Plan;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,5 +94,63 @@ class ProposalTest {
         assertTrue(
                 !proposal("2026-05-01", COLD, mix).build().orElseThrow().plan().cold());
         assertTrue(!proposal("2026-10-18", "", mix).build().orElseThrow().plan().cold());
+    }
+
+    private static Proposal of(
+            Proposal p,
+            List<Material> leftOut,
+            List<Trimming.Trimmed> trimmed,
+            Optional<Trimming.Trimmed> less,
+            Mend mend,
+            Optional<Proposal.Build> build) {
+        return new Proposal(p.kept(), leftOut, trimmed, less, mend, p.times(), build);
+    }
+
+    @Test
+    @DisplayName("is built as told only where nothing is left out, cut back, lessened, added or to be got first")
+    void asTold() {
+        Proposal told = proposal("2026-10-18", COLD, recipe(60, 100, 20));
+        Mend mend = told.mend();
+        Mend right = new Mend(
+                mend.offers(),
+                Optional.empty(),
+                new Plan(List.of(), mend.exact().after(), 0, Set.of()),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                0,
+                false);
+        Mend more = new Mend(
+                mend.offers(),
+                Optional.empty(),
+                new Plan(
+                        List.of(new Addition("leaves-mixed", 5, 60, 1)),
+                        mend.exact().after(),
+                        5,
+                        Set.of()),
+                Optional.empty(),
+                Optional.empty(),
+                true,
+                0,
+                false);
+        Proposal.Build build = told.build().orElseThrow();
+        Proposal.Build counting =
+                new Proposal.Build(build.plan(), List.of("leaves-mixed"), build.becomes(), build.ready());
+        Material leaves = Audits.advisor().knowledge().materials().get("leaves-mixed");
+        Trimming.Trimmed some = new Trimming.Trimmed(leaves, 30);
+        assertTrue(of(told, List.of(), List.of(), Optional.empty(), right, Optional.of(build))
+                .asTold());
+        assertFalse(of(told, List.of(leaves), List.of(), Optional.empty(), right, Optional.of(build))
+                .asTold());
+        assertFalse(of(told, List.of(), List.of(some), Optional.empty(), right, Optional.of(build))
+                .asTold());
+        assertFalse(of(told, List.of(), List.of(), Optional.of(some), right, Optional.of(build))
+                .asTold());
+        assertFalse(of(told, List.of(), List.of(), Optional.empty(), more, Optional.of(build))
+                .asTold());
+        assertFalse(of(told, List.of(), List.of(), Optional.empty(), right, Optional.of(counting))
+                .asTold());
+        assertFalse(of(told, List.of(), List.of(), Optional.empty(), right, Optional.empty())
+                .asTold());
     }
 }

@@ -92,6 +92,7 @@ class YearRoundTest {
         List<Season> seasons = year(place, Container.Kind.UNKNOWN, NOVEMBER).seasons();
         assertEquals(1, seasons.size());
         assertEquals(TimeOfYear.SUMMER, seasons.get(0).time());
+        assertEquals(seasons.get(0).from(), seasons.get(0).to().plus(1), "a whole year, and not a day more");
     }
 
     @ParameterizedTest

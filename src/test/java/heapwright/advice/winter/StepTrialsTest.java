@@ -101,4 +101,19 @@ class StepTrialsTest {
         assertTrue(spring.ahead() < 60, "days to the first of May: " + spring.ahead());
         assertEquals(60, trial(trials(spring)).days());
     }
+
+    /** No pile of thirty litres is at 65 °C after a month at -20 °C. */
+    @Test
+    @DisplayName("that the model cannot try are all of them where it is not one of this pile")
+    void misfit() {
+        StepTrials trials =
+                trials(WinterPiles.model(TestPile.of("'built': '2026-12-10', 'asOf': '2027-01-10', 'place': {"
+                        + "'monthlyMeanC': [-25,-25,-20,-12,-8,-4,-2,-4,-8,-12,-18,-24]}, 'recipe': [{'material':"
+                        + " 'leaves-mixed', 'amount': 30, 'unit': 'L'}], 'log': [{'date': '2027-01-10', 'measured': {'core':"
+                        + " {'value': 65, 'unit': 'C'}}}]")));
+        assertFalse(trials.fits());
+        assertFalse(trials.canTry(Remedy.TURN_FULLY, List.of()));
+        assertTrue(trials.of(Remedy.TURN_FULLY, List.of()).isEmpty());
+        assertTrue(trials(autumn()).fits());
+    }
 }

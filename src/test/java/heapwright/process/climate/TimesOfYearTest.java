@@ -7,6 +7,7 @@ import heapwright.knowledge.TimeOfYear;
 import heapwright.pile.Place;
 import java.time.LocalDate;
 import java.time.Month;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -69,6 +70,25 @@ class TimesOfYearTest {
                 assertEquals(TimeOfYear.SUMMER, at(warm, month, third));
             }
         }
+    }
+
+    /** Where every month is alike, the first third is the coldest, and half a year counts as rising from there. */
+    @ParameterizedTest
+    @CsvSource({
+        "-0.001, DEEP_WINTER, DEEP_WINTER",
+        "0, THAW, BEFORE_FROST",
+        "4.999, THAW, BEFORE_FROST",
+        "5, SPRING, AUTUMN",
+        "9.999, SPRING, AUTUMN",
+        "10, SUMMER, SUMMER"
+    })
+    @DisplayName("begin with their marks, which belong to the warmer one")
+    void marks(double mean, TimeOfYear rising, TimeOfYear falling) {
+        List<Double> means = Collections.nCopies(12, mean);
+        assertEquals(rising, at(means, Month.JANUARY, 0));
+        assertEquals(rising, at(means, Month.JUNE, 2));
+        assertEquals(falling, at(means, Month.JULY, 0));
+        assertEquals(falling, at(means, Month.DECEMBER, 2));
     }
 
     @ParameterizedTest

@@ -369,6 +369,17 @@ class SamplesTest {
         assertEquals(Curves.water(-60) - 5 * Curves.waterSlope(-60), Curves.water(-65), 1e-12);
         assertEquals(Curves.waterSlope(-60), Curves.waterSlope(-70));
         IntStream.range(-55, 99).forEach(c -> assertTrue(Curves.water(c + 1) > Curves.water(c), "at " + c));
+        for (double c : new double[] {-10.1, 48.3, 61.9}) {
+            int place = Curves.index(c);
+            double beyond = Curves.beyond(c, place);
+            assertEquals(Curves.mesophiles(c), Curves.mesophiles(place, beyond), "looked up once, used for several");
+            assertEquals(Curves.thermophiles(c), Curves.thermophiles(place, beyond));
+            assertEquals(Curves.vapourHeat(c), Curves.vapourHeat(place, beyond));
+        }
+        double damp = Factors.moistureAround(0.35);
+        double step = Factors.moistureAround(0.3525) - damp;
+        assertEquals(damp, Curves.moisture(0.35), 1e-9, "one of 401 points");
+        assertEquals(damp + 0.4 * step, Curves.moisture(0.351), 1e-9, "two fifths of the way to the next");
     }
 
     @Test
@@ -376,6 +387,33 @@ class SamplesTest {
         assertEquals(3, Bands.percentile(new double[] {1, 2, 3}, 1));
         assertEquals(1, Bands.percentile(new double[] {1, 2, 3}, 0));
         assertEquals(7, Bands.percentile(new double[] {7}, 0.9));
+    }
+
+    /** Of eight the outer two on either side are left out, of seven one. */
+    @Test
+    void theMiddleHalfIsWithoutTheOuterQuarters() {
+        assertEquals((3 + 4 + 50 + 60) / 4.0, Bands.middle(new double[] {-900, 2, 3, 4, 50, 60, 70, 8000}), 1e-12);
+        assertEquals((2 + 3 + 4 + 50 + 60) / 5.0, Bands.middle(new double[] {-900, 2, 3, 4, 50, 60, 8000}), 1e-12);
+        assertEquals(7, Bands.middle(new double[] {7}));
+    }
+
+    /** Four days to the full width: none of it on the first, a quarter on the second, all from the fifth on. */
+    @Test
+    void whatIsMeasuredTodayIsSureTodayAndLessSoEachDay() {
+        double[] likely = {10, 10, 20, 20, 30, 30};
+        Bands known = new Bands(new double[] {6, 6, 12, 16, 20, 21}, likely, new double[] {18, 18, 28, 24, 50, 52});
+        Bands growing = known.growing(4);
+        assertArrayEquals(new double[] {10, 9, 16, 17, 20, 21}, growing.low(), 1e-12);
+        assertArrayEquals(likely, growing.likely(), 1e-12);
+        assertArrayEquals(new double[] {10, 12, 24, 23, 50, 52}, growing.high(), 1e-12);
+        assertEquals(6, known.low()[0], "the bands themselves are left as they were");
+        assertArrayEquals(
+                new double[] {10, 9.5, 18},
+                new Bands(new double[] {6, 6, 12}, new double[] {10, 10, 20}, new double[] {18, 18, 28})
+                        .growing(8)
+                        .low(),
+                1e-12,
+                "shorter than that");
     }
 
     /** Outdoors 85 % of what saturated air holds; a kilogram of dry air takes 1,006 J a kelvin. */
