@@ -72,7 +72,7 @@ record Way(Run run, List<Day> lived, List<Double> biases, List<Miss> misses) {
             if (reading.day() >= run.day) {
                 List<StateMark> known = between(marks, run.day, reading.day());
                 run.standsM3 = standsLater(marks, events, run.day);
-                Fit.Match match = fit.match(run, reading, known);
+                Search.Match match = fit.match(run, reading, known);
                 run.rateTimes = match.rate();
                 run.lossTimes = match.loss();
                 live(run, reading.day() + 1, known, lived, biases);

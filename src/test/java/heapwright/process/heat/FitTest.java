@@ -2,6 +2,7 @@ package heapwright.process.heat;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Comparator;
@@ -44,6 +45,13 @@ class FitTest {
         return Math.pow(run.s.temperature[0] - reading.celsius(), 2) + Math.pow(4 * Math.log(rate), 2);
     }
 
+    private static double rate(Run run, CoreReading reading) {
+        return new Fit(run)
+                .search(run, reading, List.of())
+                .rate(run.lossTimes, Fit.steady(run, reading))
+                .rate();
+    }
+
     /** The search ends early where nothing can be nearer; it must find what a search through all rates finds. */
     private static void findsTheBest(Run run, CoreReading reading) {
         int day = run.day;
@@ -51,7 +59,7 @@ class FitTest {
                 .boxed()
                 .min(Comparator.comparingDouble(rate -> cost(run, rate, reading)))
                 .orElseThrow();
-        assertEquals(best, new Fit(run).bias(run, reading), reading.toString());
+        assertEquals(best, rate(run, reading), reading.toString());
         assertEquals(day, run.day, "the run itself does not go on");
     }
 
@@ -69,9 +77,7 @@ class FitTest {
         Run snug = run(TOLD.losing(0.5), AUTUMN, 30);
         Run told = run(TOLD, AUTUMN, 4);
         CoreReading reading = new CoreReading(29, snug.s.temperature[0]);
-        Fit fit = new Fit(told);
-        fit.bias(told, reading);
-        Fit.Match match = fit.match(told, reading, List.of());
+        Search.Match match = new Fit(told).match(told, reading, List.of());
         assertTrue(match.loss() >= 0.3 && match.loss() < 0.8, match.toString());
         Run fitted = new Run(told);
         fitted.rateTimes = match.rate();
@@ -97,9 +103,8 @@ class FitTest {
         Run told = run(TOLD, AUTUMN, 4);
         told.lossTimes = learned;
         CoreReading reading = new CoreReading(day, celsius);
-        Fit fit = new Fit(told);
-        double rate = fit.bias(told, reading);
-        Fit.Match match = fit.match(told, reading, List.of());
+        double rate = rate(told, reading);
+        Search.Match match = new Fit(told).match(told, reading, List.of());
         assertEquals(learned, told.lossTimes, "the run itself is left alone");
         double found = cost(told, match.rate(), match.loss(), reading);
         assertTrue(found <= cost(told, rate, learned, reading) + 1e-9, "the loss as it was: " + match);
@@ -144,7 +149,7 @@ class FitTest {
     void aRateThatMeetsItLeavesTheLossAlone() {
         Run from = run(TOLD, AUTUMN, 0);
         CoreReading reading = new CoreReading(12, run(TOLD, AUTUMN, 13).s.temperature[0]);
-        assertEquals(new Fit.Match(1, 1), new Fit(from).match(from, reading, List.of()));
+        assertEquals(new Search.Match(1, 1, 0), new Fit(from).match(from, reading, List.of()));
     }
 
     /** Over a day a slow loss and a fast decay look the same; and a hot pile is not called draughty. */
@@ -203,5 +208,17 @@ class FitTest {
         Fit.nudge(run, before[0] + 0.1);
         assertEquals(before[0] + 0.1, run.s.temperature[0], 1e-9);
         assertEquals(before[7], run.s.temperature[7], 1e-12, "a fiftieth at the skin");
+    }
+
+    /** Two readings a day apart, both below 40 °C. */
+    @Test
+    void aDayInTheCoolIsSteady() {
+        Run from = run(TOLD, Weather.constant(8, 20), 5);
+        from.s.temperature[0] = 39.9;
+        assertTrue(Fit.steady(from, new CoreReading(6, 39.9)));
+        assertFalse(Fit.steady(from, new CoreReading(7, 39.9)), "food may run out in two");
+        assertFalse(Fit.steady(from, new CoreReading(6, 40)), "the reading");
+        from.s.temperature[0] = 40;
+        assertFalse(Fit.steady(from, new CoreReading(6, 39.9)), "the reading before");
     }
 }
