@@ -11,6 +11,7 @@ import heapwright.knowledge.WaitInfo;
 import heapwright.pile.Action;
 import heapwright.pile.Entry;
 import heapwright.pile.Ingredient;
+import heapwright.pile.OwnMaterial;
 import heapwright.pile.Pile;
 import heapwright.process.mixture.Materials;
 import java.time.LocalDate;
@@ -98,13 +99,9 @@ public final class PileDays {
     private String known(String material) {
         return pile.materials().stream()
                 .filter(m -> m.id().equals(material))
-                .map(m -> known(m.like(), material))
+                .map(OwnMaterial::like)
                 .findFirst()
                 .orElse(material);
-    }
-
-    private String known(String like, String own) {
-        return like.equals(own) ? like : known(like);
     }
 
     /** The last day on which it was noted that some of it was spread or dug in. */

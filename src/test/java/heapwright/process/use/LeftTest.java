@@ -32,6 +32,8 @@ class LeftTest {
                 HEAP + ",\"log\":[{\"date\":\"2027-05-01\",\"measured\":{\"height\":{\"value\":40,\"unit\":\"cm\"}}}]");
         assertEquals(Left.From.MEASURED, left.from());
         assertEquals(400, left.litres().likely(), 1e-6);
+        assertEquals(360, left.litres().low(), 1e-6, "a tape is right to a tenth");
+        assertEquals(440, left.litres().high(), 1e-6);
     }
 
     /** SASK08: 30 to 50 % of the volume is left of a usual pile. */
@@ -62,5 +64,33 @@ class LeftTest {
         assertEquals(Left.From.ASSUMED, left("").from());
         assertTrue(left(",\"container\":{\"kind\":\"worm-bin\"}").litres().high()
                 < left("").litres().low());
+    }
+
+    private static final String RECIPE =
+            ",\"recipe\":[{\"material\":\"leaves-mixed\",\"amount\":30,\"unit\":\"bucket\"},"
+                    + "{\"material\":\"grass-clippings\",\"amount\":10,\"unit\":\"bucket\"}]";
+    private static final String FED = ",\"log\":[{\"date\":\"2026-10-01\",\"added\":[{\"material\":\"kitchen-scraps\","
+            + "\"amount\":40,\"unit\":\"L\"}]}]";
+    private static final String ROOM =
+            ",\"container\":{\"kind\":\"slatted-bin\",\"length\":{\"value\":1,\"unit\":\"m\"},"
+                    + "\"width\":{\"value\":1,\"unit\":\"m\"},\"height\":{\"value\":1,\"unit\":\"m\"}}";
+
+    @Test
+    @DisplayName("comes from the size of a heap that was built in one go, though the recipe was told too")
+    void beforeTheRecipe() {
+        assertEquals(Left.From.SIZE, left(HEAP + RECIPE).from());
+        assertEquals(Left.From.RECIPE, left(HEAP + RECIPE + FED).from(), "it grew since");
+        assertEquals(Left.From.RECIPE, left(ROOM + RECIPE).from(), "the sides of a bin are its room");
+        assertEquals(Left.From.SIZE, left(ROOM).from(), "and all that is known without a recipe");
+        assertEquals(Left.From.RECIPE, left(RECIPE).from());
+    }
+
+    /** Twice as much of everything leaves twice as much. */
+    @Test
+    @DisplayName("goes with the recipe")
+    void asMuchAsWentIn() {
+        String twice = RECIPE.replace(":30,", ":60,").replace(":10,", ":20,");
+        assertEquals(2 * left(RECIPE).litres().likely(), left(twice).litres().likely(), 1e-6);
+        assertTrue(left(RECIPE + FED).litres().likely() > left(RECIPE).litres().likely());
     }
 }
