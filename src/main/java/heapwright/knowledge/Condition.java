@@ -127,6 +127,7 @@ public enum Condition implements Id {
     WORKS_COLD(true),
     WARM_WORM_BIN(true),
     FROZEN_WORM_BIN(true),
+    WORM_BIN_IN_FROST(true),
     FOUL_FERMENT(true),
     ANTS_IN_DAMP_STUFF(true),
     FIRST_ACIDS_USED_UP(true),
