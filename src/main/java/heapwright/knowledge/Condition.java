@@ -118,6 +118,7 @@ public enum Condition implements Id {
     SEEDS_WITHOUT_HEAT(true),
     RISKY_STUFF_AND_HEAT_IS_OVER(true),
     RISKY_STUFF_WITHOUT_SHOWN_HEAT(true),
+    RISKY_STUFF_NEVER_MEASURED(true),
     MANURE_NEVER_TURNED(true),
     SALTED_STUFF_NOT_FOOD(true),
     FIRE_DANGER(true),

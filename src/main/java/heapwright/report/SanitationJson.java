@@ -33,6 +33,7 @@ public final class SanitationJson {
         root.put("coreOnly", words.text("sanitise.core-warning"));
         words.toCheck(pile).forEach(root.putArray("toCheck")::add);
         new AlarmJson(words).write(root, Optional.empty());
+        ledger.countsFrom().ifPresent(day -> root.put("countsFrom", day.toString()));
         root.put("measured", ledger.record().measured());
         root.put("hotEnoughInCore", ledger.hotEnoughInCore());
         shown(root.putObject("gate"), ledger.gate());

@@ -26,8 +26,16 @@ public final class SanitationWords {
         this.words = words;
     }
 
-    /** The whole in one sentence. */
+    /** The whole in one sentence, or two where heat of before does not count. */
     public String headline(HeatLedger ledger) {
+        String shown = shown(ledger);
+        String key = ledger.record().measured() ? "sanitise.counts-from" : "sanitise.unmeasured-since";
+        return ledger.countsFrom()
+                .map(day -> words.text(key, shown, new ModelWords(words).date(day)))
+                .orElse(shown);
+    }
+
+    private String shown(HeatLedger ledger) {
         RuleCheck.Shown gate = ledger.gate();
         String heat = words.figures().temperature(gate.need().celsius());
         if (!ledger.record().measured()) {

@@ -152,7 +152,7 @@ public final class Quantities {
                 .flatMapToDouble(e -> e.measured().coreC().stream())
                 .max()
                 .ifPresent(v -> readings.add(temperature(Reading.PEAK_TEMPERATURE, v, TEMPERATURE_DOUBT)));
-        Stretch hot = HeatRecord.of(pile)
+        Stretch hot = HeatRecord.sinceRawStuff(pile, knowledge)
                 .at(limit(Limit.CORE_SANITISING))
                 .nearest(limit(Limit.HEAT_PROOF_DAYS), (int) limit(Limit.HEAT_PROOF_TURNS))
                 .orElseGet(Stretch::none);

@@ -15,6 +15,7 @@ import heapwright.pile.Container;
 import heapwright.pile.HomeTest;
 import heapwright.pile.Pile;
 import heapwright.process.sanitation.HeatLedger;
+import heapwright.process.sanitation.RawStuff;
 import heapwright.process.use.PileDays;
 import heapwright.process.use.TestResults;
 import java.util.EnumSet;
@@ -25,9 +26,6 @@ import java.util.stream.Stream;
 
 /** Which reasons hold the compost of a pile back, and how ripe it is by its good signs. */
 final class RipeReasons {
-
-    /** What counts as raw manure until heat is shown. */
-    static final Set<Trait> RAW = EnumSet.of(Trait.MANURE, Trait.MEAT_OR_DAIRY, Trait.COOKED, Trait.BONES);
 
     private static final Set<Trait> OF_PETS_OR_PEOPLE = EnumSet.of(Trait.PET_WASTE, Trait.HUMAN_WASTE);
     private static final KeepOutClass[] DANGEROUS = {
@@ -116,8 +114,9 @@ final class RipeReasons {
             case WASTE_OF_PETS_OR_PEOPLE ->
                 facts.wentIn(OF_PETS_OR_PEOPLE) || facts.alreadyIn(KeepOutClass.PET_WASTE, KeepOutClass.SEWAGE);
             case NO_PROOF_OF_HEAT ->
-                (facts.wentIn(RAW) || facts.alreadyIn(KeepOutClass.ANIMAL_FOOD, KeepOutClass.DEAD_ANIMALS))
-                        && !provenHot();
+                (facts.wentIn(RawStuff.LIKE_RAW_MANURE)
+                                || facts.alreadyIn(KeepOutClass.ANIMAL_FOOD, KeepOutClass.DEAD_ANIMALS))
+                        && !HeatLedger.of(pile, knowledge).hotEnoughInCore();
             case SALT ->
                 facts.likely(Cause.SALT_LOAD)
                         || facts.holds(Condition.SALTED_STUFF_NOT_FOOD)
@@ -170,14 +169,5 @@ final class RipeReasons {
                         days.last(WEEDKILLER).filter(d -> d.isAfter(t.day())).isEmpty())
                 .isPresent();
         return suspect && !grewSince;
-    }
-
-    /** Whether days of heat with turns are on record since what counts as raw went in. */
-    private boolean provenHot() {
-        Pile since = days.last(RAW)
-                .map(day -> pile.withLog(
-                        pile.log().stream().filter(e -> !e.date().isBefore(day)).toList(), pile.struck()))
-                .orElse(pile);
-        return HeatLedger.of(since, knowledge).hotEnoughInCore();
     }
 }

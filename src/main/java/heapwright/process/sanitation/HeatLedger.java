@@ -11,10 +11,12 @@ import heapwright.pile.Ingredient;
 import heapwright.pile.Pile;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -24,7 +26,8 @@ import java.util.stream.Stream;
  * How hot the core of a pile was for how long by its record, beside the published rules and trials. Nobody measured the
  * edges, so nothing here says that a pile is clean.
  *
- * @param record the readings and turns
+ * @param record the readings and turns, since something that carries germs last went in
+ * @param countsFrom that day, where it left out earlier readings; heat of before did nothing for what went in then
  * @param levels the days at each temperature, the lowest first
  * @param between the days at each temperature from one turn to the next
  * @param rules each rule beside the record
@@ -34,6 +37,7 @@ import java.util.stream.Stream;
  */
 public record HeatLedger(
         HeatRecord record,
+        Optional<LocalDate> countsFrom,
         List<HotDays> levels,
         List<BetweenTurns> between,
         List<RuleCheck> rules,
@@ -56,7 +60,9 @@ public record HeatLedger(
     /** The ledger of a pile. */
     public static HeatLedger of(Pile pile, Knowledge knowledge) {
         Sanitation published = knowledge.sanitation();
-        HeatRecord record = HeatRecord.of(pile);
+        HeatRecord all = HeatRecord.of(pile);
+        Optional<LocalDate> lastIn = RawStuff.lastIn(pile, knowledge);
+        HeatRecord record = lastIn.map(all::since).orElse(all);
         List<HotDays> levels = LEVELS.stream().map(record::at).toList();
         Map<String, OptionalDouble> equations = new LinkedHashMap<>();
         published.equations().values().forEach(e -> equations.put(e.id(), TimeAtHeat.share(e, record)));
@@ -67,6 +73,7 @@ public record HeatLedger(
                 .collect(Collectors.toSet());
         return new HeatLedger(
                 record,
+                lastIn.filter(day -> record.cores().size() < all.cores().size()),
                 levels,
                 between(record, levels),
                 published.rules().values().stream()
@@ -74,9 +81,22 @@ public record HeatLedger(
                         .toList(),
                 equations,
                 published.survivors().values().stream()
-                        .map(s -> Fate.of(s, record, in(s, stuff, seen)))
+                        .map(s -> Fate.of(s, sinceItWentIn(s, pile, all), in(s, stuff, seen)))
                         .toList(),
                 gate(pile, knowledge, record));
+    }
+
+    /** The record since the last day on which something went in that may carry it. */
+    private static HeatRecord sinceItWentIn(Survivor survivor, Pile pile, HeatRecord all) {
+        Map<String, String> like = new HashMap<>();
+        pile.materials().forEach(m -> like.put(m.id(), m.like()));
+        return RawStuff.lastIn(
+                        pile,
+                        id -> survivor.materials().contains(id)
+                                || survivor.materials().contains(like.getOrDefault(id, id)),
+                        survivor.signs().stream().map(Sign::id).collect(Collectors.toSet()))
+                .map(all::since)
+                .orElse(all);
     }
 
     /** What the record shows of the days and turns by which a core is taken for hot enough. */

@@ -1,5 +1,6 @@
 package heapwright.process.sanitation;
 
+import heapwright.knowledge.Knowledge;
 import heapwright.pile.Action;
 import heapwright.pile.Entry;
 import heapwright.pile.Pile;
@@ -13,6 +14,7 @@ import java.util.NavigableSet;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * The readings of the core and the turns of a whole record, however long ago. Only what was measured counts, and only
@@ -49,9 +51,24 @@ public record HeatRecord(
     private static final Set<Action> COOLING =
             Set.of(Action.TURNED_FULLY, Action.MOVED, Action.SPLIT, Action.SIEVED, Action.OPENED, Action.WATERED);
 
-    /** The record of a pile up to its day of advice. */
-    public static HeatRecord of(Pile pile) {
+    /** The record of a pile up to its day of advice, whatever went in meanwhile. */
+    static HeatRecord of(Pile pile) {
         return of(pile.log(), pile.asOf());
+    }
+
+    /** The record of a pile since the last day on which something went in that carries germs. */
+    public static HeatRecord sinceRawStuff(Pile pile, Knowledge knowledge) {
+        HeatRecord all = of(pile);
+        return RawStuff.lastIn(pile, knowledge).map(all::since).orElse(all);
+    }
+
+    /** What of it lies on a day or after it. */
+    HeatRecord since(LocalDate day) {
+        return new HeatRecord(
+                cores.tailMap(day, true),
+                lows.tailMap(day, true),
+                turns.tailSet(day, true),
+                disturbed.stream().filter(d -> !d.isBefore(day)).collect(Collectors.toSet()));
     }
 
     /**
