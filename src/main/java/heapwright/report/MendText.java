@@ -3,12 +3,16 @@ package heapwright.report;
 import heapwright.advice.audit.Mend;
 import heapwright.advice.audit.Proposal;
 import heapwright.advice.audit.Trimming;
+import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
+import heapwright.knowledge.Trait;
 import heapwright.pile.Pile;
 import heapwright.process.mend.Addition;
 import heapwright.process.mend.Offer;
 import heapwright.process.mend.Plan;
+import heapwright.process.mixture.Contribution;
 import heapwright.process.mixture.Density;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -16,6 +20,7 @@ import java.util.stream.Collectors;
 final class MendText {
 
     private static final int INDENT = 3;
+    private static final double PERCENT = 100;
 
     /** Below this the wish for a larger pile is not worth a sentence. */
     private static final double WORTH_TELLING = 1.1;
@@ -52,7 +57,7 @@ final class MendText {
             if (proposal.less().isEmpty()) {
                 page.paragraph(0, 0, none(mend) + fed(proposal));
             }
-            open(page, mend);
+            open(page, proposal);
             return;
         }
         if (!plan.meetsAll()) {
@@ -75,7 +80,21 @@ final class MendText {
         if (!plan.meetsAll() && mend.unlock().isEmpty()) {
             page.paragraph(0, 0, words.text("audit.mend.no-unlock"));
         }
-        open(page, mend);
+        open(page, proposal);
+        if (nearlyAllLeaves(proposal)) {
+            page.paragraph(0, 0, words.text("audit.mend.leaf-mould"));
+        }
+    }
+
+    private boolean nearlyAllLeaves(Proposal proposal) {
+        List<Contribution> all = proposal.kept().contributions();
+        double dry = all.stream().mapToDouble(Contribution::kgDry).sum();
+        double leaves = all.stream()
+                .filter(c -> c.material().traits().contains(Trait.LEAVES))
+                .mapToDouble(Contribution::kgDry)
+                .sum();
+        return leaves * PERCENT
+                > dry * words.knowledge().limits().get(Limit.LEAF_SHARE).value();
     }
 
     /** Whether it can be built without, and to fetch all of it would be out of proportion. */
@@ -108,10 +127,15 @@ final class MendText {
                 : "";
     }
 
-    /** The coarse stuff that it lacks, for which nothing is at hand. */
-    private void open(Sheet page, Mend mend) {
-        if (mend.coarseLitres() > 0) {
-            page.paragraph(0, 0, words.text("audit.mend.open", portions.bulky(mend.coarseLitres())));
+    /** The coarse stuff that it lacks, for which nothing is at hand; what has to be got anyway may be coarse itself. */
+    private void open(Sheet page, Proposal proposal) {
+        double litres = proposal.mend().coarseLitres();
+        boolean coming = proposal.build().stream()
+                .flatMap(b -> b.countsOn().stream())
+                .map(words.knowledge().materials()::get)
+                .anyMatch(m -> m != null && m.traits().contains(Trait.COARSE));
+        if (litres > 0 && !coming) {
+            page.paragraph(0, 0, words.text("audit.mend.open", portions.bulky(litres)));
         }
     }
 

@@ -49,7 +49,7 @@ public final class ReadyWords {
                     if (r.likely()) {
                         return ready(r);
                     }
-                    boolean apart = build.ready().latest().isBefore(r.lookedUntil());
+                    boolean apart = build.ready().earliest().isBefore(r.lookedUntil());
                     return ready(r) + " " + (apart ? words.text("audit.ready-apart", from, to) : kind);
                 })
                 .orElse(kind);
