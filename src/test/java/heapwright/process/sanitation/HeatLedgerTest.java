@@ -245,6 +245,45 @@ class HeatLedgerTest {
         assertEquals(2, nearest(ledger(hot(57, 12, 0)), "germany").missingDays());
     }
 
+    /** 15 days and five turns (40 CFR 257): what lacks of both counts alike, and of two that lack as much the longer is told. */
+    @Test
+    @DisplayName("lays beside a rule the stretch that lacks least of it, days and turns taken together")
+    void nearestStretch() {
+        RuleCheck.Shown turned = nearest(ledger(hot(56, 10, 0) + "," + from(20, 9, 5)), "us-windrow");
+        assertEquals(9, turned.days(), "6 days lack, and not 5 days and 5 turns");
+        assertEquals(5, turned.turns());
+        RuleCheck.Shown longer = nearest(ledger(hot(56, 8, 5) + "," + from(20, 10, 3)), "us-windrow");
+        assertEquals(10, longer.days(), "5 days and 2 turns lack, or 7 days");
+    }
+
+    /** A reading a day from a day on, turned on the first days of it. */
+    private static String from(int first, int days, int turns) {
+        StringJoiner log = new StringJoiner(",");
+        for (int day = first; day < first + days; day++) {
+            log.add(entry(day, 56, day < first + turns));
+        }
+        return log.toString();
+    }
+
+    @Test
+    @DisplayName("knows on a day nothing of what was noted later")
+    void later() {
+        Pile pile = TestPile.of("'asOf': '2026-03-20', 'built': '2026-02-20', 'log': [{'date': '2026-03-10', 'seen':"
+                + " ['much-manure']}, {'date': '2026-03-12', 'added': [{'material': 'brassicas-clubroot', 'amount': 5,"
+                + " 'unit': 'L'}]}]");
+        assertEquals(2, HeatLedger.of(pile, TestPile.KNOWLEDGE).inThisPile().size());
+        Pile then = pile.with(pile.name(), LocalDate.of(2026, 3, 5), pile.recipe(), pile.log());
+        assertEquals(List.of(), HeatLedger.of(then, TestPile.KNOWLEDGE).inThisPile());
+    }
+
+    @Test
+    @DisplayName("works out every published equation")
+    void equations() {
+        assertEquals(
+                TestPile.KNOWLEDGE.sanitation().equations().keySet(),
+                ledger(hot(60, 10, 0)).equations().keySet());
+    }
+
     private static RuleCheck.Shown nearest(HeatLedger ledger, String rule) {
         return ledger.rules().stream()
                 .filter(r -> r.rule().id().equals(rule))

@@ -107,6 +107,17 @@ class PileDaysTest {
         assertEquals(Optional.empty(), days(core("2027-03-03", 30)).spreadOn());
     }
 
+    /** A recipe may tell the day of each thing. */
+    @Test
+    @DisplayName("nor does what goes in by the recipe only later")
+    void laterByTheRecipe() {
+        Pile pile = TestPile.of(OLD + ", 'recipe': [{'material': 'leaves-mixed', 'amount': 30, 'unit': 'bucket'},"
+                + " {'material': 'grass-clippings', 'amount': 5, 'unit': 'bucket', 'date': '2026-09-10'}]");
+        assertEquals(day("2026-09-10"), of(pile).lastFresh());
+        Pile then = pile.with(pile.name(), day("2026-09-01"), pile.recipe(), pile.log());
+        assertEquals(day("2026-08-20"), of(then).lastFresh());
+    }
+
     @Test
     @DisplayName("a trait is looked for in all that went in")
     void traits() {
