@@ -79,6 +79,18 @@ class ComparisonTest {
     }
 
     @Test
+    @DisplayName("over its first days looks at no others, neither of it nor of what it is held against")
+    void cut() {
+        Comparison half = ALONE.cut(60);
+        assertEquals(60, half.days());
+        assertEquals(ALONE.alone().cut(60), half.alone());
+        assertEquals(60, half.with(PILE, List.of()).courses().get(0).days().size());
+        assertEquals(60, half.gain(half.with(PILE, List.of(new Event.Turn(20)))).days());
+        assertEquals(DAYS, ALONE.cut(DAYS).days());
+        assertEquals(DAYS, ALONE.cut(DAYS + 1).days(), "it has no more");
+    }
+
+    @Test
     @DisplayName("is warmer for longer in straw and gets on sooner")
     void straw() {
         Envelope kept = Envelope.slatted().topped(Layer.straw(0.25)).wrapped(Layer.straw(0.25));
