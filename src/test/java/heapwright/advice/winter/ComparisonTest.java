@@ -91,6 +91,28 @@ class ComparisonTest {
     }
 
     @Test
+    @DisplayName("counts the days by which the other was begun earlier as won")
+    void earlier() {
+        Ensemble other = ALONE.with(PILE, List.of(new Event.Turn(20)));
+        assertEquals(
+                ALONE.gain(other).daysWon().likely() + 7,
+                ALONE.gain(other, 7).daysWon().likely(),
+                1e-9);
+    }
+
+    /** Forty litres through sixty days at -15 °C, and the same at 12 °C. */
+    @Test
+    @DisplayName("tells whether it freezes through, with and without")
+    void frost() {
+        PileState small = PileState.cube(Matter.of(0.04, 500, 0.58, 0.02, 0.10, 0.80, 60, 4), 5, Envelope.slatted());
+        Weather cold = Weather.constant(-15, 60);
+        Comparison out = new Comparison(small, cold, List.of(), 60, Spread.usual(), 8);
+        Ensemble in = out.instead(small, Weather.constant(12, 60), List.of());
+        assertEquals(new Gain.Frost(0, 1), out.gain(in).frost());
+        assertEquals(new Gain.Frost(1, 1), out.gain(out.alone()).frost());
+    }
+
+    @Test
     @DisplayName("is warmer for longer in straw and gets on sooner")
     void straw() {
         Envelope kept = Envelope.slatted().topped(Layer.straw(0.25)).wrapped(Layer.straw(0.25));

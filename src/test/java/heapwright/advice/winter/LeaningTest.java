@@ -8,6 +8,8 @@ import heapwright.knowledge.ModelFinding;
 import heapwright.process.climate.LocalYear;
 import heapwright.process.heat.Bands;
 import heapwright.process.heat.CoreReading;
+import heapwright.process.heat.Course;
+import heapwright.process.heat.Day;
 import heapwright.process.heat.Envelope;
 import heapwright.process.heat.Matter;
 import heapwright.process.heat.PileState;
@@ -123,6 +125,38 @@ class LeaningTest {
                         .somethingWrong(),
                 1e-9,
                 "it is hot now");
+    }
+
+    /** A past that ends with a respiration, mg CO2-C a gram and day. */
+    private static Leaning spent(double respiration, int age, double air, double core) {
+        Day last = new Day(
+                age, core, core, core, air, 0, 0, 0.5, 0.5, 20, 0.4, 7, 20, 1, 1, 500, 200, 0.5, 0, 0, respiration);
+        double[] low = new double[age + 1];
+        Arrays.fill(low, LOW);
+        Retrace past = new Retrace(new Course(List.of(last), null), OptionalInt.empty(), null);
+        return Leaning.of(model(air, age, new CoreReading(age, core)), past, new Bands(low, low, low), false);
+    }
+
+    /** 4 mg is the edge (CCME05), from a tenth above it to a tenth below. */
+    @ParameterizedTest(name = "{0} mg: {1}")
+    @CsvSource({"4.5, 0", "4.4, 0", "4.2, 0.25", "4, 0.5", "3.8, 0.75", "3.6, 1", "1, 1"})
+    @DisplayName("is finished by the degree to which its food is spent, and so far nothing is wrong")
+    void finished(double respiration, double degree) {
+        Leaning cold = spent(respiration, 60, 20, 5);
+        assertEquals(degree, cold.finished(), 1e-9);
+        assertEquals(1 - degree, cold.somethingWrong(), 1e-9);
+        assertEquals(0, spent(respiration, 59, 20, 5).finished(), 1e-9, "in two months at the soonest");
+        Leaning half = spent(respiration, 60, 35, 40);
+        assertEquals(0.5, half.working(), 1e-9);
+        assertEquals(Math.min(0.5, degree), half.finished(), 1e-9, "what works to a half is spent to a half at most");
+    }
+
+    /** Two to three days (CORNPHYS). */
+    @Test
+    @DisplayName("finds no fault in a pile that cannot have warmed yet")
+    void warming() {
+        assertEquals(0, leaning(20, 2, false, new CoreReading(2, 5)).somethingWrong(), 1e-9);
+        assertEquals(1, leaning(20, 3, false, new CoreReading(3, 5)).somethingWrong(), 1e-9);
     }
 
     @ParameterizedTest(name = "working {0}, finished {1}, wrong {2}, winter {3}, {4} days old: {5}")
