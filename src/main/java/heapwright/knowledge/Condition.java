@@ -32,6 +32,7 @@ public enum Condition implements Id {
     SMALL,
     LARGE,
     TOO_BIG_TO_HANDLE,
+    DAMP_BY_HAND,
     SMALL_ENOUGH_TO_SPREAD,
     // food
     NITROGEN_RICH,
@@ -136,6 +137,7 @@ public enum Condition implements Id {
     RAW_THOUGH_OLD(true),
     RAW_OUTSIDE_BURNT_INSIDE(true),
     GREENS_KEPT(true),
+    STUNTED_AFTER_SALT(true),
     PAST_DECAY_AND_NOT_RIPE(true);
 
     private final boolean forEvidence;
