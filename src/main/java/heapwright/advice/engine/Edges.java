@@ -87,7 +87,7 @@ public final class Edges {
             new Soft(Reading.COLDEST_NEXT, 4, 0, List.of(Limit.MEAN_COLD_SEASON)),
             // Each side of a heap is measured to some three parts in a hundred.
             new Soft(Reading.VOLUME, 0, 0.1, List.of(Limit.VOLUME_SMALL)),
-            new Soft(Reading.HEIGHT, 0, 0.1, List.of(Limit.HEIGHT_MIN, Limit.HEIGHT_MAX)),
+            new Soft(Reading.HEIGHT, 0, 0.1, List.of(Limit.HEIGHT_MIN, Limit.HEIGHT_MAX, Limit.HAND_HEIGHT)),
             new Soft(Reading.AGE, 0, 0, List.of(Limit.AGE_YOUNG, Limit.AGE_HEATING, Limit.AGE_OLD, Limit.AGE_FINISHED)),
             new Soft(Reading.DAYS_SINCE_TURN, 0, 0, List.of(Limit.TURN_RECENT, Limit.TURN_LONG_AGO)),
             new Soft(Reading.OPENINGS, 0, 0, List.of(Limit.OPENINGS_MANY)),
