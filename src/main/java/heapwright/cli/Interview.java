@@ -6,10 +6,8 @@ import heapwright.advice.Question;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
 import heapwright.phrase.AgePhrase;
-import heapwright.phrase.Heard;
 import heapwright.phrase.KindPhrase;
 import heapwright.phrase.LengthPhrase;
-import heapwright.phrase.SignPhrases;
 import heapwright.pile.Aim;
 import heapwright.pile.Container;
 import heapwright.pile.Entry;
@@ -22,12 +20,8 @@ import heapwright.report.HeadlineText;
 import heapwright.report.TextReport;
 import heapwright.report.Units;
 import heapwright.report.Words;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -46,12 +40,10 @@ final class Interview {
     private static final double LEAST_METRES = 0.1;
     private static final double MOST_METRES = 10;
 
-    private final Terminal terminal;
+    private final Dialogue dialogue;
     private final Words words;
     private final Advisor advisor;
     private final LocalDate today;
-    private final BufferedReader lines;
-    private final SignPhrases phrases;
     private final Set<Sign> seen = EnumSet.noneOf(Sign.class);
     private final Set<Sign> notSeen = EnumSet.noneOf(Sign.class);
     private final Set<Sign> unknown = EnumSet.noneOf(Sign.class);
@@ -61,18 +53,16 @@ final class Interview {
     private Container container = Container.unknown();
 
     Interview(Terminal terminal, Words words, Advisor advisor, Clock clock) {
-        this.terminal = terminal;
+        this.dialogue = new Dialogue(terminal);
         this.words = words;
         this.advisor = advisor;
         this.today = LocalDate.now(clock);
-        this.lines = terminal.lines();
-        this.phrases = new SignPhrases(words.knowledge().signs().values());
     }
 
     /** Asks at most so many questions and gives the pile that the answers describe. */
     Pile run(int most) {
-        say(words.text("ask.hello"));
-        noticed();
+        dialogue.say(words.text("ask.hello"));
+        new Noticed(dialogue, words).ask(seen, notSeen);
         age();
         kind();
         size();
@@ -80,11 +70,11 @@ final class Interview {
             Advice advice = advisor.advise(pile(), unknown);
             List<Question> open = advice.questions();
             if (open.stream().noneMatch(q -> q.settles() > 0)) {
-                say(words.text("ask.nothing-more"));
+                dialogue.say(words.text("ask.nothing-more"));
                 break;
             }
-            say("");
-            say(new HeadlineText(words).of(advice));
+            dialogue.say("");
+            dialogue.say(new HeadlineText(words).of(advice));
             if (!ask(open.get(0), advice.pile().container().kind())) {
                 break;
             }
@@ -116,62 +106,6 @@ final class Interview {
 
     private static List<String> ids(Set<Sign> signs) {
         return signs.stream().map(Sign::id).toList();
-    }
-
-    /** Takes what was noticed in a few words, and asks again about what could mean several things or nothing. */
-    private void noticed() {
-        Optional<String> told = prompt(words.text("ask.noticed"));
-        while (told.isPresent() && !told.get().isBlank()) {
-            boolean understood = true;
-            for (String part : told.get().split("[,;]")) {
-                if (!part.isBlank()) {
-                    understood &= note(phrases.hear(part));
-                }
-            }
-            told = understood ? Optional.empty() : prompt(words.text("ask.other-words"));
-        }
-    }
-
-    private boolean note(Heard heard) {
-        if (heard.meant().isEmpty() && heard.all()) {
-            say(words.text("ask.nothing-to-note", heard.said()));
-            return true;
-        }
-        if (heard.meant().isEmpty()) {
-            say(words.text("ask.not-understood", heard.said()));
-            return false;
-        }
-        (heard.certain() ? heard.meant() : chosen(heard)).forEach(sign -> {
-            (heard.denied() ? notSeen : seen).add(sign);
-            say(words.text(
-                    "ask.understood",
-                    heard.denied() ? words.knowledge().signs().get(sign).deny() : words.says(sign)));
-        });
-        return true;
-    }
-
-    /** Lets the person say which of several signs is meant; none is taken without a word. */
-    private List<Sign> chosen(Heard heard) {
-        say(words.text("ask.several", heard.said()));
-        for (int i = 0; i < heard.meant().size(); i++) {
-            say("  " + (i + 1) + "  " + words.says(heard.meant().get(i)));
-        }
-        while (true) {
-            String answer = prompt(words.text("ask.which")).orElse("").strip();
-            if (answer.isEmpty() || answer.equals("?")) {
-                return List.of();
-            }
-            List<Integer> numbers = Arrays.stream(answer.split("[,;\\s]+"))
-                    .map(n -> n.matches("[0-9]{1,3}") ? Integer.parseInt(n) : 0)
-                    .toList();
-            if (numbers.stream().allMatch(n -> n >= 1 && n <= heard.meant().size())) {
-                return numbers.stream()
-                        .distinct()
-                        .map(n -> heard.meant().get(n - 1))
-                        .toList();
-            }
-            say(words.text("ask.which-again", answer, heard.meant().size()));
-        }
     }
 
     private void age() {
@@ -209,7 +143,7 @@ final class Interview {
 
     /** Asks until the answer is understood, and says what was not; empty where the person does not know. */
     private <T> Optional<T> understood(String question, String again, Function<String, Optional<T>> meaning) {
-        for (Optional<String> told = prompt(question); told.isPresent(); told = prompt(question)) {
+        for (Optional<String> told = dialogue.prompt(question); told.isPresent(); told = dialogue.prompt(question)) {
             String text = told.get().strip();
             if (text.isEmpty() || text.equals("?")) {
                 return Optional.empty();
@@ -218,7 +152,7 @@ final class Interview {
             if (meant.isPresent()) {
                 return meant;
             }
-            say(words.text(again, text));
+            dialogue.say(words.text(again, text));
         }
         return Optional.empty();
     }
@@ -226,11 +160,11 @@ final class Interview {
     /** Asks one question; false when the person wants to stop. */
     private boolean ask(Question question, Container.Kind kind) {
         SignInfo sign = words.knowledge().signs().get(question.sign());
-        say(sign.ask());
-        say("  " + sign.how(kind));
-        say("  " + new TextReport(words, false).helps(question));
+        dialogue.say(sign.ask());
+        dialogue.say("  " + sign.how(kind));
+        dialogue.say("  " + new TextReport(words, false).helps(question));
         while (true) {
-            Optional<String> told = prompt(words.text("ask.choice"));
+            Optional<String> told = dialogue.prompt(words.text("ask.choice"));
             String answer = told.map(t -> t.strip().toLowerCase(Locale.ROOT)).orElse("s");
             switch (answer) {
                 case "y", "yes" -> {
@@ -245,23 +179,8 @@ final class Interview {
                 case "s", "stop" -> {
                     return false;
                 }
-                default -> say(words.text("ask.choices"));
+                default -> dialogue.say(words.text("ask.choices"));
             }
-        }
-    }
-
-    private void say(String text) {
-        terminal.err().println(text);
-    }
-
-    /** One line; empty when nothing more comes. */
-    private Optional<String> prompt(String text) {
-        terminal.err().print(text + " ");
-        terminal.err().flush();
-        try {
-            return Optional.ofNullable(lines.readLine());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 }

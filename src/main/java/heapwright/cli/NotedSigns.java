@@ -30,40 +30,47 @@ final class NotedSigns {
         SignPhrases phrases = new SignPhrases(knowledge.signs().values());
         List<String> yes = new ArrayList<>();
         List<String> no = new ArrayList<>();
-        for (String said : parts(seen)) {
-            Heard heard = certain(phrases.hear(said), "--seen", said);
+        for (Heard heard : heard(phrases, seen, "--seen")) {
             (heard.denied() ? no : yes).addAll(ids(heard));
         }
-        for (String said : parts(notSeen)) {
-            Heard heard = certain(phrases.hear(said), "--not-seen", said);
+        for (Heard heard : heard(phrases, notSeen, "--not-seen")) {
             if (heard.denied()) {
-                throw new UsageFault("heapwright: --not-seen \"" + said + "\" says no twice. Write --not-seen \""
-                        + String.join(", ", ids(heard)) + "\" or --seen.");
+                throw new UsageFault("heapwright: --not-seen \"" + heard.said()
+                        + "\" says no twice. Write --not-seen \"" + String.join(", ", ids(heard)) + "\" or --seen.");
             }
             no.addAll(ids(heard));
         }
         return new Told(yes, no);
     }
 
-    private static List<String> parts(List<String> told) {
+    private static List<Heard> heard(SignPhrases phrases, List<String> told, String flag) {
         return told.stream()
-                .flatMap(t -> List.of(t.split(",")).stream())
-                .map(String::strip)
-                .filter(t -> !t.isEmpty())
+                .filter(t -> !t.isBlank())
+                .flatMap(t -> phrases.hearAll(t).stream())
+                .map(h -> certain(h, flag))
                 .toList();
     }
 
-    private static Heard certain(Heard heard, String flag, String said) {
+    private static Heard certain(Heard heard, String flag) {
         if (heard.certain() && !heard.meant().isEmpty()) {
             return heard;
         }
-        String choice = heard.meant().isEmpty()
-                ? " No sign is known by these words. Allowed: a sign of `heapwright signs`."
-                : " That can mean several. Allowed: " + String.join(", ", ids(heard)) + ".";
         String example =
                 heard.meant().isEmpty() ? "soggy" : heard.meant().get(0).id();
-        throw new UsageFault(
-                "heapwright: " + flag + ": found \"" + said + "\"." + choice + " Example: " + flag + " " + example);
+        throw new UsageFault("heapwright: " + flag + ": found \"" + heard.said() + "\". " + found(heard) + " Example: "
+                + (heard.denied() && !heard.meant().isEmpty() ? "--not-seen" : flag) + " " + example);
+    }
+
+    /** What is not certain, and what is allowed. */
+    private static String found(Heard heard) {
+        if (heard.meant().isEmpty()) {
+            return "No sign is known by these words. Allowed: a sign of `heapwright signs`.";
+        }
+        String left = heard.left().isEmpty()
+                ? ""
+                : "Not understood in it: \"" + String.join(" ", heard.left()) + "\". Write each thing by itself. ";
+        String several = heard.meant().size() == 1 ? "That may not be what is meant. " : "That can mean several. ";
+        return (left.isEmpty() ? several : left) + "Allowed: " + String.join(", ", ids(heard)) + ".";
     }
 
     private static List<String> ids(Heard heard) {

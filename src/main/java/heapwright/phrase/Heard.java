@@ -7,18 +7,31 @@ import java.util.List;
  * What a few words about a pile mean.
  *
  * @param said the words
- * @param meant what they can mean, the nearest first: one when it is certain, several when the person has to choose, none
- *     when nothing was understood
+ * @param meant what they can mean, the nearest first; all of it where it is certain, else what the person has to choose
+ *     from; none when nothing was understood
  * @param denied whether the words say that it is not so
- * @param all whether the words mean all of these at once, as "no smell" does; of none, that there is nothing to note
+ * @param certain whether it can be noted without asking back; of none, that there is nothing to note
+ * @param left words that what is meant leaves out and that may tell of something else; never of what is certain
  */
-public record Heard(String said, List<Sign> meant, boolean denied, boolean all) {
+public record Heard(String said, List<Sign> meant, boolean denied, boolean certain, List<String> left) {
     public Heard {
         meant = List.copyOf(meant);
+        left = List.copyOf(left);
+        if (certain && !left.isEmpty()) {
+            throw new IllegalArgumentException("left of \"" + said + "\" and yet certain: " + left);
+        }
     }
 
-    /** Whether the words can be noted without asking back. */
-    public boolean certain() {
-        return all || meant.size() == 1;
+    static Heard certainly(String said, List<Sign> meant, boolean denied) {
+        return new Heard(said, meant, denied, true, List.of());
+    }
+
+    static Heard choice(String said, List<Sign> meant, boolean denied, List<String> left) {
+        return new Heard(said, meant, denied, false, left);
+    }
+
+    /** The same, to be asked about. */
+    Heard doubted() {
+        return choice(said, meant, denied, left);
     }
 }

@@ -23,7 +23,19 @@ public final class KindPhrase {
 
     private static final List<Named> NAMES = List.of(
             named(Kind.OPEN_HEAP, "heap", "pile", "open heap", "free heap"),
-            named(Kind.SLATTED_BIN, "slatted bin", "slats", "slatted", "pallets", "wooden bin", "boards"),
+            named(
+                    Kind.SLATTED_BIN,
+                    "slatted bin",
+                    "slats",
+                    "slatted",
+                    "pallets",
+                    "pallet",
+                    "wooden bin",
+                    "boards",
+                    "bay",
+                    "bays",
+                    "crate",
+                    "box"),
             named(Kind.WIRE_RING, "wire ring", "ring", "wire", "wire bin", "netting"),
             named(Kind.CLOSED_BIN, "closed bin", "plastic bin", "lidded bin"),
             named(Kind.INSULATED_BIN, "insulated bin", "insulated"),

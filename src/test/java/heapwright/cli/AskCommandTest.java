@@ -67,6 +67,36 @@ class AskCommandTest {
         assertFalse(pile.path("built").asText().isEmpty());
     }
 
+    @Test
+    @DisplayName("tells what it can make nothing of in a phrase, and lets it be said in other words")
+    void left() throws IOException {
+        JsonNode pile = saved("soggy gribbles", "1", "slimy", "", "", "", "s");
+        assertEquals("[\"slimy\",\"soggy\"]", sorted(pile.path("log").get(0).path("seen")));
+        assertTrue(err().contains("what to make of “gribbles”"), err());
+        assertTrue(err().contains("Say it in other words"), err());
+        JsonNode none = saved("soggy gribbles", "", "", "", "", "", "s");
+        assertEquals(0, none.path("log").findValues("seen").size(), none.toString());
+    }
+
+    @Test
+    @DisplayName("hears each thing of a line by itself, and asks before it takes somebody to be hurt")
+    void partsAndHarm() throws IOException {
+        JsonNode both = saved("smells of vomit and its dripping wet", "", "", "", "s");
+        assertEquals(
+                "[\"smells-sour\",\"soggy\"]", sorted(both.path("log").get(0).path("seen")));
+        JsonNode harm = saved("my wife feels unwell", "1", "", "", "", "s");
+        assertEquals("[\"someone-dizzy\"]", sorted(harm.path("log").get(0).path("seen")));
+        assertTrue(err().contains("1  Somebody feels dizzy"), err());
+    }
+
+    @Test
+    @DisplayName("words a choice as a no where the phrase says no")
+    void deniedChoice() throws IOException {
+        JsonNode pile = saved("not soggy at the top", "1", "", "", "", "s");
+        assertEquals("[\"soggy\"]", sorted(pile.path("log").get(0).path("notSeen")));
+        assertTrue(err().contains("1  It is not soggy"), err());
+    }
+
     private static String sorted(JsonNode list) {
         return java.util.stream.StreamSupport.stream(list.spliterator(), false)
                 .map(JsonNode::toString)

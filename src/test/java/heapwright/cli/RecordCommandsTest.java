@@ -165,6 +165,28 @@ class RecordCommandsTest {
     }
 
     @Test
+    @DisplayName("notes each thing of a phrase, and refuses with its words what a phrase leaves over")
+    void parts() throws IOException {
+        assertEquals(
+                Program.OK,
+                run(
+                        "note",
+                        file.toString(),
+                        "--on",
+                        "2026-11-01",
+                        "--seen",
+                        "soggy and sour smell but no flies or rats"),
+                err());
+        assertEquals(List.of("soggy", "smells-sour"), read().log().get(1).seen());
+        assertEquals(List.of("flies", "rodents"), read().log().get(1).notSeen());
+        String before = Files.readString(file);
+        assertEquals(Program.BAD_INPUT, run("note", file.toString(), "--seen", "slimy gribbles, soggy"));
+        assertTrue(err().contains("Not understood in it: \"gribbles\""), err());
+        assertTrue(err().contains("Example: --seen slimy"), err());
+        assertEquals(before, Files.readString(file));
+    }
+
+    @Test
     @DisplayName("remember what was taken on, ask whether it helped, and tell no step twice in the same words")
     void memory() throws IOException {
         Files.writeString(

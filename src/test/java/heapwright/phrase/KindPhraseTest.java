@@ -28,6 +28,13 @@ class KindPhraseTest {
         "plastic bin with a lid, CLOSED_BIN",
         "a closed bin fed bit by bit, FED_BIN",
         "slatted bin, SLATTED_BIN",
+        "a wooden bay, SLATTED_BIN",
+        "bay, SLATTED_BIN",
+        "pallet bay, SLATTED_BIN",
+        "three pallets tied together, SLATTED_BIN",
+        "a crate, SLATTED_BIN",
+        "a box, SLATTED_BIN",
+        "worm box, WORM_BIN",
         "a pile in a pit, PIT"
     })
     @DisplayName("is understood")
@@ -36,7 +43,7 @@ class KindPhraseTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"a bin", "box", "y", "1 m", "not a tumbler", "a tumbler beside a pit", "''"})
+    @CsvSource({"a bin", "a lidded box of worms in a pit", "y", "1 m", "not a tumbler", "a tumbler beside a pit", "''"})
     @DisplayName("is not guessed where it could be several or none")
     void notGuessed(String said) {
         assertEquals(Optional.empty(), KindPhrase.kind(said));
