@@ -13,6 +13,7 @@ import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.Plan;
 import heapwright.advice.winter.Story;
 import heapwright.advice.winter.Verdict;
+import heapwright.knowledge.Cause;
 import heapwright.knowledge.Sign;
 import heapwright.process.heat.Outlook;
 import heapwright.process.heat.Range;
@@ -56,8 +57,12 @@ public final class ModelWords {
     /** The answer in a sentence or two. */
     public String answer(WhyAnswer answer) {
         boolean besides = answer.verdict() == Verdict.SOMETHING_WRONG && !answer.colder();
-        boolean colder = answer.verdict() == Verdict.JUST_WINTER && answer.colder();
-        String key = "why.verdict." + answer.verdict().id() + (besides ? ".besides" : colder ? ".colder" : "");
+        boolean winter = answer.verdict() == Verdict.JUST_WINTER;
+        boolean small = winter
+                && answer.cause().filter(Cause.TOO_SMALL_FOR_COLD::equals).isPresent();
+        String key = "why.verdict." + answer.verdict().id()
+                + (small ? ".small" : "")
+                + (besides ? ".besides" : winter && answer.colder() ? ".colder" : "");
         return answer.cause()
                 .map(c -> words.text(key) + " " + words.text("why.rests-on", words.cause(c)) + otherwise(answer))
                 .orElseGet(() ->
