@@ -16,7 +16,8 @@ import java.util.stream.Stream;
 final class SignNames {
 
     /** To share these makes no two things alike. */
-    private static final Set<String> NO_LIKENESS = Set.of(WordForms.SMELL, "not", "never", "stopped", "cannot");
+    private static final Set<String> NO_LIKENESS =
+            Set.of(WordForms.SMELL, "not", "never", "stopped", "cannot", "bad", "good", "near");
 
     private final List<Named> names = new ArrayList<>();
 
@@ -24,6 +25,18 @@ final class SignNames {
     private record Named(SignInfo sign, String plain, boolean own, boolean denies, Set<String> words) {
         Sign id() {
             return sign.id();
+        }
+
+        /** Whether all its words are among those said, and in its order where another order says the opposite. */
+        boolean within(Set<String> said) {
+            return said.containsAll(words)
+                    && (!contrasts()
+                            || said.stream().filter(words::contains).toList().equals(List.copyOf(words)));
+        }
+
+        private boolean contrasts() {
+            return words.stream().filter(SmallWords.PLACE::contains).count() > 1
+                    || words.stream().filter(SmallWords.CONTRARY::contains).count() > 1;
         }
     }
 
@@ -72,6 +85,11 @@ final class SignNames {
         return signs(names.stream().filter(n -> !plain.isEmpty() && n.plain().equals(plain)));
     }
 
+    /** Whether some name has just these words. */
+    boolean worded(Set<String> said) {
+        return names.stream().anyMatch(n -> n.words().equals(said));
+    }
+
     /** The signs near some words; of names that deny, or of names that do not. */
     Near near(Set<String> said, boolean denying) {
         List<Named> those = names.stream()
@@ -80,13 +98,12 @@ final class SignNames {
         Set<String> brief = less(said, SmallWords.DEGREE);
         Set<String> placeless = less(brief, SmallWords.PLACE);
         for (Set<String> words : List.of(said, brief, placeless)) {
-            List<Sign> same = signs(those.stream().filter(n -> n.words().equals(words)));
+            List<Sign> same = signs(those.stream().filter(n -> n.words().equals(words) && n.within(words)));
             if (!same.isEmpty()) {
                 return new Near(same, true, words.size() < brief.size(), true, Set.of());
             }
         }
-        List<Named> within =
-                those.stream().filter(n -> said.containsAll(n.words())).toList();
+        List<Named> within = those.stream().filter(n -> n.within(said)).toList();
         return within.isEmpty() ? begun(those, said, brief) : held(within, said);
     }
 

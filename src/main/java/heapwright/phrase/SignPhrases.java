@@ -4,6 +4,7 @@ import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -122,7 +123,7 @@ public final class SignPhrases {
             return Heard.choice(said, limited(smells), false, List.of());
         }
         SignNames.Near near = names.near(saying.content(), false);
-        boolean past = concernsWarmth(near) && saying.words().stream().anyMatch(PAST::contains);
+        boolean past = concernsWarmth(near) && saying.words().stream().anyMatch(PAST::contains) || isOver(saying, near);
         return (near.sure() || ofSomebody(near)) && !past && !saying.doubted() && !passedOver(saying, near)
                 ? Heard.certainly(said, near.signs(), false)
                 : several(said, saying).orElseGet(() -> asked(said, saying, near, false));
@@ -153,7 +154,7 @@ public final class SignPhrases {
         boolean once = concernsWarmth(same)
                 && saying.words().stream().anyMatch(ONCE::contains)
                 && saying.words().stream().noneMatch(EVER::contains);
-        if (same.sure() && !once && !saying.doubted()) {
+        if (same.sure() && !once && !saying.doubted() && !tells(saying, SmallWords.SPAN)) {
             return Heard.certainly(said, same.signs(), false);
         }
         Optional<Heard> several = several(said, saying);
@@ -164,7 +165,11 @@ public final class SignPhrases {
             return Heard.certainly(said, List.of(), true);
         }
         SignNames.Near opposite = names.near(saying.content(), false);
-        if (opposite.sure() && !opposite.placed() && saying.plainlyDenied() && !saying.doubted()) {
+        if (opposite.sure()
+                && !opposite.placed()
+                && saying.plainlyDenied()
+                && !saying.doubted()
+                && !isOver(saying, opposite)) {
             return Heard.certainly(said, opposite.signs(), true);
         }
         List<Sign> harm = Harm.in(saying);
@@ -205,11 +210,27 @@ public final class SignPhrases {
             choices.addAll(smells);
             left.remove(WordForms.SMELL);
         }
-        choices.addAll(near.signs());
+        // where nobody seems to be hurt, that somebody is comes last
+        near.signs().stream()
+                .sorted(Comparator.comparing(s -> senses.get(s) == SignInfo.Sense.INCIDENT))
+                .forEach(choices::add);
         if (!harm.isEmpty()) {
             left.retainAll(Harm.beside(saying));
         }
         return Heard.choice(said, limited(choices), denied, choices.isEmpty() ? List.of() : saying.asSaid(left));
+    }
+
+    /** Whether it tells of a time that is over, and not of what went in or befell somebody then. */
+    private boolean isOver(Saying saying, SignNames.Near near) {
+        return tells(saying, SmallWords.OVER)
+                && near.signs().stream()
+                        .map(senses::get)
+                        .noneMatch(s -> s == SignInfo.Sense.INPUTS || s == SignInfo.Sense.INCIDENT);
+    }
+
+    /** Whether it tells of a time in words that are no part of a name. */
+    private boolean tells(Saying saying, Set<String> time) {
+        return saying.content().stream().anyMatch(time::contains) && !names.worded(saying.telling());
     }
 
     private boolean concernsWarmth(SignNames.Near near) {

@@ -12,24 +12,33 @@ final class SmallWords {
     static final Set<String> SAY_NOTHING = Set.of(
             "a", "an", "the", "it", "its", "is", "are", "was", "were", "be", "being", "has", "have", "had", "been",
             "of", "in", "on", "at", "to", "into", "onto", "from", "for", "by", "and", "or", "there", "theres", "some",
-            "pile", "heap", "like", "as", "does", "do", "did", "any", "looks", "look", "looking", "seems", "seem", "s",
-            "that", "thats", "this", "these", "them", "they", "theyre", "i", "im", "ive", "id", "we", "weve", "you",
-            "my", "our", "me", "now", "with", "up", "down", "out", "off", "away", "longer", "anymore", "more", "also",
-            "but", "then", "so", "will", "would", "can", "see", "seen", "which", "who", "own");
+            "pile", "heap", "heaps", "like", "as", "does", "do", "did", "any", "looks", "look", "looking", "seems",
+            "seem", "s", "that", "thats", "this", "these", "them", "they", "theyre", "i", "im", "ive", "id", "we",
+            "weve", "you", "my", "our", "me", "now", "with", "up", "down", "out", "off", "away", "longer", "anymore",
+            "more", "also", "but", "then", "so", "will", "would", "can", "see", "seen", "which", "who", "own");
 
     /** Say where: what is so in one place may be left at that, but not what is not so there. */
     static final Set<String> PLACE = stems(
             "middle inside centre core bottom top side underneath beneath below under outside edge corner surface base over"
                     + " around round through everywhere place patch part half where here lid lift bay");
 
+    /** Of two of these, or of two places, it matters which is said first: "wet outside, dry inside". */
+    static final Set<String> CONTRARY = stems("wet damp dry hot warm heat cold cool");
+
     /** Say when and how much, or are mere filling. */
     static final Set<String> DEGREE = stems(
             "bit very quite rather too really real pretty extremely completely totally absolutely properly all whole just"
                     + " lots full many much plenty terribly awful awfully horribly horrid strongly strong since last week"
-                    + " month day today yesterday ago after when while again always lately recently recent already still one"
+                    + " month day today yesterday ago fortnight after when while again always lately recently recent already still one"
                     + " two three four six ten couple morning night bin compost contents stuff mess thing material go get"
                     + " feel come start other else please little something anything left either find"
-                    + " found notice noticed sign trace evidence");
+                    + " found notice noticed sign trace evidence put add throw threw thrown use");
+
+    /** Tell of a time that is over: "soggy last week". */
+    static final Set<String> OVER = stems("last yesterday ago");
+
+    /** Tell of how long: "not turned for months" is no "never turned". */
+    static final Set<String> SPAN = stems("last yesterday ago since week fortnight month day");
 
     /** Say that it is not so. */
     static final Set<String> DENY = Set.of(

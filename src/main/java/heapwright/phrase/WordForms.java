@@ -127,11 +127,11 @@ final class WordForms {
                 : word.substring(0, word.length() - 1);
     }
 
-    /** "Dripp" of dripping is drip; "smell" and "grass" stay. */
+    /** "Dripp" of dripping is drip; smell, grass, whiff and egg stay. */
     private static String undoubled(String stem) {
         int last = stem.length() - 1;
         boolean doubled =
-                last > 1 && stem.charAt(last) == stem.charAt(last - 1) && "lse".indexOf(stem.charAt(last)) < 0;
+                last > 2 && stem.charAt(last) == stem.charAt(last - 1) && "lsefz".indexOf(stem.charAt(last)) < 0;
         return doubled ? stem.substring(0, last) : stem;
     }
 
