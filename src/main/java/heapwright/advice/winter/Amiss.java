@@ -2,6 +2,7 @@ package heapwright.advice.winter;
 
 import heapwright.process.heat.Bounds;
 import heapwright.process.heat.Event;
+import heapwright.process.heat.Factors;
 import heapwright.process.heat.StateMark;
 import java.util.Collection;
 import java.util.Comparator;
@@ -20,7 +21,7 @@ final class Amiss {
     private static final double SOAKED = 0.66;
 
     private static final double DRY = 0.42;
-    private static final double SOUR = 0.47;
+    private static final double SOUR = Factors.acidIndex(6);
     /** No bound of moisture. */
     private static final double WETTEST = 0.95;
 

@@ -10,6 +10,7 @@ import heapwright.pile.Pile;
 import heapwright.process.heat.CoreReading;
 import heapwright.process.heat.Envelope;
 import heapwright.process.heat.Event;
+import heapwright.process.heat.Factors;
 import heapwright.process.heat.Layer;
 import heapwright.process.heat.PileState;
 import heapwright.process.heat.StateMark;
@@ -46,9 +47,6 @@ final class Happenings {
     private static final double HOT_C = 40;
     /** Acid index of a pile that smells sour, at least: pH about 5.7. */
     private static final double SOUR = 0.55;
-
-    private static final double NEUTRAL_PH = 7.4;
-    private static final double PH_SPAN = 3;
 
     private final Pile pile;
     private final Materials materials;
@@ -179,7 +177,7 @@ final class Happenings {
         for (Entry entry : entries) {
             int day = day(entry.date());
             entry.measured().moisturePct().ifPresent(m -> from(day, m / 100, water));
-            entry.measured().ph().ifPresent(p -> from(day, (NEUTRAL_PH - p) / PH_SPAN, acid));
+            entry.measured().ph().ifPresent(p -> from(day, Factors.acidIndex(p), acid));
         }
         if (acid.isEmpty() && seen.contains(Sign.SMELLS_SOUR)) {
             double sour = Math.max(SOUR, start.matter().acidIndex());

@@ -4,6 +4,7 @@ import heapwright.process.heat.Course;
 import heapwright.process.heat.Day;
 import heapwright.process.heat.Envelope;
 import heapwright.process.heat.Event;
+import heapwright.process.heat.Factors;
 import heapwright.process.heat.Matter;
 import heapwright.process.heat.Setup;
 import heapwright.process.heat.StateMark;
@@ -34,7 +35,7 @@ final class PutRight {
     private static final double GOOD_ACID = 0.1;
     static final double SOUR_PH = 6.5;
     /** The acid index of that pH (docs/method/heat.md, section 4). */
-    static final double SOUR = 0.3;
+    static final double SOUR = Factors.acidIndex(SOUR_PH);
 
     private static final double FRESH_QUICK = 0.25;
     private static final double FRESH_SLOW = 0.40;

@@ -31,6 +31,10 @@ public final class Factors {
     private static final double MOISTURE_STEEP = 17.684;
 
     private static final double MOISTURE_SET = 7.0622;
+    /** pH without acid, and by how much all of the acid index lowers it (judgement). */
+    private static final double NEUTRAL_PH = 7.4;
+
+    private static final double PH_SPAN = 3;
 
     private Factors() {}
 
@@ -147,9 +151,14 @@ public final class Factors {
         return 1 / (Math.pow(10, pka - ph) + 1);
     }
 
-    /** pH from the acid index and the ammonium share of dry matter (judgement: 7.4 neutral, 4.4 fully sour). */
+    /** pH from the acid index and the ammonium share of dry matter (7.4 neutral, 4.4 fully sour). */
     public static double ph(double acidIndex, double ammoniumShare) {
-        return 7.4 - 3.0 * acidIndex + 1.3 * Math.min(1, ammoniumShare / 0.006);
+        return NEUTRAL_PH - PH_SPAN * acidIndex + 1.3 * Math.min(1, ammoniumShare / 0.006);
+    }
+
+    /** Acid index of a pH without ammonium; below 0 above pH 7.4, over 1 below 4.4. */
+    public static double acidIndex(double ph) {
+        return (NEUTRAL_PH - ph) / PH_SPAN;
     }
 
     /**

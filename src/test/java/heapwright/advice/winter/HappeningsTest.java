@@ -22,6 +22,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Built on 10 October, looked at 42 days later. */
 @DisplayName("To the model a record")
@@ -204,6 +206,18 @@ class HappeningsTest {
                 of("").marks(List.of(), Set.of(Sign.SMELLS_SOUR, Sign.HEATED_THEN_COOLED)),
                 "what is sour now was not yet sour while it was warm");
         assertEquals(List.of(), of("").marks(List.of(), Set.of()));
+    }
+
+    /** The page says pH 6 or less, and under 6.5 (docs/method/winter.md): a figure of the file that is just so counts so. */
+    @ParameterizedTest
+    @CsvSource({"5.9, ACID, true", "6.0, ACID, true", "6.1, UNKNOWN, true", "6.4, UNKNOWN, true", "6.5, UNKNOWN, false"
+    })
+    @DisplayName("of acid counts as sour up to a measured pH of 6, and is named under 6.5")
+    void measuredSour(double ph, Factor by, boolean named) {
+        List<StateMark> marks = of("{'date': '2026-10-30', 'measured': {'ph': {'value': " + ph + ", 'unit': 'pH'}}}")
+                .marks(List.of(), Set.of());
+        assertEquals(by, Amiss.by(marks));
+        assertEquals(named, Amiss.seen(marks).contains(Factor.ACID));
     }
 
     @Test

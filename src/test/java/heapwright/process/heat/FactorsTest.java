@@ -42,6 +42,14 @@ class FactorsTest {
         assertEquals(percent, 100 * Factors.freeAmmonia(ph, celsius), 0.02 * percent + 0.05);
     }
 
+    /** pH is 7.4 less three times the acid index (docs/method/heat.md, section 4). */
+    @ParameterizedTest
+    @CsvSource({"0,7.4", "0.3,6.5", "0.5,5.9", "1,4.4"})
+    void acidIndexIsOfThePh(double index, double ph) {
+        assertEquals(ph, Factors.ph(index, 0), 1e-12);
+        assertEquals(index, Factors.acidIndex(ph), 1e-12);
+    }
+
     @Test
     void airFilledShareOfTheWorkedExample() {
         // 600 kg/m3, 40 % dry matter, 85 % of it organic: 0.498 (RICH04).
