@@ -92,8 +92,7 @@ public record HeatLedger(
         pile.materials().forEach(m -> like.put(m.id(), m.like()));
         return RawStuff.lastIn(
                         pile,
-                        id -> survivor.materials().contains(id)
-                                || survivor.materials().contains(like.getOrDefault(id, id)),
+                        id -> survivor.materials().contains(like.getOrDefault(id, id)),
                         survivor.signs().stream().map(Sign::id).collect(Collectors.toSet()))
                 .map(all::since)
                 .orElse(all);

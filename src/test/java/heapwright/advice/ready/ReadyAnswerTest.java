@@ -1,5 +1,16 @@
 package heapwright.advice.ready;
 
+import static heapwright.advice.ready.RipePiles.LEAVES;
+import static heapwright.advice.ready.RipePiles.RIPE;
+import static heapwright.advice.ready.RipePiles.added;
+import static heapwright.advice.ready.RipePiles.answer;
+import static heapwright.advice.ready.RipePiles.built;
+import static heapwright.advice.ready.RipePiles.heap;
+import static heapwright.advice.ready.RipePiles.notSeen;
+import static heapwright.advice.ready.RipePiles.on;
+import static heapwright.advice.ready.RipePiles.reasons;
+import static heapwright.advice.ready.RipePiles.seen;
+import static heapwright.advice.ready.RipePiles.test;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -20,48 +31,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** A heap of leaves built on 20 August 2026 and asked about on 2 May 2027, 255 days old, with one more line of its record. */
 @DisplayName("The answer whether compost is ready")
 class ReadyAnswerTest {
-
-    private static final String LEAVES = "{'material': 'leaves-mixed', 'amount': 30, 'unit': 'bucket'}";
-    private static final String RIPE = "{'date': '2027-05-02', 'seen': ['dark-crumbly', 'smells-earthy']}";
-
-    private static ReadyAnswer answer(String head, String recipe, String... entries) {
-        return Ready.of(
-                TestPile.ADVISOR.diagnose(TestPile.of("'asOf': '2027-05-02'" + head + ", 'recipe': [" + recipe
-                        + "], 'log': [" + String.join(",", entries) + "]")),
-                TestPile.KNOWLEDGE);
-    }
-
-    private static ReadyAnswer heap(String... entries) {
-        return answer(", 'built': '2026-08-20'", LEAVES, entries);
-    }
-
-    private static ReadyAnswer built(String day, String... entries) {
-        return answer(", 'built': '" + day + "'", LEAVES, entries);
-    }
-
-    private static String on(String day, String list, String... ids) {
-        return "{'date': '" + day + "', '" + list + "': ['" + String.join("','", ids) + "']}";
-    }
-
-    private static String seen(String... ids) {
-        return on("2027-05-02", "seen", ids);
-    }
-
-    private static String notSeen(String... ids) {
-        return on("2027-05-02", "notSeen", ids);
-    }
-
-    private static String added(String day, String material) {
-        return "{'date': '" + day + "', 'added': [{'material': '" + material + "', 'amount': 1, 'unit': 'bucket'}]}";
-    }
-
-    private static String test(String day, String test, String result) {
-        return "{'date': '" + day + "', 'tested': [{'test': '" + test + "', 'result': '" + result + "'}]}";
-    }
-
-    private static List<RipeReason> reasons(ReadyAnswer answer) {
-        return answer.reasons().stream().map(RipeReasonInfo::id).toList();
-    }
 
     @ParameterizedTest
     @CsvSource({

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import heapwright.advice.TestPile;
 import heapwright.pile.Pile;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
 import org.junit.jupiter.api.DisplayName;
@@ -62,6 +63,54 @@ class RawStuffTest {
                 "'materials': [{'id': 'goat-muck', 'like': 'manure-goat', 'name': 'Goat muck'}],",
                 added("2026-04-10", "goat-muck"));
         assertEquals(Optional.of(LocalDate.of(2026, 4, 10)), RawStuff.lastIn(own, TestPile.KNOWLEDGE));
+    }
+
+    @Test
+    @DisplayName("for each germ and seed from the day on which what carries it went in, by its own name too")
+    void eachByItself() {
+        String own = "'materials': [{'id': 'goat-muck', 'like': 'manure-goat', 'name': 'Goat muck'}],";
+        HeatLedger late = HeatLedger.of(pile(own, added("2026-04-10", "goat-muck")), TestPile.KNOWLEDGE);
+        assertEquals(Fate.Verdict.NOT_REACHED, fate(late, "manure-germs"));
+        assertEquals(Fate.Verdict.REACHED_IN_CORE, fate(late, "potato-cyst-nematode"), "nothing brought it since");
+        HeatLedger weeds = ledger(added("2026-04-10", "roots-couch"));
+        assertEquals(Fate.Verdict.REACHED_IN_CORE, fate(weeds, "manure-germs"), "roots bring no germs");
+        HeatLedger knotweed = ledger(added("2026-04-10", "knotweed"));
+        assertEquals(Fate.Verdict.NOT_REACHED, fate(knotweed, "knotweed"));
+        assertEquals(Fate.Verdict.REACHED_IN_CORE, fate(ledger(""), "knotweed"));
+    }
+
+    @Test
+    @DisplayName("whatever is noted for a day after that of asking")
+    void notYet() {
+        Pile all = pile(
+                "",
+                added("2026-05-20", "manure-cattle")
+                        + ",{'date': '2026-05-20', 'seen': ['meat-or-dairy', 'pet-waste']}");
+        Pile before = all.with(all.name(), LocalDate.of(2026, 5, 19), all.recipe(), all.log());
+        HeatLedger ledger = HeatLedger.of(before, TestPile.KNOWLEDGE);
+        assertTrue(ledger.hotEnoughInCore());
+        assertEquals(Optional.empty(), ledger.countsFrom());
+        assertEquals(List.of(), ledger.inThisPile());
+        Pile on = all.with(all.name(), LocalDate.of(2026, 5, 20), all.recipe(), all.log());
+        HeatLedger today = HeatLedger.of(on, TestPile.KNOWLEDGE);
+        assertFalse(today.hotEnoughInCore());
+        assertEquals(
+                List.of("manure-germs", "salmonella", "pet-parasites"),
+                today.inThisPile().stream().map(f -> f.survivor().id()).toList());
+    }
+
+    @Test
+    @DisplayName("in the record from that day on, its day too")
+    void record() {
+        assertTrue(HeatRecord.sinceRawStuff(pile("", added("2026-04-10", "manure-cattle")), TestPile.KNOWLEDGE)
+                .cores()
+                .isEmpty());
+        HeatRecord whole = HeatRecord.sinceRawStuff(pile("", ""), TestPile.KNOWLEDGE);
+        assertEquals(15, whole.cores().size());
+        HeatRecord part = HeatRecord.sinceRawStuff(pile("", added("2026-03-07", "manure-cattle")), TestPile.KNOWLEDGE);
+        assertEquals(LocalDate.of(2026, 3, 7), part.cores().firstKey());
+        assertEquals(3, part.turns().size(), "two of the five were before");
+        assertEquals(4, part.disturbed().size(), "and that day itself");
     }
 
     private static String added(String day, String material) {
