@@ -52,17 +52,11 @@ final class Programme {
         return kilograms(optimize(work, constraints).orElse(point));
     }
 
-    /** The point with the least shortfall; nothing added, which is always allowed, where the solver finds none. */
+    /** The point with the least shortfall; nothing added where the solver finds none. */
     private double[] nearest() {
         double[] price = new double[offers.size() + rows.size()];
         Arrays.fill(price, offers.size(), price.length, 1);
-        return optimize(price, constraints()).orElseGet(() -> {
-            double[] nothing = new double[price.length];
-            for (int k = 0; k < rows.size(); k++) {
-                nothing[offers.size() + k] = Math.max(0, -rows.get(k).atStart());
-            }
-            return nothing;
-        });
+        return optimize(price, constraints()).orElse(new double[price.length]);
     }
 
     private double[] shortfalls(double[] point) {

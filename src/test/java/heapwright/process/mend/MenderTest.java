@@ -225,6 +225,29 @@ class MenderTest {
         assertTrue(plan.after().densityKgM3() <= 600 + 1e-3);
     }
 
+    /** A point of moisture weighs as much as ten kg per cubic metre: by the kilogram, 50/900 of a cubic metre against 1/10. */
+    @Test
+    void waterThatPacksADensePileIsLeftOutAndTakenWhereItPacksLess() {
+        Goals loose = new Goals(50, 60, 0, PLENTY, 300);
+        Mender mender = new Mender(TestLimits.LIMITS, loose);
+        Heap dense = new Heap(90, 36, 20, 0.8, 0.1);
+        assertEquals(0, kg(mender.mend(dense, List.of(Offer.water())), Offer.WATER));
+        Heap light = new Heap(40, 16, 9, 0.4, 0.1);
+        assertEquals(8, kg(mender.mend(light, List.of(Offer.water())), Offer.WATER), 1e-4, "24 of 48 kg are water");
+    }
+
+    @Test
+    void theLessWorkIsFoundAlsoWhereAnotherGoalStaysOutOfReach() {
+        Heap dryAndRich = new Heap(300, 90, 60, 6, 1);
+        Offer far = new Offer("far", new Composition(100, 0, 0), PLENTY, 1000, PLENTY, 3, false, 0);
+        for (List<Offer> order : List.of(List.of(far, Offer.water()), List.of(Offer.water(), far))) {
+            Plan plan = MENDER.mend(dryAndRich, order);
+            assertEquals(Set.of(Miss.TOO_MUCH_NITROGEN), plan.misses());
+            assertEquals(0, kg(plan, "far"), "the tap is nearer");
+            assertEquals(120, kg(plan, Offer.WATER), 1e-3, "210 of 420 kg are water");
+        }
+    }
+
     @Test
     void noPileIsAnError() {
         assertThrows(IllegalArgumentException.class, () -> MENDER.mend(new Heap(0, 0, 0, 0, 0), List.of()));
