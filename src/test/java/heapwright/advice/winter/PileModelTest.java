@@ -13,6 +13,7 @@ import heapwright.process.heat.Matter;
 import heapwright.process.heat.PileState;
 import heapwright.process.heat.Weather;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,6 +28,71 @@ class PileModelTest {
         Pile pile = WinterPiles.pile(WinterPiles.COLD_YEAR, WinterPiles.bin("none", "none"), "", "");
         assertTrue(PileModel.of(pile, WinterPiles.materials(pile), List.of(), List.of())
                 .isEmpty());
+    }
+
+    private static Optional<Unmodelled> lacking(String fields) {
+        Pile pile = TestPile.of("'asOf': '2026-11-05', " + fields);
+        Optional<Unmodelled> why = PileModel.lacking(pile, WinterPiles.materials(pile));
+        assertEquals(
+                why.isEmpty(),
+                PileModel.of(pile, WinterPiles.materials(pile), List.of(), List.of())
+                        .isPresent());
+        return why;
+    }
+
+    private static String leaves(double kg) {
+        return "'built': '2026-10-10', 'recipe': [{'material': 'leaves-mixed', 'amount': " + kg + ", 'unit': 'kg'}]";
+    }
+
+    /** 900 days before 5 November 2026 is 19 May 2024; the largest home heap is 50 t, or 100 m³ where no recipe tells. */
+    @Test
+    @DisplayName("is none where it is too old, too large, cold by kind, next to nothing or not told")
+    void lacking() {
+        assertEquals(Optional.empty(), lacking(leaves(200)));
+        assertEquals(Optional.of(Unmodelled.NO_RECIPE), lacking("'built': '2026-10-10'"));
+        assertEquals(Optional.of(Unmodelled.TOO_LITTLE), lacking(leaves(0.01)));
+        assertEquals(Optional.empty(), lacking(leaves(0.02)));
+        assertEquals(Optional.of(Unmodelled.COLD_KIND), lacking(leaves(50) + ", 'container': {'kind': 'worm-bin'}"));
+        assertEquals(Optional.empty(), lacking(leaves(200).replace("2026-10-10", "2024-05-19")));
+        assertEquals(Optional.of(Unmodelled.TOO_OLD), lacking(leaves(200).replace("2026-10-10", "2024-05-18")));
+        assertEquals(Optional.empty(), lacking(leaves(50_000)));
+        assertEquals(Optional.of(Unmodelled.TOO_LARGE), lacking(leaves(50_001)));
+        String fed =
+                ", 'log': [{'date': '2026-10-20', 'added': [{'material': 'leaves-mixed', 'amount': 2, 'unit': 'kg'}]}]";
+        assertEquals(Optional.of(Unmodelled.TOO_LARGE), lacking(leaves(49_999) + fed), "with what was fed later");
+    }
+
+    private static Optional<PileModel> typical(String fields) {
+        Pile pile = TestPile.of("'built': '2026-10-10', 'asOf': '2026-11-05', 'container': {" + fields + "}");
+        return PileModel.typical(pile, WinterPiles.materials(pile));
+    }
+
+    @Test
+    @DisplayName("of unknown stuff is a usual mix in the size told, else in that of its kind")
+    void typical() {
+        PileModel told = typical("'kind': 'open-heap', 'volume': {'value': 2, 'unit': 'm3'}")
+                .orElseThrow();
+        assertTrue(told.typical());
+        assertEquals(2, told.start().matter().volumeM3(), 1e-9);
+        assertEquals(0.56, told.start().matter().moisture(), 1e-9);
+        assertTrue(
+                typical("'kind': 'slatted-bin'").orElseThrow().start().matter().volumeM3() > 0.1);
+        assertEquals(Optional.empty(), typical("'kind': 'worm-bin'"));
+        assertEquals(Optional.empty(), typical("'kind': 'open-heap', 'volume': {'value': 101, 'unit': 'm3'}"));
+        assertTrue(typical("'kind': 'open-heap', 'volume': {'value': 100, 'unit': 'm3'}")
+                .isPresent());
+    }
+
+    @Test
+    @DisplayName("begins on the day on which the first of its stuff went in, with that alone")
+    void begun() {
+        String day = "{'material': 'leaves-mixed', 'amount': 80, 'unit': 'kg', 'date': '2026-10-";
+        Pile pile = WinterPiles.pile(WinterPiles.COLD_YEAR, "'kind': 'open-heap'", day + "20'}," + day + "25'}", "");
+        PileModel model = WinterPiles.model(pile);
+        assertEquals(16, model.age());
+        assertEquals(80, model.start().matter().dryKg() + model.start().matter().waterKg(), 1e-9);
+        assertEquals(1, model.events().size());
+        assertEquals(5, model.events().get(0).day());
     }
 
     @Test
