@@ -6,11 +6,15 @@ import heapwright.phrase.SignPhrases;
 import heapwright.report.Words;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
 /** Asks what was noticed, in the person's own words, and asks again about what could mean several things or nothing. */
 final class Noticed {
+
+    private static final Set<String> NONE = Set.of("", "?", "n", "no", "none");
+    private static final Set<String> YES = Set.of("y", "yes");
 
     private final Dialogue dialogue;
     private final Words words;
@@ -51,7 +55,7 @@ final class Noticed {
         return heard.denied() ? words.knowledge().signs().get(sign).deny() : words.says(sign);
     }
 
-    /** Lets the person say which of several signs is meant; none is taken without a word. */
+    /** Lets the person say which of several signs is meant, or whether the one is; none is taken without a word. */
     private List<Sign> chosen(Heard heard) {
         dialogue.say(words.text(heard.meant().size() == 1 ? "ask.one" : "ask.several", heard.said()));
         if (!heard.left().isEmpty()) {
@@ -60,10 +64,17 @@ final class Noticed {
         for (int i = 0; i < heard.meant().size(); i++) {
             dialogue.say("  " + (i + 1) + "  " + told(heard, heard.meant().get(i)));
         }
+        boolean one = heard.meant().size() == 1;
         while (true) {
-            String answer = dialogue.prompt(words.text("ask.which")).orElse("").strip();
-            if (answer.isEmpty() || answer.equals("?")) {
+            String answer = dialogue.prompt(words.text(one ? "ask.which-one" : "ask.which"))
+                    .orElse("")
+                    .strip()
+                    .toLowerCase(Locale.ROOT);
+            if (NONE.contains(answer)) {
                 return List.of();
+            }
+            if (one && YES.contains(answer)) {
+                return heard.meant();
             }
             List<Integer> numbers = Arrays.stream(answer.split("[,;\\s]+"))
                     .map(n -> n.matches("[0-9]{1,3}") ? Integer.parseInt(n) : 0)

@@ -47,6 +47,21 @@ class AskCommandTest {
     }
 
     @Test
+    @DisplayName("takes a yes, a no or the number where it asks whether one thing is meant")
+    void one() throws IOException {
+        for (String yes : new String[] {"y", "YES", "1"}) {
+            JsonNode pile = saved("stopped heating after two weeks", yes, "", "", "", "", "s");
+            assertTrue(err().contains("do you mean this?"), err());
+            assertEquals(
+                    "[\"heated-then-cooled\"]", sorted(pile.path("log").get(0).path("seen")), yes);
+        }
+        for (String no : new String[] {"n", "no", ""}) {
+            JsonNode pile = saved("stopped heating after two weeks", no, "", "", "", "", "s");
+            assertEquals(0, pile.path("log").findValues("seen").size(), no + " " + pile);
+        }
+    }
+
+    @Test
     @DisplayName("lets the person choose where the words mean several things, and takes none without a word")
     void several() throws IOException {
         JsonNode none = saved("cold", "", "", "", "", "s");
