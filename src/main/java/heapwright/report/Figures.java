@@ -1,5 +1,8 @@
 package heapwright.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+
 /**
  * Writes quantities for people: rounded to what a bucket and a spoon can measure, with unit, metric or US. Factors are
  * the exact definitions of the international yard and pound and the US gallon.
@@ -16,6 +19,9 @@ public final class Figures {
     private static final double KG_M3_PER_LB_YD3 = KG_PER_LB / (L_PER_CUBIC_YARD / L_PER_CUBIC_METRE);
     private static final double SQUARE_METRE_PER_SQUARE_FOOT = 0.09290304;
     private static final double GRAMS = 1000;
+
+    /** As many digits as a document keeps. */
+    private static final MathContext SETTLED = new MathContext(9);
 
     /** Less than a hundredth of any unit in which something is told is nothing that a person can measure. */
     private static final double LEAST = 0.01;
@@ -121,7 +127,7 @@ public final class Figures {
 
     /** A number with a fixed count of decimals. */
     public String number(double value, int decimals) {
-        String told = String.format(catalogue.locale(), "%." + decimals + "f", value + 0.0);
+        String told = String.format(catalogue.locale(), "%." + decimals + "f", settled(value) + 0.0);
         return told.matches("-0(\\.0*)?") ? told.substring(1) : told;
     }
 
@@ -143,8 +149,13 @@ public final class Figures {
         }
         int magnitude = (int) Math.floor(Math.log10(Math.abs(value)));
         double step = Math.pow(10, magnitude - 1.0);
-        double rounded = Math.round(value / step) * step;
+        double rounded = Math.round(settled(value / step)) * step;
         return number(rounded, Math.max(0, 1 - (int) Math.floor(Math.log10(Math.abs(rounded)))));
+    }
+
+    /** Without the last digits, which hang on the order in which a sum was added up: at a half they would turn it. */
+    private static double settled(double value) {
+        return Double.isFinite(value) ? new BigDecimal(value).round(SETTLED).doubleValue() : value;
     }
 
     /** Two amounts as a span, the unit once where it is the same. */
