@@ -26,7 +26,7 @@ import java.util.stream.Stream;
  * How hot the core of a pile was for how long by its record, beside the published rules and trials. Nobody measured the
  * edges, so nothing here says that a pile is clean.
  *
- * @param record the readings and turns, since something that carries germs last went in
+ * @param record the readings and turns, since something that is safe only after heat last went in
  * @param countsFrom that day, where it left out earlier readings; heat of before did nothing for what went in then
  * @param levels the days at each temperature, the lowest first
  * @param between the days at each temperature from one turn to the next

@@ -56,7 +56,7 @@ public record HeatRecord(
         return of(pile.log(), pile.asOf());
     }
 
-    /** The record of a pile since the last day on which something went in that carries germs. */
+    /** The record of a pile since the last day on which something went in that is safe only after heat. */
     public static HeatRecord sinceRawStuff(Pile pile, Knowledge knowledge) {
         HeatRecord all = of(pile);
         return RawStuff.lastIn(pile, knowledge).map(all::since).orElse(all);

@@ -1,6 +1,7 @@
 package heapwright.process.sanitation;
 
 import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.Material;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo;
 import heapwright.knowledge.Trait;
@@ -17,7 +18,10 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What carries germs until heat is shown, and when the last of it went in: heat of before did nothing for it. */
+/**
+ * What is safe only after heat, and when the last of it went in: heat of before did nothing for it. That is what carries
+ * germs, and the seed, running roots and sick plants that may go in only where it gets hot.
+ */
 public final class RawStuff {
 
     /** What counts as raw manure until heat is shown. */
@@ -39,10 +43,11 @@ public final class RawStuff {
     /** The last day on which any of it went in by the recipe, the log or a yes; empty where none did. */
     public static Optional<LocalDate> lastIn(Pile pile, Knowledge knowledge) {
         Materials materials = Materials.of(knowledge.materials(), pile.materials());
-        return CARRIES_GERMS.stream()
+        Stream<LocalDate> germs = CARRIES_GERMS.stream()
                 .flatMap(trait ->
                         lastIn(pile, id -> materials.get(id).traits().contains(trait), saying(trait, knowledge))
-                                .stream())
+                                .stream());
+        return Stream.concat(germs, lastIn(pile, id -> onlyHot(materials.get(id)), Set.of()).stream())
                 .max(Comparator.naturalOrder());
     }
 
@@ -62,6 +67,10 @@ public final class RawStuff {
                 .map(Entry::date)
                 .filter(day -> !day.isAfter(pile.asOf()))
                 .max(Comparator.naturalOrder()));
+    }
+
+    private static boolean onlyHot(Material material) {
+        return material.keepOut().filter(k -> k.bar() == Material.Bar.ONLY_HOT).isPresent();
     }
 
     private static Set<String> saying(Trait trait, Knowledge knowledge) {

@@ -30,6 +30,14 @@ class RawStuffTest {
     }
 
     @Test
+    @DisplayName("only from the day on which weeds in seed went in, which no heat of before has killed")
+    void weeds() {
+        HeatLedger ledger = ledger(added("2026-04-10", "weeds-in-seed"));
+        assertFalse(ledger.hotEnoughInCore());
+        assertEquals(Fate.Verdict.NOT_REACHED, fate(ledger, "annual-weed-seed"));
+    }
+
+    @Test
     @DisplayName("as it did before, where only leaves went on since")
     void leaves() {
         HeatLedger ledger = ledger(added("2026-04-10", "leaves-mixed"));
