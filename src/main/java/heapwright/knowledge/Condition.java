@@ -85,6 +85,7 @@ public enum Condition implements Id {
     DRY_AFTER_HEAT(true),
     // warmth
     WARM_CORE_IN_COLD_SEASON(true),
+    AT_WORK_BY_THE_THERMOMETER(true),
     WARM_AFTER_HEAT(true),
     COLD_CORE_IN_COLD_SEASON(true),
     HOT_AND_AIRLESS(true),

@@ -42,6 +42,7 @@ public enum Limit implements Id {
     CORE_FIRE_WATCH,
     CORE_FIRE_ACT,
     EXCESS_COLD,
+    EXCESS_WORKING,
     CORE_FALL,
     FREEZING,
     TURNING_FROST,

@@ -94,7 +94,7 @@ public final class WhyReport {
             page.blank();
         }
         if (advice.findings().isEmpty()) {
-            page.paragraph(0, 0, words.text("headline.unclear"));
+            page.paragraph(0, 0, words.text("why.no-findings"));
         }
     }
 }

@@ -234,7 +234,7 @@ public final class Words {
     private String limit(Limit limit, double value, String unit) {
         return switch (unit) {
             case "°C" ->
-                limit == Limit.EXCESS_COLD || limit == Limit.CORE_FALL
+                limit == Limit.EXCESS_COLD || limit == Limit.EXCESS_WORKING || limit == Limit.CORE_FALL
                         ? figures.temperatureDifference(value)
                         : figures.temperature(value);
             case "kg/m3" -> figures.density(value);

@@ -76,7 +76,7 @@ public final class Edges {
                     5,
                     0,
                     List.of(Limit.CORE_ACTIVE, Limit.CORE_SANITISING, Limit.CORE_OVERHEATED)),
-            new Soft(Reading.CORE_EXCESS, 5, 0, List.of(Limit.EXCESS_COLD)),
+            new Soft(Reading.CORE_EXCESS, 5, 0, List.of(Limit.EXCESS_COLD, Limit.EXCESS_WORKING)),
             new Soft(
                     Reading.OUTDOOR_TEMPERATURE,
                     2,

@@ -20,7 +20,8 @@ import java.util.List;
 record Leaning(double working, double finished, double somethingWrong, double justWinter) {
 
     static final double WARM_C = 40;
-    private static final double WARM_EXCESS_K = 15;
+    /** The limit excess-working of the tables. */
+    static final double WARM_EXCESS_K = 15;
     /** A band is no wall: this much below it counts, K (judgement). */
     private static final double CLEARLY_K = 3;
 

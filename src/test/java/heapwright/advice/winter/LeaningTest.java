@@ -3,7 +3,9 @@ package heapwright.advice.winter;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.advice.TestPile;
 import heapwright.advice.fact.ModelSays;
+import heapwright.knowledge.Limit;
 import heapwright.knowledge.ModelFinding;
 import heapwright.process.climate.LocalYear;
 import heapwright.process.heat.Bands;
@@ -52,6 +54,12 @@ class LeaningTest {
         double[] low = new double[age + 1];
         Arrays.fill(low, LOW);
         return Leaning.of(model(air, age, cores), UNASKED, new Bands(low, low, low), mendable);
+    }
+
+    @Test
+    @DisplayName("takes the same warmth above the air for work as the findings do")
+    void oneFigure() {
+        assertEquals(TestPile.KNOWLEDGE.limits().get(Limit.EXCESS_WORKING).value(), Leaning.WARM_EXCESS_K);
     }
 
     private static CoreReading today(double celsius) {
