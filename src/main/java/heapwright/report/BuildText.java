@@ -142,11 +142,12 @@ final class BuildText {
         if (part == Part.LAYERS && plan.waterPerRound() <= 0 && plan.feeds().isEmpty()) {
             return;
         }
-        steps.add(
-                plan.waterPerRound() > 0
-                        ? words.text("audit.build.water", words.figures().volume(plan.waterPerRound()))
-                        : words.text("audit.build.mix"));
-        plan.feeds().forEach(f -> steps.add(feed(f)));
+        if (plan.waterPerRound() > 0) {
+            steps.add(words.text("audit.build.water", words.figures().volume(plan.waterPerRound())));
+        } else if (plan.layers().size() > 1) {
+            steps.add(words.text("audit.build.mix"));
+        }
+        plan.feeds().forEach(f -> steps.add(feed(f, plan.waterPerRound() > 0)));
         if (part == Part.LAYERS) {
             return;
         }
@@ -169,7 +170,7 @@ final class BuildText {
         if (water > 0) {
             steps.add(words.text("audit.build.tumbler-water", words.figures().volume(water)));
         }
-        plan.feeds().forEach(f -> steps.add(feed(f)));
+        plan.feeds().forEach(f -> steps.add(feed(f, water > 0)));
     }
 
     private String cut(BuildPlan plan, boolean woody) {
@@ -183,14 +184,15 @@ final class BuildText {
                                 words.figures().depth(cuts.get(0).toCm())));
     }
 
-    private String feed(Feed feed) {
+    private String feed(Feed feed, boolean sprinkled) {
         String once = words.text(
                 feed.waterLitres() > 0 ? "audit.build.feed" : "audit.build.feed-dry",
                 portions.atMost(feed.material(), feed.litresEach()),
                 portions.name(feed.material()),
                 words.figures().mass(feed.kgEach()),
                 words.figures().volume(feed.waterLitres()),
-                strength());
+                strength(),
+                sprinkled ? 1 : 0);
         return feed.parts() == 1
                 ? once
                 : once + " "

@@ -109,9 +109,13 @@ final class MendText {
 
     private String unlock(Mend.Unlock unlock, boolean spared) {
         String all = unlock.plan().additions().stream().map(this::amount).collect(Collectors.joining("; "));
+        int things = unlock.materials().size();
+        if (!spared && unlock.plan().additions().size() == things) {
+            return words.text("audit.mend.unlock-alone", things, all);
+        }
         return words.text(
                 spared ? "audit.mend.unlock-much" : "audit.mend.unlock",
-                unlock.materials().size(),
+                things,
                 portions.names(unlock.materials()),
                 all);
     }
