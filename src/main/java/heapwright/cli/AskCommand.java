@@ -56,6 +56,9 @@ final class AskCommand implements Callable<Integer> {
             description = "Ask at most N questions (default: ${DEFAULT-VALUE}).")
     private int most;
 
+    @Mixin
+    private LocalOption local;
+
     AskCommand(Terminal terminal, Workshop workshop, Clock clock) {
         this.terminal = terminal;
         this.workshop = workshop;
@@ -68,6 +71,7 @@ final class AskCommand implements Callable<Integer> {
             throw new UsageFault("heapwright: \"" + save + "\" exists and is not overwritten."
                     + " Give a new name. Example: heapwright ask --save new-pile.json");
         }
+        workshop.take(local);
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Interview interview = new Interview(terminal, words, workshop.advisor(), clock);

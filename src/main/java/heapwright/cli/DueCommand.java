@@ -51,6 +51,9 @@ final class DueCommand implements Callable<Integer> {
     @Mixin
     private ShownUnits shown;
 
+    @Mixin
+    private LocalOption local;
+
     DueCommand(Terminal terminal, Workshop workshop, Clock clock) {
         this.terminal = terminal;
         this.workshop = workshop;
@@ -62,6 +65,7 @@ final class DueCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        workshop.take(local);
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, Catalogue.english(), shown.units());
         List<Line> lines = new ArrayList<>();

@@ -29,6 +29,9 @@ final class HistoryCommand implements Callable<Integer> {
     @Mixin
     private ShownUnits shown;
 
+    @Mixin
+    private LocalOption local;
+
     HistoryCommand(Terminal terminal, Workshop workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
@@ -36,6 +39,7 @@ final class HistoryCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        workshop.take(local);
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, Catalogue.english(), shown.units());
         terminal.out()

@@ -15,6 +15,11 @@ final class LocalOption {
             description = "Add the materials, measures, limits, rows of evidence and local notes of this folder.")
     Path folder;
 
+    /** What has to be typed to ask of a file with the same folder. */
+    String with(String file) {
+        return folder == null ? file : "--knowledge " + folder + " " + file;
+    }
+
     /**
      * What is shipped, with what the folder adds.
      *

@@ -78,6 +78,9 @@ final class NoteCommand implements Callable<Integer> {
             description = "Units of figures that name none (default: ${DEFAULT-VALUE}).")
     private Units units;
 
+    @Mixin
+    private LocalOption local;
+
     NoteCommand(Terminal terminal, Workshop workshop, Clock clock) {
         this.terminal = terminal;
         this.workshop = workshop;
@@ -86,6 +89,7 @@ final class NoteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        workshop.take(local);
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, Catalogue.english(), units);
         Pile before = new PileFile(terminal, knowledge).read(file);
@@ -128,7 +132,7 @@ final class NoteCommand implements Callable<Integer> {
                         .anyMatch(s -> s.date().equals(a.date()) && s.step().equals(a.step())))
                 .forEach(a -> said.add(new CourseText(words).outcome(a, after)));
         terminal.out().println(words.text("noted", new Days(words).of(entry.date()), String.join("; ", said)));
-        terminal.out().println(words.text("noted.next", file));
+        terminal.out().println(words.text("noted.next", local.with(file)));
         return Program.OK;
     }
 
@@ -138,7 +142,7 @@ final class NoteCommand implements Callable<Integer> {
         NotedBack.Changed with = back.changed(changed.bytes(), pile, words);
         changed.write(with.document());
         terminal.out().println(with.said());
-        terminal.out().println(words.text("noted.next", file));
+        terminal.out().println(words.text("noted.next", local.with(file)));
         return Program.OK;
     }
 
@@ -147,7 +151,7 @@ final class NoteCommand implements Callable<Integer> {
         ChangedFile changed = new ChangedFile(file, words.knowledge());
         changed.write(NotedReadings.into(changed.bytes(), read, words));
         NotedReadings.said(read, words).forEach(terminal.out()::println);
-        terminal.out().println(words.text("noted.next", file));
+        terminal.out().println(words.text("noted.next", local.with(file)));
         return Program.OK;
     }
 

@@ -15,6 +15,7 @@ import java.util.concurrent.CountDownLatch;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -66,6 +67,9 @@ final class ServeCommand implements Callable<Integer> {
     @Option(names = "--no-browser", description = "Only print the address.")
     private boolean noBrowser;
 
+    @Mixin
+    private LocalOption local;
+
     ServeCommand(Terminal terminal, Workshop workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
@@ -85,6 +89,7 @@ final class ServeCommand implements Callable<Integer> {
         Log.server(terminal.err(), spec.commandLine().getParseResult().hasMatchedOption(Log.DEBUG), exit);
         Path folder = piles == null ? Journal.usualFolder(FileNames.path(System.getProperty("user.home"))) : piles;
         Clock clock = Clock.systemDefaultZone();
+        workshop.take(local);
         Journal journal = new Journal(folder, workshop.knowledge().vocabulary(), clock);
         journal.obstacle().ifPresent(ServeCommand::refuse);
         Advisor advisor = workshop.advisor();

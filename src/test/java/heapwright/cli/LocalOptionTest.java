@@ -8,6 +8,11 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -64,7 +70,7 @@ class LocalOptionTest {
     @Tag("thorough")
     @ParameterizedTest
     @DisplayName("lets a pile be read that names what only the place knows")
-    @ValueSource(strings = {"checkup", "why", "audit", "outlook", "ready", "sanitise"})
+    @ValueSource(strings = {"checkup", "why", "audit", "outlook", "ready", "sanitise", "history"})
     void piles(String command) {
         assertEquals(Program.OK, run(command, "--knowledge", PLACE, pile), err.toString(StandardCharsets.UTF_8));
     }
@@ -79,6 +85,69 @@ class LocalOptionTest {
         assertTrue(page().contains("Local rules come first: Our council allows peelings"), page());
         run("checkup", "--knowledge", PLACE, "--trace", pile);
         assertTrue(page().contains("LOCAL-101"), page());
+    }
+
+    @Test
+    @DisplayName("lets a note name what only the place knows, and says how to ask again")
+    void note() throws IOException {
+        assertEquals(Program.BAD_INPUT, run("note", pile, "--on", "2026-10-12", "--added", "2 bucket hop bines"));
+        assertEquals(
+                Program.OK,
+                run("note", "--knowledge", PLACE, pile, "--on", "2026-10-12", "--added", "2 creel hop bines"),
+                err.toString(StandardCharsets.UTF_8));
+        assertTrue(page().contains("heapwright checkup --knowledge " + PLACE + " " + pile), page());
+        assertTrue(Files.readString(Path.of(pile)).contains("creel"));
+    }
+
+    @Test
+    @DisplayName("lets a folder of such piles be looked through")
+    void due() {
+        assertEquals(Program.BAD_INPUT, run("due", folder.toString()));
+        assertEquals(Program.OK, run("due", "--knowledge", PLACE, folder.toString()));
+        assertTrue(page().contains("Heap in the valley"), page());
+    }
+
+    @Test
+    @DisplayName("goes with the questions at the terminal")
+    void ask() {
+        assertEquals(Program.OK, run("ask", "--knowledge", PLACE, "--questions", "1"), page());
+        assertEquals(
+                Program.BAD_INPUT,
+                run("ask", "--knowledge", folder.resolve("none").toString()));
+    }
+
+    @Test
+    @Timeout(60)
+    @DisplayName("goes with the pages in the browser")
+    void serve() throws Exception {
+        Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
+        Thread server = new Thread(() -> run(
+                "serve",
+                "--no-browser",
+                "--port",
+                "0",
+                "--piles",
+                folder.resolve("piles").toString(),
+                "--knowledge",
+                PLACE));
+        server.start();
+        try {
+            while (!page().contains("/ ")) {
+                assertTrue(server.isAlive(), err.toString(StandardCharsets.UTF_8));
+                Thread.sleep(50);
+            }
+            HttpResponse<String> answer = HttpClient.newHttpClient()
+                    .send(
+                            HttpRequest.newBuilder(URI.create(page().strip() + "knowledge/materials"))
+                                    .build(),
+                            BodyHandlers.ofString());
+            assertEquals(200, answer.statusCode());
+            assertTrue(answer.body().contains("Hop bines"));
+        } finally {
+            server.interrupt();
+            server.join();
+            Thread.setDefaultUncaughtExceptionHandler(before);
+        }
     }
 
     @Test
