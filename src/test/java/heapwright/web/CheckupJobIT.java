@@ -28,7 +28,7 @@ class CheckupJobIT extends Visits {
         try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/"));
-            page.locator(".door a").first().click();
+            page.locator(".door a[href='/checkup']").click();
             page.locator("summary", new Page.LocatorOptions().setHasText("nose"))
                     .click();
             page.locator("label:has(input[name='sign.smells-sour'][value=yes])").click();

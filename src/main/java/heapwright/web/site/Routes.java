@@ -18,7 +18,7 @@ public final class Routes {
         Renderer renderer = new Renderer(site, tokens);
         new Faults(renderer).register(routes);
         routes.get("/assets/{stamp}/{name}", renderer.assets()::serve);
-        routes.get("/", ctx -> renderer.page(ctx, renderer.texts().of("start.title"), Page.Door.START, "start", ""));
+        new StartPage(site, renderer).register(routes);
         Saver saver = new Saver(site, tokens);
         new CheckupPage(site, renderer, saver).register(routes);
         ResultPage results = new ResultPage(site, renderer);

@@ -86,7 +86,7 @@ record Said(Set<Sign> yes, Set<Sign> no, Set<Sign> passed, Map<String, String> a
         Set<Sign> yes = EnumSet.noneOf(Sign.class);
         Set<Sign> no = EnumSet.noneOf(Sign.class);
         for (Sign sign : Sign.values()) {
-            String answer = field.apply(SIGN + sign.id());
+            String answer = field.apply(field(sign));
             if (YES.equals(answer)) {
                 yes.add(sign);
             } else if (NO.equals(answer)) {
@@ -94,6 +94,11 @@ record Said(Set<Sign> yes, Set<Sign> no, Set<Sign> passed, Map<String, String> a
             }
         }
         return new Said(yes, no, signs(field.apply("p")), about(field), day(field.apply("on"), today));
+    }
+
+    /** The name of the field of a form that answers whether a sign is there. */
+    static String field(Sign sign) {
+        return SIGN + sign.id();
     }
 
     /** The same with one more answer; anything but yes and no passes the question over. */
