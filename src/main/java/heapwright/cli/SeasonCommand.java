@@ -1,11 +1,12 @@
 package heapwright.cli;
 
+import heapwright.advice.danger.Alarm;
 import heapwright.advice.season.YearRound;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Container;
 import heapwright.pile.Pile;
 import heapwright.pile.Place;
-import heapwright.report.Catalogue;
+import heapwright.report.SeasonJson;
 import heapwright.report.SeasonReport;
 import heapwright.report.Words;
 import java.time.Clock;
@@ -40,7 +41,7 @@ final class SeasonCommand implements Callable<Integer> {
     private String file;
 
     @Mixin
-    private ShownUnits shown;
+    private OutputOptions output;
 
     @Mixin
     private LocalOption local;
@@ -58,22 +59,31 @@ final class SeasonCommand implements Callable<Integer> {
     public Integer call() {
         workshop.take(local);
         Knowledge knowledge = workshop.knowledge();
-        Words words = new Words(knowledge, Catalogue.english(), shown.units());
-        SeasonReport report = new SeasonReport(words, terminal.bold());
+        Words words = new Words(knowledge, output.catalogue(), output.units);
         Optional<Pile> pile = Optional.ofNullable(file).map(new PileFile(terminal, knowledge)::read);
         terminal.out()
-                .print(pile.flatMap(p -> workshop.advisor().diagnose(p).alarm().map(a -> report.alarmed(p, a)))
-                        .orElseGet(() -> answer(report, words.knowledge(), pile)));
+                .print(pile.flatMap(p -> workshop.advisor().diagnose(p).alarm().map(a -> alarmed(words, p, a)))
+                        .orElseGet(() -> answer(words, pile)));
         return Program.OK;
     }
 
-    private String answer(SeasonReport report, Knowledge knowledge, Optional<Pile> pile) {
+    private String alarmed(Words words, Pile pile, Alarm alarm) {
+        return output.json
+                ? new SeasonJson(words, Workshop.version()).alarmed(pile, alarm, LocalDate.now(clock))
+                : new SeasonReport(words, terminal.bold()).alarmed(pile, alarm);
+    }
+
+    private String answer(Words words, Optional<Pile> pile) {
         LocalDate day = LocalDate.now(clock);
         YearRound year = YearRound.of(
                 pile.map(Pile::place).orElseGet(Place::unknown),
                 pile.map(p -> p.container().kind()).orElse(Container.Kind.UNKNOWN),
                 day,
-                knowledge);
+                words.knowledge());
+        if (output.json) {
+            return new SeasonJson(words, Workshop.version()).write(year, pile, day);
+        }
+        SeasonReport report = new SeasonReport(words, terminal.bold());
         return length.full ? report.full(year, pile, day) : report.first(year, pile, day);
     }
 }

@@ -52,6 +52,15 @@ class SeasonCommandTest {
     }
 
     @Test
+    @DisplayName("writes the whole year for programs")
+    void json() {
+        assertEquals(Program.OK, run("", "season", "--json"));
+        String said = out.toString(StandardCharsets.UTF_8);
+        assertTrue(said.contains("\"yearKnown\" : \"assumed\""), said);
+        assertTrue(said.contains("\"for\" : \"leaves\""), said);
+    }
+
+    @Test
     @DisplayName("says nothing of seasons while the heap smokes")
     void danger() {
         String pile = "{\"heapwright\": \"pile/1\", \"asOf\": \"2026-11-30\","

@@ -12,20 +12,26 @@ import heapwright.advice.Advisor;
 import heapwright.advice.Forecaster;
 import heapwright.advice.danger.Alarm;
 import heapwright.advice.ready.Ready;
+import heapwright.advice.season.YearRound;
 import heapwright.advice.winter.Ahead;
 import heapwright.casebook.Case;
 import heapwright.casebook.Casebook;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.KnowledgeReader;
+import heapwright.pile.Container;
+import heapwright.pile.Pile;
+import heapwright.pile.Place;
 import heapwright.process.sanitation.HeatLedger;
 import heapwright.report.AdviceJson;
 import heapwright.report.Catalogue;
 import heapwright.report.ModelJson;
 import heapwright.report.ReadyJson;
 import heapwright.report.SanitationJson;
+import heapwright.report.SeasonJson;
 import heapwright.report.Units;
 import heapwright.report.Words;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -113,6 +119,27 @@ class AnswerSchemaTest {
             String document = advice.alarm()
                     .map(a -> json.alarmed(one.pile(), a))
                     .orElseGet(() -> json.write(Ready.of(advice, knowledge)));
+            assertEquals(List.of(), schema.validate(document, InputFormat.JSON), one.file());
+        }
+    }
+
+    @Test
+    @DisplayName("fit the year of every demo and of no pile at all")
+    void season() {
+        Schema schema = schema("season.schema.json");
+        SeasonJson json = new SeasonJson(words, "test");
+        LocalDate day = LocalDate.of(2026, 11, 30);
+        YearRound any = YearRound.of(Place.unknown(), Container.Kind.UNKNOWN, day, knowledge);
+        assertEquals(List.of(), schema.validate(json.write(any, Optional.empty(), day), InputFormat.JSON));
+        for (Case one : demo) {
+            Pile pile = one.pile();
+            String document = advisor.diagnose(pile)
+                    .alarm()
+                    .map(a -> json.alarmed(pile, a, day))
+                    .orElseGet(() -> json.write(
+                            YearRound.of(pile.place(), pile.container().kind(), day, knowledge),
+                            Optional.of(pile),
+                            day));
             assertEquals(List.of(), schema.validate(document, InputFormat.JSON), one.file());
         }
     }
