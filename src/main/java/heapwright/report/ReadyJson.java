@@ -55,7 +55,7 @@ public final class ReadyJson {
         ArrayNode tests = root.putArray("tests");
         answer.tests().forEach(t -> test(tests.addObject(), t));
         ObjectNode left = root.putObject("left");
-        left.put("from", answer.left().from().name().toLowerCase(Locale.ROOT));
+        left.put("from", answer.left().from().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         band(left.putObject("litres"), answer.left().litres());
         ArrayNode uses = root.putArray("uses");
         answer.covers().forEach(c -> use(uses.addObject(), c));

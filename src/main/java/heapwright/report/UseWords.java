@@ -132,7 +132,8 @@ public final class UseWords {
     public String left(ReadyAnswer answer) {
         Figures figures = words.figures();
         return words.text(
-                "ready.left." + answer.left().from().name().toLowerCase(Locale.ROOT),
+                "ready.left."
+                        + answer.left().from().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                 figures.volume(answer.left().litres().likely()),
                 figures.volume(
                         answer.left().litres().low(), answer.left().litres().high()));

@@ -36,6 +36,26 @@ class LeftTest {
         assertEquals(440, left.litres().high(), 1e-6);
     }
 
+    @Test
+    @DisplayName("is at most what the tape said some weeks ago (arithmetic on SASK08)")
+    void measuredBefore() {
+        Left left = left(
+                HEAP + ",\"log\":[{\"date\":\"2027-02-01\",\"measured\":{\"height\":{\"value\":60,\"unit\":\"cm\"}}}]");
+        assertEquals(Left.From.MEASURED_BEFORE, left.from());
+        assertEquals(660, left.litres().high(), 1e-6);
+        assertEquals(180, left.litres().low(), 1e-6, "three tenths of what was measured");
+        assertEquals(390, left.litres().likely(), 1e-6, "halfway between that and all of it");
+    }
+
+    @Test
+    @DisplayName("does not go by the tape where more went in since")
+    void measuredBeforeMore() {
+        Left left = left(
+                HEAP + ",\"log\":[{\"date\":\"2027-04-20\",\"measured\":{\"height\":{\"value\":60,\"unit\":\"cm\"}}},"
+                        + "{\"date\":\"2027-04-25\",\"added\":[{\"material\":\"straw-general\",\"amount\":2,\"unit\":\"bucket\"}]}]");
+        assertEquals(Left.From.SIZE, left.from());
+    }
+
     /** SASK08: 30 to 50 % of the volume is left of a usual pile. */
     @Test
     @DisplayName("is three to five tenths of the size when built, where that was told")
