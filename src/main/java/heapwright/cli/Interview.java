@@ -24,7 +24,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,6 +50,7 @@ final class Interview {
     private Optional<LocalDate> built = Optional.empty();
     private Optional<Container.Kind> kind = Optional.empty();
     private Container container = Container.unknown();
+    private boolean stopped;
 
     Interview(Terminal terminal, Words words, Advisor advisor, Clock clock) {
         this.dialogue = new Dialogue(terminal);
@@ -62,11 +62,11 @@ final class Interview {
     /** Asks at most so many questions and gives the pile that the answers describe. */
     Pile run(int most) {
         dialogue.say(words.text("ask.hello"));
-        new Noticed(dialogue, words).ask(seen, notSeen);
+        stopped = !new Noticed(dialogue, words, today).ask(seen, notSeen, this::builtOn);
         age();
         kind();
         size();
-        for (int asked = 0; asked < most; asked++) {
+        for (int asked = 0; asked < most && !stopped; asked++) {
             Advice advice = advisor.advise(pile(), unknown);
             List<Question> open = advice.questions();
             if (open.stream().noneMatch(q -> q.settles() > 0)) {
@@ -108,11 +108,23 @@ final class Interview {
         return signs.stream().map(Sign::id).toList();
     }
 
+    /** Takes a day on which it was built; false where it is longer ago than a pile may be. */
+    private boolean builtOn(LocalDate day, boolean about) {
+        if (day.isBefore(today.minusWeeks(MOST_WEEKS))) {
+            return false;
+        }
+        built = Optional.of(day);
+        builtAbout = about;
+        return true;
+    }
+
     private void age() {
-        built = understood(words.text("ask.age"), "ask.age-again", text -> {
-            builtAbout = !AgePhrase.exact(text);
-            return AgePhrase.day(text, today).filter(day -> !day.isBefore(today.minusWeeks(MOST_WEEKS)));
-        });
+        if (built.isEmpty()) {
+            understood(
+                    words.text("ask.age"),
+                    "ask.age-again",
+                    text -> AgePhrase.day(text, today).filter(day -> builtOn(day, !AgePhrase.exact(text))));
+        }
     }
 
     private void kind() {
@@ -141,13 +153,16 @@ final class Interview {
                 false);
     }
 
-    /** Asks until the answer is understood, and says what was not; empty where the person does not know. */
+    /** Asks until the answer is understood, and says what was not; empty where the person does not know or stops. */
     private <T> Optional<T> understood(String question, String again, Function<String, Optional<T>> meaning) {
-        for (Optional<String> told = dialogue.prompt(question); told.isPresent(); told = dialogue.prompt(question)) {
-            String text = told.get().strip();
-            if (text.isEmpty() || text.equals("?")) {
+        while (!stopped) {
+            Optional<String> told = dialogue.prompt(question);
+            Reply reply = Reply.of(told);
+            stopped = reply == Reply.STOP;
+            if (stopped || reply == Reply.UNKNOWN) {
                 return Optional.empty();
             }
+            String text = told.orElseThrow().strip();
             Optional<T> meant = meaning.apply(text);
             if (meant.isPresent()) {
                 return meant;
@@ -164,22 +179,20 @@ final class Interview {
         dialogue.say("  " + sign.how(kind));
         dialogue.say("  " + new TextReport(words, false).helps(question));
         while (true) {
-            Optional<String> told = dialogue.prompt(words.text("ask.choice"));
-            String answer = told.map(t -> t.strip().toLowerCase(Locale.ROOT)).orElse("s");
-            switch (answer) {
-                case "y", "yes" -> {
+            switch (Reply.of(dialogue.prompt(words.text("ask.choice")))) {
+                case YES -> {
                     return seen.add(question.sign());
                 }
-                case "n", "no" -> {
+                case NO -> {
                     return notSeen.add(question.sign());
                 }
-                case "", "?", "don't know" -> {
+                case UNKNOWN -> {
                     return unknown.add(question.sign());
                 }
-                case "s", "stop" -> {
+                case STOP -> {
                     return false;
                 }
-                default -> dialogue.say(words.text("ask.choices"));
+                case OTHER -> dialogue.say(words.text("ask.choices"));
             }
         }
     }

@@ -1,41 +1,74 @@
 package heapwright.cli;
 
 import heapwright.knowledge.Sign;
+import heapwright.phrase.AgePhrase;
 import heapwright.phrase.Heard;
 import heapwright.phrase.SignPhrases;
+import heapwright.report.Days;
 import heapwright.report.Words;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
 /** Asks what was noticed, in the person's own words, and asks again about what could mean several things or nothing. */
 final class Noticed {
 
-    private static final Set<String> NONE = Set.of("", "?", "n", "no", "none");
-    private static final Set<String> YES = Set.of("y", "yes");
-
     private final Dialogue dialogue;
     private final Words words;
+    private final LocalDate today;
     private final SignPhrases phrases;
 
-    Noticed(Dialogue dialogue, Words words) {
+    /** Takes the day on which it was built, and whether that is only about the day; false where it cannot be. */
+    interface Built {
+        boolean on(LocalDate day, boolean about);
+    }
+
+    Noticed(Dialogue dialogue, Words words, LocalDate today) {
         this.dialogue = dialogue;
         this.words = words;
+        this.today = today;
         this.phrases = new SignPhrases(words.knowledge().signs().values());
     }
 
-    /** Asks until all was understood or the person goes on, and adds what was noticed and what was not. */
-    void ask(Set<Sign> seen, Set<Sign> notSeen) {
+    /**
+     * Asks until all was understood or the person goes on, and adds what was noticed and what was not; an age in it is
+     * taken too.
+     *
+     * @return false where the person wants to stop
+     */
+    boolean ask(Set<Sign> seen, Set<Sign> notSeen, Built built) {
         Optional<String> told = dialogue.prompt(words.text("ask.noticed"));
-        while (told.isPresent() && !told.get().isBlank()) {
-            boolean understood = true;
-            for (Heard heard : phrases.hearAll(told.get())) {
-                understood &= note(heard, heard.denied() ? notSeen : seen);
+        while (true) {
+            Reply reply = Reply.of(told);
+            if (reply == Reply.STOP || reply == Reply.UNKNOWN) {
+                return reply != Reply.STOP;
             }
-            told = understood ? Optional.empty() : dialogue.prompt(words.text("ask.other-words"));
+            boolean understood = true;
+            for (Heard heard : phrases.hearAll(told.orElseThrow())) {
+                understood &= age(heard, built) || note(heard, heard.denied() ? notSeen : seen);
+            }
+            if (understood) {
+                return true;
+            }
+            told = dialogue.prompt(words.text("ask.other-words"));
         }
+    }
+
+    /** Whether a thing that was said is how old the pile is; the bare length of time may be that of a sign, so it is asked. */
+    private boolean age(Heard heard, Built built) {
+        Optional<LocalDate> day = heard.certain() ? Optional.empty() : AgePhrase.ofPile(heard.said(), today);
+        if (day.isEmpty()
+                || !AgePhrase.saysAge(heard.said())
+                        && Reply.of(dialogue.prompt(words.text("ask.so-old", heard.said()))) != Reply.YES) {
+            return false;
+        }
+        if (!built.on(day.get(), !AgePhrase.exact(heard.said()))) {
+            return false;
+        }
+        dialogue.say(words.text("ask.built", new Days(words).of(day.get())));
+        return true;
     }
 
     /** Notes what was heard; false where something of it is still to be said in other words. */
@@ -66,14 +99,13 @@ final class Noticed {
         }
         boolean one = heard.meant().size() == 1;
         while (true) {
-            String answer = dialogue.prompt(words.text(one ? "ask.which-one" : "ask.which"))
-                    .orElse("")
-                    .strip()
-                    .toLowerCase(Locale.ROOT);
-            if (NONE.contains(answer)) {
+            Optional<String> told = dialogue.prompt(words.text(one ? "ask.which-one" : "ask.which"));
+            Reply reply = Reply.of(told);
+            String answer = told.orElse("").strip();
+            if (reply == Reply.NO || reply == Reply.UNKNOWN || reply == Reply.STOP || answer.equalsIgnoreCase("none")) {
                 return List.of();
             }
-            if (one && YES.contains(answer)) {
+            if (one && reply == Reply.YES) {
                 return heard.meant();
             }
             List<Integer> numbers = Arrays.stream(answer.split("[,;\\s]+"))

@@ -34,7 +34,29 @@ public final class AgePhrase {
     private static final double DAYS_A_MONTH = 30.44;
     private static final double DAYS_A_YEAR = 365.25;
 
+    /** Words before an age that make it that of the pile. */
+    private static final Pattern BUILT = Pattern.compile("^(?:(?:it|the (?:heap|pile|bin)|i|we)(?: is|'s| was|s)? )?"
+            + "(?:built|made|started|begun|filled|put together|set up)(?: it| the (?:heap|pile|bin))?(?: (?:on|in))? ");
+
+    private static final Pattern IS = Pattern.compile("^(?:it(?: is|'s|s)|the (?:heap|pile|bin)(?: is|'s)?) ");
+    private static final Pattern OLD = Pattern.compile("\\bold\\b");
+    private static final Pattern UNIT =
+            Pattern.compile("\\b(?:days?|weeks?|wks?|fortnights?|months?|mths?|years?|yrs?)\\b");
+
     private AgePhrase() {}
+
+    /** The day on which a pile was built, where the words say nothing but how old it is, as far as one can tell. */
+    public static Optional<LocalDate> ofPile(String said, LocalDate today) {
+        String text = plain(said);
+        String bare = IS.matcher(BUILT.matcher(text).replaceFirst("")).replaceFirst("");
+        return saysAge(said) || UNIT.matcher(bare).find() ? day(bare, today) : Optional.empty();
+    }
+
+    /** Whether the words say that it is an age, "three weeks old" and "built in May", and not only "three weeks". */
+    public static boolean saysAge(String said) {
+        String text = plain(said);
+        return OLD.matcher(text).find() || BUILT.matcher(text).find();
+    }
 
     /**
      * The day that is meant, never after today; a bare number counts weeks.

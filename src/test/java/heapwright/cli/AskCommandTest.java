@@ -105,6 +105,36 @@ class AskCommandTest {
     }
 
     @Test
+    @DisplayName("hears in the first line how old it is, and asks where the time may be that of a sign")
+    void ageAmongSigns() throws IOException {
+        for (String age : new String[] {"three weeks old", "it's 3 weeks old", "built three weeks ago"}) {
+            JsonNode pile = saved("soggy, " + age, "", "", "s");
+            assertTrue(pile.has("built"), age + " " + err());
+            assertFalse(err().contains("How old is it?"), age);
+            assertFalse(err().contains("asbestos"), age);
+        }
+        assertTrue(saved("soggy, 3 weeks", "y", "", "", "s").has("built"));
+        assertTrue(err().contains("Is the pile “3 weeks” old?"), err());
+        assertFalse(saved("soggy, 3 weeks", "", "", "", "", "", "s").has("built"));
+        assertFalse(saved("soggy, forty years old", "", "", "", "", "s").has("built"));
+    }
+
+    @Test
+    @DisplayName("takes it in their own words that a person does not know, and stops at any question")
+    void dontKnow() throws IOException {
+        for (String said : new String[] {"dunno", "I don't know.", "I don\u2019t know", "no idea", "Not sure", "?"}) {
+            assertFalse(saved("soggy", said, said, said, "s").has("built"), said);
+            assertFalse(err().contains(said + "\u201d"), err());
+        }
+        for (String stop : new String[] {"s", "q", "Quit", "stop"}) {
+            saved(stop);
+            assertFalse(err().contains("How old"), err());
+            saved("soggy", stop);
+            assertFalse(err().contains("What holds it"), err());
+        }
+    }
+
+    @Test
     @DisplayName("words a choice as a no where the phrase says no")
     void deniedChoice() throws IOException {
         JsonNode pile = saved("not soggy at the top", "1", "", "", "", "s");

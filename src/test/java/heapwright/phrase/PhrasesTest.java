@@ -225,6 +225,22 @@ class PhrasesTest {
         assertEquals(Optional.empty(), AgePhrase.day(said, TODAY), said);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"three weeks old", "it is 21 days old", "the heap is 3 wks old", "made 3 weeks ago", "3 weeks"})
+    void theAgeOfAPileAmongOtherThings(String said) {
+        assertEquals(Optional.of(TODAY.minusWeeks(3)), AgePhrase.ofPile(said, TODAY), said);
+        assertEquals(!said.equals("3 weeks"), AgePhrase.saysAge(said), said);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"3", "old roofing", "since October", "cold for three weeks", "heated for two weeks", "old", "May"
+            })
+    void whatIsNoAgeOfAPile(String said) {
+        assertEquals(Optional.empty(), AgePhrase.ofPile(said, TODAY), said);
+    }
+
     /** A foot is 0.3048 m and an inch 2.54 cm by definition (1959 agreement). */
     @ParameterizedTest
     @CsvSource(
