@@ -75,9 +75,21 @@
       const shown = details.querySelector(".count");
       if (shown && answered === 0) shown.remove();
     };
+    // The line at the foot of a phone, which stays in sight among the questions; without scripts it is a button alone.
+    const bar = document.getElementById("bar");
+    const keepBar = () => {
+      const stands = live.querySelector(".stands");
+      const whole = live.querySelector(".sofar button");
+      bar.hidden = !stands;
+      if (stands) bar.querySelector("span").textContent = stands.textContent;
+      if (whole) bar.parentElement.querySelector("button").textContent = whole.textContent;
+      bar.parentElement.classList.toggle("danger", !!live.querySelector(".sofar.danger"));
+    };
+    keepBar();
     const follower = follow(checkup, live, checkup.getAttribute("action") + "/live", (pressed) => {
       const stands = document.getElementById("stands");
       if (stands) say(stands.textContent);
+      keepBar();
       const ask = document.getElementById("next-ask") || document.getElementById("sofar-title");
       if (pressed && ask) ask.focus({ preventScroll: false });
     });

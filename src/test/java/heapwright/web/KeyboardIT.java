@@ -47,7 +47,7 @@ class KeyboardIT extends Visits {
             page.keyboard().press("ArrowUp");
             page.keyboard().press("ArrowUp");
             assertEquals("yes", page.evaluate("document.querySelector(\"[name='sign.smells-musty']:checked\").value"));
-            tabTo(page, ".questions button[value=result]");
+            tabTo(page, ".bar button[value=result]");
             page.keyboard().press("Enter");
             page.waitForURL("**/result?**");
             tabTo(page, ".finding summary");

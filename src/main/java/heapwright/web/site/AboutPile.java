@@ -103,8 +103,13 @@ final class AboutPile {
             ObjectNode quantity = measured.putObject(field);
             NumberPhrase.number(typed)
                     .ifPresentOrElse(v -> quantity.put("value", v), () -> quantity.put("value", typed));
-            quantity.put("unit", units == Units.US ? "F" : "C");
+            quantity.put("unit", degrees(units));
         }
+    }
+
+    /** The unit in which temperatures are typed, as a document writes it. */
+    static String degrees(Units units) {
+        return units == Units.US ? "F" : "C";
     }
 
     /** The document's places to the fields they were typed into. */

@@ -190,23 +190,26 @@ final class BuildPage {
 
     private List<Fault> faults(Context ctx, ReadResult read, RecipeForm form) {
         Words words = renderer.words(ctx);
-        return read.problems().stream().map(p -> fault(words, p, form)).toList();
+        String unit = Look.of(ctx).us() ? "in" : "cm";
+        return read.problems().stream()
+                .map(p -> fault(words, p, form, unit))
+                .distinct()
+                .toList();
     }
 
-    private Fault fault(Words words, Problem problem, RecipeForm form) {
+    private Fault fault(Words words, Problem problem, RecipeForm form, String lengthUnit) {
+        FaultWords told = new FaultWords(texts);
         return new RecipeRows(words, texts)
                 .fault(problem, form.recipe(), form.atHand())
                 .orElseGet(() -> {
                     Matcher size = SIZE.matcher(problem.pointer());
-                    return size.matches()
-                            ? new Fault(
-                                    size.group(1),
-                                    texts.of(
-                                            "fault.field",
-                                            texts.of("build." + size.group(1)),
-                                            problem.found(),
-                                            problem.allowed()))
-                            : new Fault("", problem.message());
+                    if (!size.matches()) {
+                        return told.other(problem);
+                    }
+                    String field = size.group(1);
+                    String typed = form.size().getOrDefault(field, "");
+                    String unit = RecipeForm.ofPlace(field) ? "" : lengthUnit;
+                    return new Fault(field, told.text(texts.of("build." + field), field, typed, unit, problem));
                 });
     }
 }

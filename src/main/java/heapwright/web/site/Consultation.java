@@ -13,6 +13,7 @@ import heapwright.web.view.CheckupView.Fault;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Takes the answers of a checkup to the advisor. */
@@ -41,8 +42,8 @@ final class Consultation {
     Consulted of(Said said, Units units, Optional<Pile> about) {
         ReadResult read =
                 about.map(p -> read(said, units, p)).orElseGet(() -> read(said, units, texts.of("checkup.pile")));
-        List<Fault> faults =
-                new ArrayList<>(read.problems().stream().map(this::fault).toList());
+        List<Fault> faults = new ArrayList<>(
+                read.problems().stream().map(p -> fault(p, said, units)).toList());
         String built = said.about().getOrDefault(AboutPile.BUILT, "");
         if (about.isEmpty() && !built.isEmpty() && When.of(built, said.on()).isEmpty()) {
             faults.add(new Fault(AboutPile.BUILT, texts.of("fault.when", built)));
@@ -78,12 +79,21 @@ final class Consultation {
                 .findFirst();
     }
 
-    private Fault fault(Problem problem) {
+    private Fault fault(Problem problem, Said said, Units units) {
+        FaultWords words = new FaultWords(texts);
         String place = problem.pointer().replaceFirst("^/log/[0-9]+/", "");
         return AboutPile.PLACES.entrySet().stream()
                 .filter(e -> place.startsWith(e.getKey()))
+                .map(Map.Entry::getValue)
                 .findFirst()
-                .map(e -> new Fault(e.getValue(), texts.of("fault.temperature", problem.found(), problem.allowed())))
-                .orElseGet(() -> new Fault("", problem.message()));
+                .map(field -> new Fault(
+                        field,
+                        words.text(
+                                texts.of(field),
+                                field,
+                                said.about().getOrDefault(field, ""),
+                                AboutPile.degrees(units),
+                                problem)))
+                .orElseGet(() -> words.other(problem));
     }
 }

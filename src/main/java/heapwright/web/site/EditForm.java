@@ -256,4 +256,12 @@ record EditForm(Map<String, String> typed, Map<String, String> was, List<RecipeF
             return "";
         }
     }
+
+    /** The unit in which a field is typed, as a document writes it; empty where it has none. */
+    static String unit(String field, boolean us) {
+        if (LENGTHS.contains(field)) {
+            return us ? "in" : "cm";
+        }
+        return field.equals(VOLUME) ? us ? "ft3" : "m3" : "";
+    }
 }

@@ -219,9 +219,9 @@ final class EditPage {
             document.put("name", form.value(EditForm.NAME));
         }
         for (String field : EditForm.LENGTHS) {
-            quantity(document, form, field, us ? "in" : "cm");
+            quantity(document, form, field, EditForm.unit(field, us));
         }
-        quantity(document, form, EditForm.VOLUME, us ? "ft3" : "m3");
+        quantity(document, form, EditForm.VOLUME, EditForm.unit(EditForm.VOLUME, us));
         EditForm.CHOSEN.forEach((field, owner) -> text(document.withObject("/" + owner), form, field));
         text(document.withObject("/aim"), form, EditForm.READY_BY);
         if (form.changed(EditForm.LATITUDE)) {
@@ -286,10 +286,12 @@ final class EditPage {
             return new Fault(EditForm.BUILT, texts.of("edit.fault.notes"));
         }
         Matcher field = FIELD.matcher(problem.pointer());
-        return field.matches() && form.typed().containsKey(field.group(1))
-                ? new Fault(
-                        field.group(1),
-                        texts.of("fault.field", texts.of("edit." + field.group(1)), problem.found(), problem.allowed()))
-                : new Fault("", problem.message());
+        FaultWords told = new FaultWords(texts);
+        String name = field.matches() ? field.group(1) : "";
+        if (!form.typed().containsKey(name)) {
+            return told.other(problem);
+        }
+        String unit = EditForm.unit(name, Look.of(ctx).us());
+        return new Fault(name, told.text(texts.of("edit." + name), name, form.value(name), unit, problem));
     }
 }

@@ -25,11 +25,15 @@ final class MaterialFault {
     String text(String field, String typed, Problem problem) {
         List<String> candidates = Names.candidates(knowledge, typed);
         if (candidates.size() > 1) {
-            return texts.of("fault.several", field, problem.found(), String.join("; ", candidates));
+            return texts.of("fault.several", field, typed, String.join("; ", candidates));
         }
-        String near = problem.closest()
-                .map(c -> " " + texts.of("fault.near", Names.shown(knowledge, c)))
-                .orElse("");
-        return texts.of("fault.field", field, problem.found(), texts.of("build.allowed")) + near;
+        return new FaultWords(texts)
+                .text(
+                        field,
+                        "material",
+                        typed,
+                        "",
+                        problem.allowed(),
+                        problem.closest().map(c -> Names.shown(knowledge, c)));
     }
 }

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.journal.Noting;
 import heapwright.knowledge.SignInfo.Sense;
-import heapwright.phrase.NumberPhrase;
 import heapwright.pile.Action;
 import heapwright.pile.Entry;
 import heapwright.pile.HomeTest;
@@ -151,19 +150,19 @@ final class NoteForm {
         Optional<Map.Entry<String, String>> field = PLACES.entrySet().stream()
                 .filter(e -> place.startsWith(e.getKey()))
                 .findFirst();
-        if (place.startsWith("measured/")
-                && field.filter(e -> NumberPhrase.number(typed.getOrDefault(e.getValue(), ""))
-                                .isEmpty())
-                        .isPresent()) {
-            return new Fault(field.get().getValue(), texts.of("fault.temperature", problem.found(), problem.allowed()));
-        }
-        return field.map(e -> new Fault(
-                        e.getValue(),
-                        texts.of("fault.field", texts.of("note." + e.getValue()), problem.found(), problem.allowed())
-                                + problem.closest()
-                                        .map(near -> " " + texts.of("fault.near", near))
-                                        .orElse("")))
-                .orElseGet(() -> new Fault("", problem.message()));
+        FaultWords told = new FaultWords(texts);
+        return field.map(Map.Entry::getValue)
+                .map(f -> new Fault(
+                        f,
+                        told.text(
+                                texts.of("note." + f),
+                                f,
+                                typed.getOrDefault(f, ""),
+                                place.startsWith("measured/")
+                                        ? AboutPile.degrees(words.figures().units())
+                                        : "",
+                                problem)))
+                .orElseGet(() -> told.other(problem));
     }
 
     /** The form as it is shown. */

@@ -150,6 +150,11 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
         return JsonText.write(root).getBytes(StandardCharsets.UTF_8);
     }
 
+    /** Whether a field tells of the place, and not of the size. */
+    static boolean ofPlace(String field) {
+        return OF_PLACE.contains(field);
+    }
+
     /** Puts the length of the pieces of a row into the document, as a figure in centimetres. */
     static void cut(ObjectNode node, Row row) {
         node.remove("piece");

@@ -7,6 +7,7 @@ import heapwright.web.view.CheckupView.Choice;
 import heapwright.web.view.CheckupView.Fault;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,6 +17,13 @@ final class RecipeRows {
 
     private static final List<String> CUTS = List.of("3", "10", "20", "40");
     private static final Pattern PLACE = Pattern.compile("/(recipe|atHand)/([0-9]+)(/([a-z]+))?.*");
+
+    private static final String MATERIAL = "material";
+    private static final String AMOUNT = "amount";
+    private static final String UNIT = "unit";
+    private static final String CUT = "cut";
+    private static final Map<String, String> LABELS =
+            Map.of(MATERIAL, "note.material", AMOUNT, "note.amount", UNIT, "note.unit", CUT, "cut");
 
     private final Words words;
     private final Texts texts;
@@ -60,14 +68,27 @@ final class RecipeRows {
         boolean inRecipe = place.group(1).equals("recipe");
         int row = Integer.parseInt(place.group(2));
         List<RecipeForm.Row> rows = inRecipe ? recipe : atHand;
-        String field = "material".equals(place.group(4)) ? "material" : "amount";
-        String what = texts.of(inRecipe ? "build.row" : "build.hand", row + 1) + ", " + texts.of("note." + field);
-        String near =
-                problem.closest().map(c -> " " + texts.of("fault.near", c)).orElse("");
-        String told = field.equals("material") && row < rows.size()
-                ? new MaterialFault(words.knowledge(), texts)
-                        .text(what, rows.get(row).material(), problem)
-                : texts.of("fault.field", what, problem.found(), problem.allowed()) + near;
+        RecipeForm.Row typed = row < rows.size() ? rows.get(row) : new RecipeForm.Row("", "", "", "");
+        String field = field(Optional.ofNullable(place.group(4)).orElse(""), typed);
+        String what = texts.of(inRecipe ? "build.row" : "build.hand", row + 1) + ", " + texts.of(LABELS.get(field));
+        String told = field.equals(MATERIAL)
+                ? new MaterialFault(words.knowledge(), texts).text(what, typed.material(), problem)
+                : new FaultWords(texts).text(what, field, value(field, typed), "", problem);
         return Optional.of(new Fault((inRecipe ? RecipeForm.PREFIX : RecipeForm.AT_HAND) + row + "." + field, told));
+    }
+
+    /** The field of a row that a place in the document was typed into. */
+    private static String field(String place, RecipeForm.Row typed) {
+        if (place.equals(MATERIAL)) {
+            return MATERIAL;
+        }
+        if (place.equals(UNIT) && !typed.amount().isBlank()) {
+            return UNIT;
+        }
+        return place.equals("piece") ? CUT : AMOUNT;
+    }
+
+    private static String value(String field, RecipeForm.Row typed) {
+        return field.equals(UNIT) ? typed.unit() : field.equals(CUT) ? typed.cut() : typed.amount();
     }
 }

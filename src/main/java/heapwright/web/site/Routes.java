@@ -19,7 +19,7 @@ public final class Routes {
         new Faults(renderer).register(routes);
         routes.get("/assets/{stamp}/{name}", renderer.assets()::serve);
         new StartPage(site, renderer).register(routes);
-        Saver saver = new Saver(site, tokens);
+        Saver saver = new Saver(site, tokens, renderer.texts());
         new CheckupPage(site, renderer, saver).register(routes);
         ResultPage results = new ResultPage(site, renderer);
         results.register(routes);

@@ -17,10 +17,12 @@ final class Saver {
 
     private final Site site;
     private final Tokens tokens;
+    private final FaultWords words;
 
-    Saver(Site site, Tokens tokens) {
+    Saver(Site site, Tokens tokens, Texts texts) {
         this.site = site;
         this.tokens = tokens;
+        this.words = new FaultWords(texts);
     }
 
     /** Shows the faults of a pile that was not kept. */
@@ -64,8 +66,7 @@ final class Saver {
             to(ctx, saved.stored().id(), said);
         } else if (saving instanceof Saving.Refused no) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-            refused.show(
-                    no.problems().stream().map(p -> new Fault("", p.message())).toList());
+            refused.show(no.problems().stream().map(words::other).toList());
         } else {
             throw new Refusal(409, "changed");
         }
