@@ -19,7 +19,8 @@ final class Parts {
     /** "It was hot and now it's cold" tells one thing, in whatever way its halves are joined. */
     private static final Pattern WAS_HOT =
             typed("(?<!never |not |n.t |nt )\\b(?:(?:was|were|got|went|been|used to be|started(?: off| out)?) "
-                    + FILLING + HOT + "|(?:heated|warmed) up(?: nicely| well| fine)?|" + HOT
+                    + FILLING + HOT
+                    + "|steamed(?: nicely| well)?(?: for an? \\w+)?|(?:heated|warmed) up(?: nicely| well| fine)?|" + HOT
                     + " (?:last \\w+|yesterday|before|at first|to start with))(?: at first| inside| in the middle| for a \\w+)?[ ,]+"
                     + FILLING + "(?:now|then|since|but|and) " + FILLING
                     + "(?:cold|cool|cooled|cooler|stopped(?=\\W*$))\\b(?: (?:now|down|right down|again|off))*");
