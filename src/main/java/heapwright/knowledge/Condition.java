@@ -86,6 +86,7 @@ public enum Condition implements Id {
     // warmth
     WARM_CORE_IN_COLD_SEASON(true),
     AT_WORK_BY_THE_THERMOMETER(true),
+    FOUL_SMELL_OF_DRY_STUFF(true),
     WARM_AFTER_HEAT(true),
     COLD_CORE_IN_COLD_SEASON(true),
     HOT_AND_AIRLESS(true),
