@@ -97,6 +97,7 @@ public enum Sign implements Id {
     WORMS,
     WORMS_LEAVING,
     SLUGS,
+    WOODLICE_AND_BEETLES,
     RODENTS,
     WASPS,
     RAT_BAIT,
