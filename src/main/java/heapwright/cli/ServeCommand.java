@@ -4,12 +4,13 @@ import heapwright.advice.Advisor;
 import heapwright.journal.Journal;
 import heapwright.journal.JournalFault;
 import heapwright.report.Catalogue;
-import heapwright.web.PortTakenException;
+import heapwright.web.CannotListenException;
 import heapwright.web.WebOptions;
 import heapwright.web.WebServer;
 import heapwright.web.site.Site;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.slf4j.Logger;
@@ -29,7 +30,7 @@ import picocli.CommandLine.Spec;
         footer = {
             "  heapwright serve",
             "  heapwright serve --port 8080 --piles ~/piles",
-            "  heapwright serve --host 192.168.1.20 --no-browser   also for the phone in the same house"
+            "  heapwright serve --host 0.0.0.0 --no-browser   also for the phone in the same house"
         })
 final class ServeCommand implements Callable<Integer> {
 
@@ -99,19 +100,52 @@ final class ServeCommand implements Callable<Integer> {
         try (WebServer server = WebServer.start(site, new WebOptions(host, port), exit)) {
             CountDownLatch stopped = new CountDownLatch(1);
             Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(server, stopped), "stop"));
-            terminal.out().println(server.address());
+            tell(server);
             terminal.err().println("Piles are in " + journal.folder() + ". Stop with Ctrl+C.");
             if (!noBrowser) {
                 Browser.open(server.address());
             }
             stopped.await();
-        } catch (PortTakenException taken) {
-            throw new UsageFault("heapwright: port " + taken.port() + " is taken or not allowed on " + host
-                    + ". Heapwright may be running already: try http://localhost:" + taken.port()
-                    + "/. Else name another. Example: heapwright serve --port "
-                    + (taken.port() < 65_535 ? taken.port() + 1 : 0));
+        } catch (CannotListenException cannot) {
+            throw new UsageFault("heapwright: " + reason(cannot));
         }
         return Program.OK;
+    }
+
+    /** Tells the address and, where other devices reach the server, theirs, with a code to scan on a terminal. */
+    private void tell(WebServer server) {
+        terminal.out().println(server.address());
+        List<String> others = server.addressesForOthers();
+        if (others.isEmpty()) {
+            return;
+        }
+        terminal.err().println("On a phone or another machine in the same network:");
+        others.stream().filter(a -> !a.equals(server.address())).forEach(terminal.out()::println);
+        if (terminal.bold()) {
+            ScanCode.of(others.get(0)).lines().forEach(terminal.err()::println);
+        }
+        terminal.err().println("Whoever is in that network can read and change your piles.");
+    }
+
+    /** Why the server cannot listen, and what to write instead. */
+    private static String reason(CannotListenException cannot) {
+        String host = cannot.options().host();
+        int port = cannot.options().port();
+        return switch (cannot.why()) {
+            case NAME_UNKNOWN ->
+                "--host " + host + ": no machine is known by that name. Give an address of this"
+                        + " machine, or 0.0.0.0 for all of them. Example: heapwright serve --host 0.0.0.0";
+            case ADDRESS_ELSEWHERE ->
+                "--host " + host + ": that is no address of this machine; only one of its own"
+                        + " can be listened on. 0.0.0.0 stands for all of them. Example: heapwright serve --host 0.0.0.0";
+            case PORT_RESERVED ->
+                "--port " + port + ": the system leaves ports below 1024 to its administrator. Name"
+                        + " one from 1024 up. Example: heapwright serve --port " + WebOptions.USUAL_PORT;
+            case PORT_TAKEN ->
+                "port " + port + " is taken on " + host + ". Heapwright may be running already: try"
+                        + " http://localhost:" + port + "/. Else name another. Example: heapwright serve --port "
+                        + (port < 65_535 ? port + 1 : 0);
+        };
     }
 
     /** A folder in which no pile can be kept is told before anything is typed. */

@@ -61,7 +61,7 @@ public final class WebServer implements AutoCloseable {
      * Starts a server.
      *
      * @param grave is told what no request should bring about, such as that memory ran out; it may end the program
-     * @throws PortTakenException when the port cannot be had
+     * @throws CannotListenException when the host or the port cannot be had
      */
     public static WebServer start(Site site, WebOptions options, Consumer<Throwable> grave) {
         return start(site, options, Patience.USUAL, Bounds.usual(), grave);
@@ -69,6 +69,7 @@ public final class WebServer implements AutoCloseable {
 
     /** Starts a server with a patience and bounds of its own. */
     static WebServer start(Site site, WebOptions options, Patience patience, Bounds bounds, Consumer<Throwable> grave) {
+        CannotListenException.checkHost(options);
         BodyDrain drain = new BodyDrain(LARGEST_BODY);
         Workload workload = new Workload(bounds, LARGEST_BODY, drain, patience.stop());
         Javalin server = Javalin.create(config -> configure(config, site, options, patience, workload, drain, grave));
@@ -77,7 +78,7 @@ public final class WebServer implements AutoCloseable {
         } catch (JavalinBindException e) {
             server.stop();
             workload.close();
-            throw new PortTakenException(options.port(), e);
+            throw CannotListenException.after(e, options);
         }
         return new WebServer(server, workload, options);
     }
@@ -89,10 +90,21 @@ public final class WebServer implements AutoCloseable {
 
     /** The address for a browser on this machine. */
     public String address() {
-        String host = Addresses.everywhere(options.host()) || options.host().equals(WebOptions.LOOPBACK)
-                ? "localhost"
-                : options.host().contains(":") ? "[" + options.host() + "]" : options.host();
-        return "http://" + host + ":" + port() + "/";
+        return Addresses.everywhere(options.host()) || options.host().equals(WebOptions.LOOPBACK)
+                ? address("localhost")
+                : address(options.host());
+    }
+
+    /** The addresses for other devices of the same network, the likeliest first; empty where none can reach it. */
+    public List<String> addressesForOthers() {
+        if (Addresses.everywhere(options.host())) {
+            return NetworkAddresses.all().stream().map(this::address).toList();
+        }
+        return Addresses.loopback(options.host()) ? List.of() : List.of(address());
+    }
+
+    private String address(String host) {
+        return "http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + port() + "/";
     }
 
     /** The addresses of this machine on which it listens. */

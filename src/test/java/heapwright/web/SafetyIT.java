@@ -311,10 +311,10 @@ class SafetyIT {
 
     @Test
     void aTakenPortIsSaidSo() {
-        PortTakenException taken = assertThrows(
-                PortTakenException.class,
+        CannotListenException taken = assertThrows(
+                CannotListenException.class,
                 () -> WebServer.start(server.site(), WebOptions.loopback(server.port()), fault -> {})
                         .close());
-        assertEquals(server.port(), taken.port());
+        assertEquals(CannotListenException.Why.PORT_TAKEN, taken.why());
     }
 }

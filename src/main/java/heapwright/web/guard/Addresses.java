@@ -18,6 +18,12 @@ public final class Addresses {
         return address != null && address.isAnyLocalAddress();
     }
 
+    /** Whether only this machine reaches it. */
+    public static boolean loopback(String host) {
+        InetAddress address = address(host);
+        return host.equalsIgnoreCase("localhost") || address != null && address.isLoopbackAddress();
+    }
+
     /** Whether it is an address of this machine. */
     public static boolean own(String host) {
         InetAddress address = address(host);
