@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import heapwright.knowledge.KnowledgeReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -120,6 +121,25 @@ class FitIT {
             }
         }
         assertEquals(List.of(), found);
+    }
+
+    @Test
+    void theBlankListPrintsOnTwoSheetsOfEitherSize() {
+        try (BrowserContext visitor = chrome.visitor(Chrome.DESK, ColorScheme.DARK, false)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/checkup/blank"));
+            int questions = KnowledgeReader.packed().signs().size();
+            assertEquals(questions, page.locator(".checklist li").count());
+            for (Face face : faces) {
+                if (face == Face.SPACED) {
+                    continue;
+                }
+                face.putOn(page);
+                for (String sheet : List.of("A4", "Letter")) {
+                    assertEquals(2, sheets(page, sheet), face + " " + sheet);
+                }
+            }
+        }
     }
 
     private static int sheets(Page page, String sheet) {

@@ -42,6 +42,7 @@ class LanguageIT {
     private static final List<String> PAGES = List.of(
             "/",
             "/checkup?y=smells-sour.core-cold&core=x",
+            "/checkup/blank",
             "/result?y=smells-sour.soggy.core-cold&n=smells-ammonia&built=2&out=-3",
             "/result?y=smoke",
             "/why",

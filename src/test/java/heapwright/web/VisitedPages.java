@@ -26,6 +26,7 @@ final class VisitedPages {
             "/",
             "/checkup",
             "/checkup?y=smells-sour.core-cold&n=soggy&core=x",
+            "/checkup/blank",
             "/result?" + WET,
             "/result?y=smoke.smells-burnt&on=2026-11-25",
             "/result?y=core-hot.smells-earthy.squeeze-drops",

@@ -16,6 +16,7 @@ import heapwright.web.view.CheckupView.FieldsView;
 import heapwright.web.view.CheckupView.LiveView;
 import heapwright.web.view.CheckupView.SenseView;
 import heapwright.web.view.CheckupView.SignView;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +36,7 @@ final class CheckupViews {
 
     CheckupView view(Said said, Consultation.Consulted consulted, Subject subject, boolean us) {
         return new CheckupView(
-                Arrays.stream(Sense.values()).map(s -> sense(s, said)).toList(),
+                senses(said),
                 fields(said),
                 us ? "°F" : "°C",
                 live(said, consulted, subject),
@@ -44,6 +45,15 @@ final class CheckupViews {
                 said.on().toString(),
                 subject.questions(),
                 subject.pile().map(Pile::name));
+    }
+
+    /** All questions without an answer. */
+    List<SenseView> blank() {
+        return senses(Said.ofQuery("", LocalDate.EPOCH));
+    }
+
+    private List<SenseView> senses(Said said) {
+        return Arrays.stream(Sense.values()).map(s -> sense(s, said)).toList();
     }
 
     LiveView live(Said said, Consultation.Consulted consulted, Subject subject) {

@@ -21,6 +21,7 @@ public final class Routes {
         new StartPage(site, renderer).register(routes);
         Saver saver = new Saver(site, tokens, renderer.texts());
         new CheckupPage(site, renderer, saver).register(routes);
+        new ChecklistPage(renderer).register(routes);
         ResultPage results = new ResultPage(site, renderer);
         results.register(routes);
         Maker maker = new Maker(site, tokens, renderer.texts());
