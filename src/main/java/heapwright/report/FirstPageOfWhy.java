@@ -4,6 +4,8 @@ import heapwright.advice.Advice;
 import heapwright.advice.Finding;
 import heapwright.advice.Step;
 import heapwright.advice.winter.Story;
+import heapwright.knowledge.Remedy;
+import heapwright.knowledge.RemedyInfo.Urgency;
 import java.util.List;
 
 /** The first page of a why: the answer, its course as a picture, what kept it cold, and the job. */
@@ -88,7 +90,10 @@ public final class FirstPageOfWhy {
     }
 
     private String next(Step step, Advice advice) {
+        Remedy remedy = step.main().remedy();
+        boolean rest = words.knowledge().remedies().get(remedy).urgency() == Urgency.REST;
         return words.text(
-                "first.next", words.way(step.main().remedy(), advice.pile()).name());
+                rest ? "first.next-rest" : "first.next",
+                words.way(remedy, advice.pile()).name());
     }
 }
