@@ -67,9 +67,19 @@ public record WhyAnswer(
                 factor,
                 Optional.of(cause),
                 story.map(Story::verdict).filter(said -> said != verdict && said != Verdict.TOO_EARLY),
-                story.map(Story::factor)
-                        .filter(held -> held != Factor.NONE && held != Factor.UNKNOWN)
-                        .filter(held -> factor != Factor.NONE && !held.agrees(cause)),
+                story.filter(s -> factor != Factor.NONE && parts(s, cause)).map(Story::factor),
                 story.filter(Story::colder).isPresent());
+    }
+
+    /** Whether the model blames another thing than the finding tells, and would not have been helped most by that. */
+    private static boolean parts(Story story, Cause cause) {
+        Factor held = story.factor();
+        return held != Factor.NONE
+                && held != Factor.UNKNOWN
+                && !held.agrees(cause)
+                && story.costs().stream()
+                        .findFirst()
+                        .filter(dearest -> dearest.factor().agrees(cause))
+                        .isEmpty();
     }
 }

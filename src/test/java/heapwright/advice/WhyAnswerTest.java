@@ -7,6 +7,7 @@ import heapwright.advice.winter.Factor;
 import heapwright.advice.winter.Story;
 import heapwright.advice.winter.Verdict;
 import heapwright.knowledge.Cause;
+import heapwright.pile.Pile;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
@@ -119,6 +120,28 @@ class WhyAnswerTest {
                 of(story(Verdict.WORKING, Factor.NONE, 0), small).verdict());
         assertEquals(
                 Verdict.SOMETHING_WRONG,
-                of(story(Verdict.SOMETHING_WRONG, Factor.AIR, 9), small).verdict());
+                of(story(Verdict.SOMETHING_WRONG, Factor.SIZE, 9), small).verdict());
+    }
+
+    @Test
+    @DisplayName("does not name another thing of the model's where that bears the finding out")
+    void bornOut() {
+        Pile pile = TestPile.of("'asOf': '2027-01-20', 'built': '2026-11-10',"
+                + "'place': {'monthlyMeanC': [-9,-9,-3,4,11,15,18,16,10,4,-2,-7]},"
+                + "'container': {'kind': 'slatted-bin', 'length': {'value': 1, 'unit': 'm'},"
+                + " 'width': {'value': 1, 'unit': 'm'}, 'height': {'value': 1, 'unit': 'm'}},"
+                + "'recipe': [{'material': 'leaves-mixed', 'amount': 5, 'unit': 'wheelbarrow'},"
+                + " {'material': 'kitchen-scraps', 'amount': 8, 'unit': 'bucket'},"
+                + " {'material': 'grass-clippings', 'amount': 1, 'unit': 'wheelbarrow'}],"
+                + "'log': [{'date': '2026-11-20', 'measured': {'core': {'value': 42, 'unit': 'C'}}},"
+                + " {'date': '2026-12-15', 'measured': {'core': {'value': 18, 'unit': 'C'}}},"
+                + " {'date': '2027-01-20', 'seen': ['squeeze-holds', 'smells-earthy'],"
+                + " 'measured': {'core': {'value': 2, 'unit': 'C'}, 'outdoor': {'value': -12, 'unit': 'C'}}}]");
+        Advice advice = Advisor.packed(TestPile.KNOWLEDGE).advise(pile);
+        Story story = advice.story().orElseThrow();
+        WhyAnswer why = advice.why().orElseThrow();
+        assertEquals(Verdict.JUST_WINTER, why.verdict());
+        assertEquals(Factor.SHELTER, story.costs().get(0).factor(), "straw would have helped most");
+        assertEquals(Optional.empty(), why.model(), "though the model blames " + story.factor());
     }
 }
