@@ -36,6 +36,11 @@ class FitIT {
               .map(e => e.tagName + ' "' + e.textContent.trim().slice(0, 30) + '"')
             """;
 
+    /** WCAG 2.2, 1.4.10 (reflow): a page of this width scrolls one way only. */
+    private static final int NARROW = 320;
+
+    private static final int HEIGHT = 740;
+
     private TestServer server;
     private Chrome chrome;
     private List<Face> faces;
@@ -83,9 +88,14 @@ class FitIT {
                 page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
                 for (Face face : faces) {
                     face.putOn(page);
+                    page.evaluate("document.documentElement.style.fontSize = ''");
+                    page.setViewportSize(NARROW, HEIGHT);
+                    over(page, NARROW).ifPresent(what -> found.add(face + " " + NARROW + " px " + path + " " + what));
+                    page.setViewportSize(Chrome.PHONE, HEIGHT);
                     for (String size : List.of("100%", "200%")) {
                         page.evaluate("size => document.documentElement.style.fontSize = size", size);
-                        over(page).ifPresent(what -> found.add(face + " " + size + " " + path + " " + what));
+                        over(page, Chrome.PHONE)
+                                .ifPresent(what -> found.add(face + " " + size + " " + path + " " + what));
                     }
                 }
             }
@@ -93,10 +103,10 @@ class FitIT {
         assertEquals(List.of(), found);
     }
 
-    private static Optional<String> over(Page page) {
+    private static Optional<String> over(Page page, int width) {
         int wide = (Integer) page.evaluate("document.documentElement.scrollWidth");
-        List<?> elements = (List<?>) page.evaluate(OVER_THE_EDGE, Chrome.PHONE);
-        return wide <= Chrome.PHONE && elements.isEmpty() ? Optional.empty() : Optional.of(wide + " " + elements);
+        List<?> elements = (List<?>) page.evaluate(OVER_THE_EDGE, width);
+        return wide <= width && elements.isEmpty() ? Optional.empty() : Optional.of(wide + " " + elements);
     }
 
     @Test
@@ -157,12 +167,12 @@ class FitIT {
         try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/why/example"));
-            assertEquals(Optional.empty(), over(page));
+            assertEquals(Optional.empty(), over(page, Chrome.PHONE));
             int usual = (Integer) page.evaluate("document.querySelector('h1').scrollWidth");
             Face.VERY_WIDE.putOn(page);
             page.evaluate("document.querySelector('h1').style.cssText = 'white-space: nowrap; display: inline-block'");
             assertTrue((Integer) page.evaluate("document.querySelector('h1').scrollWidth") > usual);
-            assertTrue(over(page).orElse("").contains("H1"));
+            assertTrue(over(page, Chrome.PHONE).orElse("").contains("H1"));
             page.reload(); // What is too wide is printed smaller, which would save a sheet.
             page.evaluate("document.querySelector('main').style.minHeight = '300mm'");
             assertEquals(2, sheets(page, "A4"));

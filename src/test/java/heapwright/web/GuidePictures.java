@@ -16,8 +16,10 @@ final class GuidePictures {
     private static final String PILE = "/piles/heap-by-the-birches";
 
     private static final List<Picture> PICTURES = List.of(
-            new Picture("start-phone", "/", Chrome.PHONE, 1180, ColorScheme.LIGHT),
+            new Picture("start-phone", "/", Chrome.PHONE, 860, ColorScheme.LIGHT),
             new Picture("checkup-phone", "/checkup", Chrome.PHONE, 860, ColorScheme.LIGHT),
+            new Picture("faults-phone", "/checkup?y=soggy&core=999&built=soon", Chrome.PHONE, 740, ColorScheme.LIGHT),
+            new Picture("blank-phone", "/checkup/blank", Chrome.PHONE, 740, ColorScheme.DARK),
             new Picture("pile-phone-dark", PILE, Chrome.PHONE, 860, ColorScheme.DARK),
             new Picture(
                     "result-desk",

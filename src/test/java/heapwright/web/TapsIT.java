@@ -147,9 +147,11 @@ class TapsIT extends Visits {
             Page page = visitor.newPage();
             for (int width : List.of(320, 360, Thumb.WIDTH)) {
                 page.setViewportSize(width, Thumb.HEIGHT);
-                page.navigate(server.at("/why"));
-                double height = page.locator(".head").boundingBox().height;
-                assertTrue(height <= 60, "the head is " + height + " px high at " + width);
+                for (String path : List.of("/piles", "/why")) {
+                    page.navigate(server.at(path));
+                    double height = page.locator(".head").boundingBox().height;
+                    assertTrue(height <= 60, "the head of " + path + " is " + height + " px high at " + width);
+                }
             }
             assertThat(page.locator(".head a[href='/why']")).not().isVisible();
             page.locator(".menu summary").focus();
