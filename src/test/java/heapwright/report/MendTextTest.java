@@ -31,10 +31,10 @@ class MendTextTest {
     @DisplayName("asks for no coarse stuff to hold it open where coarse stuff has to be got anyway")
     void coarseOnce() {
         String grass = mend(some("grass-clippings", 10, "wheelbarrow"));
-        assertTrue(grass.contains("One thing more would do it: wood chips"), grass);
+        assertTrue(grass.matches("(?s).*One thing more would do it: [^.]* of wood chips.*"), grass);
         assertFalse(grass.contains(OPEN), grass);
         String scraps = mend(some("kitchen-scraps", 20, "bucket"));
-        assertTrue(scraps.contains("One thing more would do it: corrugated cardboard"), scraps);
+        assertTrue(scraps.matches("(?s).*One thing more would do it: [^.]* of corrugated cardboard.*"), scraps);
         assertTrue(scraps.contains(OPEN), scraps);
     }
 
