@@ -119,6 +119,7 @@ public enum Condition implements Id {
     ON_WET_GROUND(true),
     // risk
     SEEDS_WITHOUT_HEAT(true),
+    ROOTS_IN_SHOWN_HEAT(true),
     RISKY_STUFF_AND_HEAT_IS_OVER(true),
     RISKY_STUFF_WITHOUT_SHOWN_HEAT(true),
     RISKY_STUFF_NEVER_MEASURED(true),
