@@ -52,6 +52,7 @@ public final class DoseWords {
         return dose.cap()
                 .filter(c -> c == Cap.TOO_LITTLE && FOOD_OR_DRY.contains(dose.dose()))
                 .map(c -> dose.whole()
+                        .filter(w -> HeapPart.of(w, pile).isEmpty())
                         .map(w -> words.text(
                                 "dose.brief-whole",
                                 measured(w, w.litres(), pile),
@@ -61,6 +62,10 @@ public final class DoseWords {
     }
 
     private String brief(DoseAmount dose, Pile pile) {
+        Optional<HeapPart> part = HeapPart.of(dose, pile);
+        if (part.isPresent()) {
+            return inParts(dose, part.get(), pile);
+        }
         String what = what(dose);
         String house = measured(dose, dose.litresEach(), pile);
         String amount = dose.material().isEmpty()
@@ -76,6 +81,18 @@ public final class DoseWords {
                                 ? words.text("dose.brief-portion", house, what, amount, n)
                                 : words.text(most(dose), house, what, amount))
                         .orElse(told);
+    }
+
+    /** What a part of the heap gets, where all of it would take more than a day's carting. */
+    private String inParts(DoseAmount dose, HeapPart part, Pile pile) {
+        Band litres = dose.litresEach().times(1.0 / part.parts());
+        Band kg = dose.kgEach().times(1.0 / part.parts());
+        String amount =
+                dose.material().isEmpty() ? likely(litres) : words.figures().mass(kg.likely());
+        String told = part.told(words, measured(dose, litres, pile), what(dose), amount);
+        return dose.parts() == 1
+                ? told
+                : told + " " + words.text("dose.to-each-again", dose.parts(), dose.intervalDays());
     }
 
     /** Of a heap too wet or too rich some can be taken out instead; of one too lean that would help nothing. */
@@ -152,7 +169,10 @@ public final class DoseWords {
 
     /** What held a dose down, and how the rest of the need is met, in one remark. */
     private Optional<String> limit(DoseAmount dose, Pile pile) {
-        Optional<DoseAmount> whole = dose.cap().filter(c -> c == Cap.TOO_LITTLE).flatMap(c -> dose.whole());
+        Optional<DoseAmount> whole = dose.cap()
+                .filter(c -> c == Cap.TOO_LITTLE)
+                .flatMap(c -> dose.whole())
+                .filter(w -> HeapPart.of(w, pile).isEmpty());
         if (whole.isPresent()) {
             return whole.map(w ->
                     words.text("dose.whole", measured(w, w.litres(), pile), what(w), amount(w, w.kg(), w.litres())));
@@ -204,6 +224,10 @@ public final class DoseWords {
     private Optional<String> line(DoseAmount dose, Pile pile) {
         if (!dose.isNeeded()) {
             return Optional.empty();
+        }
+        Optional<HeapPart> part = HeapPart.of(dose, pile);
+        if (part.isPresent()) {
+            return Optional.of(inParts(dose, part.get(), pile));
         }
         String what = what(dose);
         String amount = dose.parts() == 1

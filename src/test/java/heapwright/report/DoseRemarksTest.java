@@ -55,6 +55,27 @@ class DoseRemarksTest {
         assertTrue(small.contains("portion 1 of 4: build on the next"), small);
     }
 
+    private static String dense(String metres) {
+        return "'asOf': '2026-06-12', 'built': '2026-04-10', 'container': {'kind': 'open-heap', 'length': "
+                + side(metres)
+                + ", 'width': " + side(metres) + ", 'height': " + side("1.3")
+                + "}, 'log': [{'date': '2026-06-12', 'seen': ['slumped-dense', 'smells-only-when-turned']}]";
+    }
+
+    private static String side(String metres) {
+        return "{'value': " + metres + ", 'unit': 'm'}";
+    }
+
+    @Test
+    @DisplayName("tells what a day's part of a big heap gets, not what all of it would take")
+    void bigHeap() {
+        String big = told(dense("4.6"));
+        assertTrue(big.contains("to each 1.4 m³ of the heap: take that much down at a time"), big);
+        assertFalse(big.matches(".*About \\d{2,} wheelbarrows.*"), big);
+        String ordinary = told(dense("1.1"));
+        assertFalse(ordinary.contains("of the heap: take that much down"), ordinary);
+    }
+
     @Test
     @DisplayName("tells water in as many portions as it takes")
     void waterInPortions() {
