@@ -1,6 +1,7 @@
 package heapwright.report;
 
 import heapwright.advice.Option;
+import heapwright.advice.People;
 import heapwright.knowledge.Dose;
 import heapwright.pile.Pile;
 import heapwright.process.dose.Cap;
@@ -58,7 +59,10 @@ public final class DoseWords {
                                 measured(w, w.litres(), pile),
                                 what(w),
                                 words.figures().mass(w.kg().likely())))
-                        .orElseGet(() -> words.text("dose.brief-too-little")));
+                        .orElseGet(() -> words.text(
+                                People.of(pile).cannotLift()
+                                        ? "dose.brief-too-little-gently"
+                                        : "dose.brief-too-little")));
     }
 
     private String brief(DoseAmount dose, Pile pile) {

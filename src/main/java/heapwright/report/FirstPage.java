@@ -31,6 +31,9 @@ public final class FirstPage {
     private static final int SIGNS = 3;
     private static final int HELD = 2;
 
+    /** More names of steps held back than this, and one, are a list that nobody reads; judgement. */
+    private static final int HELD_NAMES = 3;
+
     /** Where it is worth a line how hot the core was. */
     private static final Set<Cause> HEAT_MATTERS =
             Set.of(Cause.PATHOGEN_RISK, Cause.WEED_SEEDS_ALIVE, Cause.DISEASE_CARRIED);
@@ -210,16 +213,17 @@ public final class FirstPage {
     private void held(Layout page, Advice advice) {
         List<HeldText.Together> held = new HeldText(words)
                 .of(advice.withheld().stream().filter(h -> !isRest(h)).toList());
-        if (!held.isEmpty()) {
+        List<String> names =
+                held.stream().limit(HELD).flatMap(h -> h.names().stream()).toList();
+        if (!names.isEmpty()) {
+            int told = names.size() > HELD_NAMES + 1 ? HELD_NAMES : names.size();
+            String first = String.join("; ", names.subList(0, told));
             page.paragraph(
                     0,
                     0,
-                    words.text(
-                            "first.not-now",
-                            held.stream()
-                                    .limit(HELD)
-                                    .map(HeldText.Together::steps)
-                                    .collect(Collectors.joining("; "))));
+                    told == names.size()
+                            ? words.text("first.not-now", first)
+                            : words.text("first.not-now-and", first, names.size() - told));
         }
     }
 

@@ -19,10 +19,19 @@ public final class HeldText {
      * Steps held back for one reason.
      *
      * @param id the first of them
-     * @param steps their names, the first as it stands and the others after a semicolon
+     * @param names their names
      * @param reason why, in the words of the rules
      */
-    public record Together(String id, String steps, String reason) {}
+    public record Together(String id, List<String> names, String reason) {
+        public Together {
+            names = List.copyOf(names);
+        }
+
+        /** Their names, the first as it stands and the others after a semicolon. */
+        public String steps() {
+            return String.join("; ", names);
+        }
+    }
 
     /** What is held back, in the order of the advice. */
     public List<Together> of(List<Held> withheld) {
@@ -32,7 +41,7 @@ public final class HeldText {
         return byReason.entrySet().stream()
                 .map(e -> new Together(
                         e.getValue().get(0).remedy().id(),
-                        String.join("; ", e.getValue().stream().map(this::name).toList()),
+                        e.getValue().stream().map(this::name).toList(),
                         e.getKey()))
                 .toList();
     }

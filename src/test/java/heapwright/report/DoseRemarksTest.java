@@ -55,6 +55,39 @@ class DoseRemarksTest {
         assertTrue(small.contains("portion 1 of 4: build on the next"), small);
     }
 
+    private static String firstPage(String fields) {
+        Words words = new Words(TestPile.KNOWLEDGE, Catalogue.english(), Units.METRIC);
+        return new FirstPage(words, false)
+                .write(TestPile.ADVISOR.diagnose(TestPile.of(fields)))
+                .replaceAll("\\s+", " ");
+    }
+
+    private static String reeking(String who) {
+        return "'asOf': '2026-05-14', 'built': '2026-05-02',"
+                + " 'container': {'kind': 'slatted-bin', 'volume': {'value': 1, 'unit': 'm3'}},"
+                + " 'recipe': [{'material': 'manure-layers', 'amount': 4, 'unit': 'wheelbarrow'},"
+                + " {'material': 'straw-wheat', 'amount': 2, 'unit': 'wheelbarrow'}],"
+                + " 'log': [{'date': '2026-05-14', 'seen': ['smells-ammonia', 'squeeze-holds'" + who + "]}]";
+    }
+
+    @Test
+    @DisplayName("asks nobody who cannot lift to build a heap anew")
+    void buildingAnewGently() {
+        assertTrue(firstPage(reeking("")).contains("fork this one into it bit by bit"), firstPage(reeking("")));
+        String gently = firstPage(reeking(", 'cannot-lift'"));
+        assertTrue(gently.contains("which is work for somebody else"), gently);
+        assertFalse(gently.contains("fork this one into it"), gently);
+    }
+
+    @Test
+    @DisplayName("names three of the steps that wait, and how many more there are")
+    void manyThatWait() {
+        String page = firstPage("'asOf': '2026-05-22', 'built': '2025-09-15', 'log': [{'date': '2026-05-22',"
+                + " 'seen': ['sprouting', 'creeping-roots', 'never-heated', 'squeeze-holds']}]");
+        assertTrue(page.contains("Mix in manure of plant-eating animals;"), page);
+        assertTrue(page.matches(".*; and \\d more\\..*"), page);
+    }
+
     private static String dense(String metres) {
         return "'asOf': '2026-06-12', 'built': '2026-04-10', 'container': {'kind': 'open-heap', 'length': "
                 + side(metres)
