@@ -48,6 +48,8 @@ final class SeveralMeanings {
             entry("airless", List.of(Sign.SEALED_UNDER_PLASTIC, Sign.SLUMPED_DENSE)),
             entry("burning", List.of(Sign.GLOW, Sign.SOMEONE_BURNT, Sign.CHARRED, Sign.SMELLS_BURNT)),
             entry("embers", List.of(Sign.GLOW, Sign.ASH_WARM)),
+            entry("woody", List.of(Sign.LONG_UNCUT_PIECES, Sign.WOODY_RESIDUE)),
+            entry("woody bits", List.of(Sign.LONG_UNCUT_PIECES, Sign.WOODY_RESIDUE)),
             entry("tarp", COVERED),
             entry("under tarp", COVERED),
             entry("covered tarp", COVERED),

@@ -58,12 +58,12 @@ class TapsIT extends Visits {
                 Page page = visitor.newPage();
                 Thumb thumb = new Thumb(page);
                 thumb.open(server.at("/"));
-                for (String id : List.of("smells-sour", "soggy", "core-cold", "woody-residue")) {
+                for (String id : List.of("smells-sour", "soggy", "core-cold", "long-uncut-pieces")) {
                     thumb.tap(sign(page, id));
                 }
                 thumb.type(page.locator("#f-built"), "3");
                 thumb.tapTo(Chrome.button(page, "Show what to do"), "**/result?**");
-                assertTrue(page.url().contains("y=smells-sour.soggy.core-cold.woody-residue")
+                assertTrue(page.url().contains("y=smells-sour.soggy.core-cold.long-uncut-pieces")
                         && page.url().contains("built=3"));
                 assertThat(page.locator(".verdict h1")).containsText(Pattern.compile("too much water"));
                 thumb.look(page.locator(".lookday"));

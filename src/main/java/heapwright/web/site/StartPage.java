@@ -23,7 +23,7 @@ final class StartPage {
             Sign.CORE_COLD,
             Sign.HEATED_THEN_COOLED,
             Sign.NEVER_HEATED,
-            Sign.WOODY_RESIDUE,
+            Sign.LONG_UNCUT_PIECES,
             Sign.MATTED_LEAVES,
             Sign.FLIES,
             Sign.RODENTS);
