@@ -88,7 +88,7 @@ class AuditReportTest {
         String text =
                 flat(Audits.of(some("grass-clippings", 50, "bucket") + "," + some("kitchen-scraps", 10, "bucket"), ""));
         assertTrue(text.contains("You listed nothing at hand"), text);
-        assertTrue(text.matches(".*One thing more would do it: straw.*bucket.* of straw.*"), text);
+        assertTrue(text.matches(".*One thing more would do it: [^.]*bucket[^.]* of straw.*"), text);
     }
 
     @Test
