@@ -30,8 +30,7 @@ class ReadmeTest {
     @DisplayName("names the command that runs and the command that tests")
     void commands() {
         String readme = Papers.read(README);
-        assertTrue(readme.contains(
-                "mvn -q -DskipTests package && java -jar target/heapwright.jar checkup " + CARD + "\n"));
+        assertTrue(readme.contains("mvn -q -DskipTests package && target/heapwright checkup " + CARD + "\n"));
         assertTrue(readme.contains("mvn -B verify\n"));
     }
 
