@@ -37,7 +37,7 @@ public record Advice(
         List<Finding> whenSafe,
         List<Finding> setAside,
         List<Step> steps,
-        List<Held> withheld,
+        List<WithheldStep> withheld,
         List<Caution> cautions,
         List<Question> questions,
         List<Reads> readings,

@@ -33,7 +33,7 @@ public record Afternoon(List<Step> jobs) {
         int time = advice.pile().keeper().minutes().orElse(MINUTES);
         int minutes = 0;
         for (Step step : advice.steps()) {
-            if (!jobs.isEmpty() && !Worth.needed(step.main().doses())) {
+            if (!jobs.isEmpty() && !StepValue.needed(step.main().doses())) {
                 // Nobody fetches what its own figures show no need of; with a lone step the finding asks for it.
                 continue;
             }

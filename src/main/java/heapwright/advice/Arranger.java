@@ -69,7 +69,7 @@ final class Arranger {
     }
 
     /** The steps in order, and what was held back on the way. */
-    record Arranged(List<Step> steps, List<Held> withheld) {}
+    record Arranged(List<Step> steps, List<WithheldStep> withheld) {}
 
     Arranged arrange() {
         for (Firing firing : outcome.of(Withholds.class)) {
@@ -80,7 +80,7 @@ final class Arranger {
         for (Firing firing : outcome.of(Replaces.class)) {
             hold(((Replaces) firing.result()).other(), firing.rule());
         }
-        Map<Remedy, List<Ground>> grounds = Ground.byRemedy(outcome);
+        Map<Remedy, List<ProposalReason>> grounds = ProposalReason.byRemedy(outcome);
         Map<Remedy, Set<Remedy>> before = before();
         Set<Remedy> pressing = pressing(grounds.keySet(), before);
         List<Option> ranked = new ArrayList<>();
@@ -89,7 +89,8 @@ final class Arranger {
                 ranked.add(option(remedy, why));
             }
         });
-        List<Option> full = ranked.stream().filter(o -> Worth.hadAll(o.doses())).toList();
+        List<Option> full =
+                ranked.stream().filter(o -> StepValue.hadAll(o.doses())).toList();
         ranked.removeAll(full);
         Set<Remedy> leading = leading(ranked);
         ranked.sort(Comparator.comparing((Option o) -> !info(o).firstAid())
@@ -98,19 +99,20 @@ final class Arranger {
                 .thenComparing(Comparator.comparingDouble(Option::worth).reversed())
                 .thenComparing(Option::remedy));
         List<Step> steps = steps(inSequence(withoutUndoing(ranked, pressing), before, pressing), pressing);
-        List<Held> withheld = new ArrayList<>();
+        List<WithheldStep> withheld = new ArrayList<>();
         heldBy.forEach((remedy, rules) -> {
             if (grounds.containsKey(remedy)) {
-                withheld.add(new Held(remedy, rules, Optional.empty(), Optional.ofNullable(until.get(remedy))));
+                withheld.add(new WithheldStep(remedy, rules, Optional.empty(), Optional.ofNullable(until.get(remedy))));
             }
         });
-        full.forEach(o -> withheld.add(new Held(o.remedy(), List.of(), Optional.empty(), Optional.empty())));
-        undoneBy.forEach((remedy, by) -> withheld.add(new Held(remedy, List.of(), Optional.of(by), Optional.empty())));
+        full.forEach(o -> withheld.add(new WithheldStep(o.remedy(), List.of(), Optional.empty(), Optional.empty())));
+        undoneBy.forEach(
+                (remedy, by) -> withheld.add(new WithheldStep(remedy, List.of(), Optional.of(by), Optional.empty())));
         return new Arranged(steps, withheld);
     }
 
     /** Whether a step is proposed for the pile's pace alone: only then do days won speak for it. */
-    private static boolean ofPace(List<Ground> why) {
+    private static boolean ofPace(List<ProposalReason> why) {
         return why.stream().allMatch(g -> Effects.ofPace(g.cause()));
     }
 
@@ -149,18 +151,18 @@ final class Arranger {
         return info(option).urgency() == Urgency.LATER && (other || option.chance() < Grade.VERY_LIKELY.from());
     }
 
-    private Option option(Remedy remedy, List<Ground> why) {
+    private Option option(Remedy remedy, List<ProposalReason> why) {
         RemedyInfo info = knowledge.remedies().get(remedy);
         List<DoseAmount> amounts = doses.apply(remedy);
         Optional<Gain> gain = effects.of(remedy, amounts).filter(g -> !g.useless());
         // A model that cannot tell whether a step wins anything does not order it: the table does.
         double days = gain.filter(g -> ofPace(why) && (g.asleep() || g.tells()))
-                .map(g -> Worth.inCoin(info, g))
+                .map(g -> StepValue.inCoin(info, g))
                 .orElse(info.effectDays().likely());
-        double whole = Worth.of(info, why, days);
-        double worth = Worth.inFull(amounts) ? whole : Math.min(whole, whole * Worth.WITHOUT_NEED);
+        double whole = StepValue.of(info, why, days);
+        double worth = StepValue.inFull(amounts) ? whole : Math.min(whole, whole * StepValue.WITHOUT_NEED);
         Option option = new Option(remedy, why, worth, amounts, cautions.of(info, amounts), gain);
-        return spent(option) ? option.valued(worth * Worth.WITHOUT_NEED) : option;
+        return spent(option) ? option.valued(worth * StepValue.WITHOUT_NEED) : option;
     }
 
     /**
@@ -260,10 +262,10 @@ final class Arranger {
             List<Option> open = new ArrayList<>(ways);
             open.removeIf(this::spent);
             List<Option> giving =
-                    open.stream().filter(w -> Worth.gives(w.doses())).toList();
+                    open.stream().filter(w -> StepValue.gives(w.doses())).toList();
             Option leader = atHand.nearest(giving.isEmpty() ? open.isEmpty() ? ways : open : giving);
             RemedyInfo info = info(leader);
-            open.removeIf(w -> w == leader || w != first && Worth.tooLittle(w.doses()));
+            open.removeIf(w -> w == leader || w != first && StepValue.tooLittle(w.doses()));
             steps.add(new Step(
                     steps.size() + 1,
                     leader,

@@ -38,7 +38,7 @@ record AtHand(Set<String> materials, Set<Remedy> tooHeavy) {
     Option nearest(List<Option> ways) {
         List<Option> eased = ways.stream()
                 .filter(w -> !tooHeavy.contains(w.remedy()))
-                .filter(w -> tooHeavy.isEmpty() || w.chance() >= Grade.POSSIBLE.from() && Worth.gives(w.doses()))
+                .filter(w -> tooHeavy.isEmpty() || w.chance() >= Grade.POSSIBLE.from() && StepValue.gives(w.doses()))
                 .toList();
         return asNear(eased.isEmpty() ? ways : eased);
     }
@@ -47,7 +47,7 @@ record AtHand(Set<String> materials, Set<Remedy> tooHeavy) {
         Option first = ways.get(0);
         return ways.stream()
                 .filter(w -> w.chance() >= first.chance() - Arranger.AS_LIKELY)
-                .filter(w -> Worth.goesFar(w.doses()) && holds(w))
+                .filter(w -> StepValue.goesFar(w.doses()) && holds(w))
                 .findFirst()
                 .orElse(first);
     }

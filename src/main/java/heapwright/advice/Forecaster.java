@@ -3,11 +3,11 @@ package heapwright.advice;
 import heapwright.advice.audit.Audit;
 import heapwright.advice.observe.Answers;
 import heapwright.advice.observe.PileFacts;
-import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.PileModel;
 import heapwright.advice.winter.PileNow;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.advice.winter.ReadyAhead;
-import heapwright.advice.winter.Unmodelled;
+import heapwright.advice.winter.WhyUnmodelled;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Gathered;
 import heapwright.pile.Pile;
@@ -28,8 +28,8 @@ public final class Forecaster {
      *
      * @return empty where {@link #lacking} says why
      */
-    public Optional<Ahead> ahead(Pile pile) {
-        return now(pile).map(Ahead::of);
+    public Optional<PileOutlook> ahead(Pile pile) {
+        return now(pile).map(PileOutlook::of);
     }
 
     /**
@@ -56,7 +56,7 @@ public final class Forecaster {
     }
 
     /** Why nothing can be said of a pile by its recipe; empty where something can. */
-    public Optional<Unmodelled> lacking(Pile pile) {
+    public Optional<WhyUnmodelled> lacking(Pile pile) {
         return PileModel.lacking(pile, Materials.of(knowledge.materials(), pile.materials()));
     }
 
@@ -65,8 +65,8 @@ public final class Forecaster {
      *
      * @return empty where the pile is older or larger than the model is for
      */
-    public Optional<Ahead> aheadOfTypical(Pile pile) {
+    public Optional<PileOutlook> aheadOfTypical(Pile pile) {
         return PileModel.typical(Gathered.of(pile), Materials.of(knowledge.materials(), pile.materials()))
-                .map(Ahead::of);
+                .map(PileOutlook::of);
     }
 }

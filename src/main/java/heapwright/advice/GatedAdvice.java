@@ -61,8 +61,9 @@ final class GatedAdvice {
         for (AlarmStep step : alarm.steps()) {
             RemedyInfo info = knowledge.remedies().get(step.remedy());
             Cause cause = step.against().info().cause();
-            List<Ground> grounds = step.against().because().stream()
-                    .map(f -> new Ground(cause, outcome.weighed().get(cause).likelihood(), f.rule()))
+            List<ProposalReason> grounds = step.against().because().stream()
+                    .map(f -> new ProposalReason(
+                            cause, outcome.weighed().get(cause).likelihood(), f.rule()))
                     .toList();
             steps.add(new Step(
                     steps.size() + 1,

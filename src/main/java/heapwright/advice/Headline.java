@@ -96,7 +96,7 @@ public record Headline(Kind kind, List<Finding> findings) {
         return advice.steps().stream()
                 .limit(1)
                 .flatMap(s -> s.main().grounds().stream())
-                .map(Ground::cause)
+                .map(ProposalReason::cause)
                 .collect(Collectors.toSet());
     }
 

@@ -66,7 +66,7 @@ final class NextQuestions {
      * @param candidates the signs that may be asked
      */
     List<Question> after(Outcome now, Collection<Sign> candidates) {
-        List<Promise.Candidate> promising = promising(now, candidates);
+        List<QuestionValue.Candidate> promising = promising(now, candidates);
         List<Question> found = new ArrayList<>();
         for (int from = 0;
                 from < promising.size() && found.stream().noneMatch(q -> q.settles() > 0);
@@ -77,8 +77,8 @@ final class NextQuestions {
     }
 
     /** The signs without an answer that may be so, most promising first, by the estimate. */
-    List<Promise.Candidate> promising(Outcome now, Collection<Sign> candidates) {
-        return Promise.ranked(
+    List<QuestionValue.Candidate> promising(Outcome now, Collection<Sign> candidates) {
+        return QuestionValue.ranked(
                 inference,
                 knowledge,
                 now,
@@ -87,7 +87,7 @@ final class NextQuestions {
     }
 
     /** The questions worth asking among these, by running the rules on every answer that would make any speak. */
-    List<Question> among(Outcome now, Collection<Promise.Candidate> candidates) {
+    List<Question> among(Outcome now, Collection<QuestionValue.Candidate> candidates) {
         Set<Object> disputed = results(now, Contradicts.class);
         Optional<Remedy> first = firstStep.apply(now);
         return sorted(now, candidates.parallelStream().flatMap(c -> question(now, first, disputed, c).stream()));
@@ -129,9 +129,9 @@ final class NextQuestions {
 
     /** The question of a sign; empty when a yes could not be so beside what was already answered. */
     private Optional<Question> question(
-            Outcome now, Optional<Remedy> first, Set<Object> disputed, Promise.Candidate candidate) {
+            Outcome now, Optional<Remedy> first, Set<Object> disputed, QuestionValue.Candidate candidate) {
         Sign sign = candidate.sign();
-        Outcome yes = candidate.aYesSpeaks() ? with(now, sign, SaidYes.facts(sign, knowledge)) : now;
+        Outcome yes = candidate.aYesSpeaks() ? with(now, sign, AffirmedFacts.facts(sign, knowledge)) : now;
         if (!disputed.containsAll(results(yes, Contradicts.class))) {
             return Optional.empty();
         }

@@ -19,7 +19,7 @@ import java.util.Optional;
  */
 public record Option(
         Remedy remedy,
-        List<Ground> grounds,
+        List<ProposalReason> grounds,
         double worth,
         List<DoseAmount> doses,
         List<Caution> cautions,
@@ -37,6 +37,6 @@ public record Option(
 
     /** The likelihood of the likeliest cause that it mends, 0 to 1. */
     double chance() {
-        return grounds.stream().mapToDouble(Ground::likelihood).max().orElse(0);
+        return grounds.stream().mapToDouble(ProposalReason::likelihood).max().orElse(0);
     }
 }

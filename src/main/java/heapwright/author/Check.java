@@ -104,9 +104,9 @@ public final class Check {
             rules.forEach(rule -> sources.add(rule.source()));
         }
         files.forEach(file -> file.rules().forEach(rule -> rule.meta("source").ifPresent(sources::add)));
-        looks.addAll(new Dead(knowledge, whole ? RuleReach.of(files) : RuleReach.everything()).looks());
+        looks.addAll(new DeadEntries(knowledge, whole ? RuleReach.of(files) : RuleReach.everything()).looks());
         looks.addAll(new Lengths(knowledge, files).looks());
-        looks.addAll(new Unnamed(knowledge, sources).looks());
+        looks.addAll(new UnusedSources(knowledge, sources).looks());
         return looks;
     }
 

@@ -3,8 +3,8 @@ package heapwright.casebook;
 import heapwright.advice.Advice;
 import heapwright.advice.Advisor;
 import heapwright.advice.Finding;
-import heapwright.advice.Held;
 import heapwright.advice.Step;
+import heapwright.advice.WithheldStep;
 import heapwright.advice.audit.Audit;
 import heapwright.advice.engine.Pass;
 import heapwright.advice.fact.Contradicts;
@@ -97,11 +97,11 @@ public record Verdict(Case tested, List<String> misses) {
                         + ids(advice.steps().stream()
                                 .map(s -> s.main().remedy())
                                 .toList())));
-        List<Remedy> held = advice.withheld().stream().map(Held::remedy).toList();
+        List<Remedy> held = advice.withheld().stream().map(WithheldStep::remedy).toList();
         lacking(misses, "is not held back; held back are " + ids(held), expect.withheld(), held);
         List<Remedy> guarded = advice.withheld().stream()
                 .filter(h -> h.rules().stream().anyMatch(r -> r.pass() == Pass.GUARD))
-                .map(Held::remedy)
+                .map(WithheldStep::remedy)
                 .toList();
         lacking(misses, "is not held back by a guard; these are " + ids(guarded), expect.forbidden(), guarded);
         lacking(misses, "is not said", expect.cautions(), cautions);

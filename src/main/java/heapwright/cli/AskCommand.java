@@ -34,7 +34,7 @@ final class AskCommand implements Callable<Integer> {
     static final String NAME = "ask";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
     private final Clock clock;
 
     @Mixin
@@ -59,7 +59,7 @@ final class AskCommand implements Callable<Integer> {
     @Mixin
     private LocalOption local;
 
-    AskCommand(Terminal terminal, Workshop workshop, Clock clock) {
+    AskCommand(Terminal terminal, Services workshop, Clock clock) {
         this.terminal = terminal;
         this.workshop = workshop;
         this.clock = clock;
@@ -78,7 +78,7 @@ final class AskCommand implements Callable<Integer> {
         Pile pile = interview.run(most);
         Advice advice = workshop.advisor().advise(pile);
         if (output.json) {
-            terminal.out().println(new AdviceJson(words, Workshop.version()).write(advice, false));
+            terminal.out().println(new AdviceJson(words, Services.version()).write(advice, false));
         } else {
             terminal.out().println();
             terminal.out()

@@ -32,7 +32,7 @@ final class AuditCommand implements Callable<Integer> {
     static final String NAME = "audit";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(paramLabel = "FILE", description = "The pile document with the recipe; - reads standard input.")
     private String file;
@@ -55,7 +55,7 @@ final class AuditCommand implements Callable<Integer> {
             description = "The C:N you worked out yourself; the audit explains the gap where it can.")
     private Double ownRatio;
 
-    AuditCommand(Terminal terminal, Workshop workshop) {
+    AuditCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }
@@ -80,7 +80,7 @@ final class AuditCommand implements Callable<Integer> {
                                         + ": there is no recipe to audit. Add /recipe, a list of materials with amount and unit."
                                         + " Example: \"recipe\": [{\"material\": \"leaves-mixed\", \"amount\": 6, \"unit\": \"bucket\"}]"));
         if (output.json) {
-            terminal.out().println(new AuditJson(words, Workshop.version()).write(audit));
+            terminal.out().println(new AuditJson(words, Services.version()).write(audit));
         } else if (table && audit.alarm().isEmpty()) {
             terminal.out().print(new AuditTable(words).write(audit));
         } else {

@@ -52,7 +52,7 @@ final class CasesCommand implements Callable<Integer> {
     private static final String EVERY_PASS = "all";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(
             paramLabel = "FOLDER",
@@ -91,7 +91,7 @@ final class CasesCommand implements Callable<Integer> {
     @Mixin
     private LocalOption local;
 
-    CasesCommand(Terminal terminal, Workshop workshop) {
+    CasesCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }

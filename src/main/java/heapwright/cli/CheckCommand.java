@@ -31,7 +31,7 @@ final class CheckCommand implements Callable<Integer> {
     static final String NAME = "check";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(
             paramLabel = "DIR",
@@ -52,7 +52,7 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Write the answer as JSON.")
     private boolean json;
 
-    CheckCommand(Terminal terminal, Workshop workshop) {
+    CheckCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }

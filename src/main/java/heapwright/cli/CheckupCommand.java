@@ -8,7 +8,7 @@ import heapwright.pile.Pile;
 import heapwright.report.AdviceJson;
 import heapwright.report.Days;
 import heapwright.report.FirstPage;
-import heapwright.report.TakenOn;
+import heapwright.report.KeptAdvice;
 import heapwright.report.TextReport;
 import heapwright.report.TraceReport;
 import heapwright.report.Words;
@@ -39,7 +39,7 @@ final class CheckupCommand implements Callable<Integer> {
     static final String NAME = "checkup";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(paramLabel = "FILE", description = "The pile document; - reads standard input.")
     private String file;
@@ -64,7 +64,7 @@ final class CheckupCommand implements Callable<Integer> {
     @Option(names = "--why-not", paramLabel = "CAUSE", description = "Show what spoke for and against one cause.")
     private String whyNot;
 
-    CheckupCommand(Terminal terminal, Workshop workshop) {
+    CheckupCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }
@@ -79,7 +79,7 @@ final class CheckupCommand implements Callable<Integer> {
         if (whyNot != null) {
             terminal.out().print(new TraceReport(words).whyNot(advice, Ids.cause(whyNot)));
         } else if (output.json) {
-            terminal.out().println(new AdviceJson(words, Workshop.version()).write(advice, trace));
+            terminal.out().println(new AdviceJson(words, Services.version()).write(advice, trace));
         } else {
             terminal.out()
                     .print(
@@ -98,7 +98,7 @@ final class CheckupCommand implements Callable<Integer> {
 
     /** Takes on the afternoon's work; while a danger stands there is none to keep. */
     private void keep(Advice advice, Words words) throws IOException {
-        List<Advised> steps = new TakenOn(words).of(advice);
+        List<Advised> steps = new KeptAdvice(words).of(advice);
         if (steps.isEmpty()) {
             terminal.err().println(words.text("kept.nothing"));
             return;

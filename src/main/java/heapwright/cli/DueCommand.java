@@ -42,7 +42,7 @@ final class DueCommand implements Callable<Integer> {
     private static final String ENDING = ".json";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
     private final Clock clock;
 
     @Parameters(paramLabel = "FOLDER", description = "The folder of pile documents.")
@@ -54,7 +54,7 @@ final class DueCommand implements Callable<Integer> {
     @Mixin
     private LocalOption local;
 
-    DueCommand(Terminal terminal, Workshop workshop, Clock clock) {
+    DueCommand(Terminal terminal, Services workshop, Clock clock) {
         this.terminal = terminal;
         this.workshop = workshop;
         this.clock = clock;

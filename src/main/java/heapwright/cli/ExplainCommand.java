@@ -35,7 +35,7 @@ final class ExplainCommand implements Callable<Integer> {
     static final String NAME = "explain";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(paramLabel = "ID", description = "Its id, as advice and the pages of knowledge write it.")
     private String id;
@@ -54,7 +54,7 @@ final class ExplainCommand implements Callable<Integer> {
     @Mixin
     private LocalOption local;
 
-    ExplainCommand(Terminal terminal, Workshop workshop) {
+    ExplainCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }

@@ -16,7 +16,7 @@ import java.util.Map;
  */
 record Fitted(Weights weights, List<Scored> leftOut) {
 
-    static Fitted to(List<Scored> scored, Workshop workshop) {
+    static Fitted to(List<Scored> scored, Services workshop) {
         WeightFit fit = new WeightFit();
         Map<String, Weights> others = fit.leavingOut(scored);
         Knowledge knowledge = workshop.knowledge();

@@ -21,7 +21,7 @@ final class HistoryCommand implements Callable<Integer> {
     static final String NAME = "history";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(paramLabel = "FILE", description = "The pile document; - reads standard input.")
     private String file;
@@ -32,7 +32,7 @@ final class HistoryCommand implements Callable<Integer> {
     @Mixin
     private LocalOption local;
 
-    HistoryCommand(Terminal terminal, Workshop workshop) {
+    HistoryCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }

@@ -62,7 +62,7 @@ final class Interview {
     /** Asks at most so many questions and gives the pile that the answers describe. */
     Pile run(int most) {
         dialogue.say(words.text("ask.hello"));
-        stopped = !new Noticed(dialogue, words, today).ask(seen, notSeen, this::builtOn);
+        stopped = !new SignDialogue(dialogue, words, today).ask(seen, notSeen, this::builtOn);
         age();
         kind();
         size();

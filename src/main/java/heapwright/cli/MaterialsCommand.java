@@ -26,7 +26,7 @@ final class MaterialsCommand implements Callable<Integer> {
     static final String NAME = "materials";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(paramLabel = "WORD", arity = "0..*", description = "One or more words of a name or another name.")
     private List<String> words = List.of();
@@ -37,7 +37,7 @@ final class MaterialsCommand implements Callable<Integer> {
     @Mixin
     private LocalOption local;
 
-    MaterialsCommand(Terminal terminal, Workshop workshop) {
+    MaterialsCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }

@@ -41,7 +41,7 @@ final class NoteCommand implements Callable<Integer> {
     static final String NAME = "note";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
     private final Clock clock;
 
     @Parameters(paramLabel = "FILE", description = "The pile document; it is changed in place.")
@@ -81,7 +81,7 @@ final class NoteCommand implements Callable<Integer> {
     @Mixin
     private LocalOption local;
 
-    NoteCommand(Terminal terminal, Workshop workshop, Clock clock) {
+    NoteCommand(Terminal terminal, Services workshop, Clock clock) {
         this.terminal = terminal;
         this.workshop = workshop;
         this.clock = clock;

@@ -3,7 +3,7 @@ package heapwright.cli;
 import heapwright.logger.LoggerDays;
 import heapwright.logger.LoggerFault;
 import heapwright.logger.LoggerReader;
-import heapwright.logger.Told;
+import heapwright.logger.LoggerSettings;
 import heapwright.pile.LoggedDays;
 import heapwright.pile.Pile;
 import heapwright.report.Days;
@@ -52,7 +52,7 @@ final class NotedReadings {
      * @throws UsageFault where it cannot be used as it is
      */
     LoggerDays days(Pile pile, LocalDate today, Units units) {
-        Told told = new Told(zone(), dayFirst(), units == Units.US, from(pile), today);
+        LoggerSettings told = new LoggerSettings(zone(), dayFirst(), units == Units.US, from(pile), today);
         try {
             return new LoggerReader(told).read(Files.readAllBytes(FileNames.path(file)));
         } catch (LoggerFault fault) {

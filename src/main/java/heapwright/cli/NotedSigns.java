@@ -2,7 +2,7 @@ package heapwright.cli;
 
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Sign;
-import heapwright.phrase.Heard;
+import heapwright.phrase.PhraseMeaning;
 import heapwright.phrase.SignPhrases;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,10 +30,10 @@ final class NotedSigns {
         SignPhrases phrases = new SignPhrases(knowledge.signs().values());
         List<String> yes = new ArrayList<>();
         List<String> no = new ArrayList<>();
-        for (Heard heard : heard(phrases, seen, "--seen")) {
+        for (PhraseMeaning heard : heard(phrases, seen, "--seen")) {
             (heard.denied() ? no : yes).addAll(ids(heard));
         }
-        for (Heard heard : heard(phrases, notSeen, "--not-seen")) {
+        for (PhraseMeaning heard : heard(phrases, notSeen, "--not-seen")) {
             if (heard.denied()) {
                 throw new UsageFault("heapwright: --not-seen \"" + heard.said()
                         + "\" says no twice. Write --not-seen \"" + String.join(", ", ids(heard)) + "\" or --seen.");
@@ -43,7 +43,7 @@ final class NotedSigns {
         return new Told(yes, no);
     }
 
-    private static List<Heard> heard(SignPhrases phrases, List<String> told, String flag) {
+    private static List<PhraseMeaning> heard(SignPhrases phrases, List<String> told, String flag) {
         return told.stream()
                 .filter(t -> !t.isBlank())
                 .flatMap(t -> phrases.hearAll(t).stream())
@@ -51,7 +51,7 @@ final class NotedSigns {
                 .toList();
     }
 
-    private static Heard certain(Heard heard, String flag) {
+    private static PhraseMeaning certain(PhraseMeaning heard, String flag) {
         if (heard.certain() && !heard.meant().isEmpty()) {
             return heard;
         }
@@ -62,7 +62,7 @@ final class NotedSigns {
     }
 
     /** What is not certain, and what is allowed. */
-    private static String found(Heard heard) {
+    private static String found(PhraseMeaning heard) {
         if (heard.meant().isEmpty()) {
             return "No sign is known by these words. Allowed: a sign of `heapwright signs`.";
         }
@@ -73,7 +73,7 @@ final class NotedSigns {
         return (left.isEmpty() ? several : left) + "Allowed: " + String.join(", ", ids(heard)) + ".";
     }
 
-    private static List<String> ids(Heard heard) {
+    private static List<String> ids(PhraseMeaning heard) {
         return heard.meant().stream().map(Sign::id).collect(Collectors.toList());
     }
 }

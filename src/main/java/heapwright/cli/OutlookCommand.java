@@ -2,7 +2,7 @@ package heapwright.cli;
 
 import heapwright.advice.Forecaster;
 import heapwright.advice.danger.Alarm;
-import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Pile;
 import heapwright.report.CourseChart;
@@ -35,7 +35,7 @@ final class OutlookCommand implements Callable<Integer> {
     static final String NAME = "outlook";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(paramLabel = "FILE", description = "The pile document; - reads standard input.")
     private String file;
@@ -55,7 +55,7 @@ final class OutlookCommand implements Callable<Integer> {
     @Option(names = "--typical", description = "Where the file has no recipe, take a usual mix; the ranges get wide.")
     private boolean typical;
 
-    OutlookCommand(Terminal terminal, Workshop workshop) {
+    OutlookCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }
@@ -71,7 +71,7 @@ final class OutlookCommand implements Callable<Integer> {
             terminal.out()
                     .print(
                             output.json
-                                    ? new ModelJson(words, Workshop.version()).alarmed(pile, alarm.get()) + "\n"
+                                    ? new ModelJson(words, Services.version()).alarmed(pile, alarm.get()) + "\n"
                                     : length.full
                                             ? new OutlookReport(words, terminal.bold()).alarmed(pile, alarm.get())
                                             : new FirstPageOfOutlook(words, terminal.bold())
@@ -79,7 +79,7 @@ final class OutlookCommand implements Callable<Integer> {
             return Program.OK;
         }
         Forecaster forecaster = new Forecaster(knowledge);
-        Ahead ahead = forecaster
+        PileOutlook ahead = forecaster
                 .ahead(pile)
                 .or(() -> typical ? forecaster.aheadOfTypical(pile) : Optional.empty())
                 .orElseThrow(() -> new UsageFault("heapwright: " + file + ": "
@@ -91,7 +91,7 @@ final class OutlookCommand implements Callable<Integer> {
                     .write(new CourseChart(words).write(CourseView.of(ahead), title, report.headline(ahead)));
         }
         if (output.json) {
-            terminal.out().println(new ModelJson(words, Workshop.version()).outlook(ahead));
+            terminal.out().println(new ModelJson(words, Services.version()).outlook(ahead));
         } else {
             terminal.out()
                     .print(

@@ -44,7 +44,7 @@ public final class Program {
         if (Log.debugs(args)) {
             Log.debug(terminal.err());
         }
-        Workshop workshop = new Workshop();
+        Services workshop = new Services();
         String first = args.length == 0 ? "--help" : args[0];
         workshop.expect(first);
         CommandLine line = new CommandLine(new Heapwright());
@@ -98,7 +98,7 @@ public final class Program {
     }
 
     /** The commands in the order in which help lists them. */
-    private Map<String, Supplier<Object>> commands(Workshop workshop) {
+    private Map<String, Supplier<Object>> commands(Services workshop) {
         Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
         commands.put(CheckupCommand.NAME, () -> new CheckupCommand(terminal, workshop));
         commands.put(WhyCommand.NAME, () -> new WhyCommand(terminal, workshop));
@@ -175,7 +175,7 @@ public final class Program {
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            return new String[] {"heapwright " + Workshop.version()};
+            return new String[] {"heapwright " + Services.version()};
         }
     }
 }

@@ -28,7 +28,7 @@ final class ReadyCommand implements Callable<Integer> {
     static final String NAME = "ready";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(paramLabel = "FILE", description = "The pile document; - reads standard input.")
     private String file;
@@ -42,7 +42,7 @@ final class ReadyCommand implements Callable<Integer> {
     @Mixin
     private Length length;
 
-    ReadyCommand(Terminal terminal, Workshop workshop) {
+    ReadyCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }
@@ -60,14 +60,14 @@ final class ReadyCommand implements Callable<Integer> {
 
     private String alarmed(Words words, Pile pile, Alarm alarm) {
         return output.json
-                ? new ReadyJson(words, Workshop.version()).alarmed(pile, alarm)
+                ? new ReadyJson(words, Services.version()).alarmed(pile, alarm)
                 : new FirstPageOfReady(words, terminal.bold()).alarmed(pile, alarm);
     }
 
     private String answer(Words words, Advice advice) {
         ReadyAnswer answer = Ready.of(advice, words.knowledge());
         if (output.json) {
-            return new ReadyJson(words, Workshop.version()).write(answer);
+            return new ReadyJson(words, Services.version()).write(answer);
         }
         return length.full
                 ? new ReadyReport(words, terminal.bold()).write(answer)

@@ -32,7 +32,7 @@ final class RulesCommand implements Callable<Integer> {
     private static final int FEW = 4;
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(paramLabel = "PASS", arity = "0..1", description = "derive, weigh, conclude, remedy, guard or arrange.")
     private String pass;
@@ -46,7 +46,7 @@ final class RulesCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output;
 
-    RulesCommand(Terminal terminal, Workshop workshop) {
+    RulesCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }

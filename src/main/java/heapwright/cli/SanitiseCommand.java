@@ -27,7 +27,7 @@ final class SanitiseCommand implements Callable<Integer> {
     static final String NAME = "sanitise";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(paramLabel = "FILE", description = "The pile document; - reads standard input.")
     private String file;
@@ -41,7 +41,7 @@ final class SanitiseCommand implements Callable<Integer> {
     @Mixin
     private Length length;
 
-    SanitiseCommand(Terminal terminal, Workshop workshop) {
+    SanitiseCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }
@@ -59,14 +59,14 @@ final class SanitiseCommand implements Callable<Integer> {
 
     private String alarmed(Words words, Pile pile, Alarm alarm) {
         return output.json
-                ? new SanitationJson(words, Workshop.version()).alarmed(pile, alarm)
+                ? new SanitationJson(words, Services.version()).alarmed(pile, alarm)
                 : new FirstPageOfSanitation(words, terminal.bold()).alarmed(pile, alarm);
     }
 
     private String ledger(Words words, Pile pile) {
         HeatLedger ledger = HeatLedger.of(pile, words.knowledge());
         if (output.json) {
-            return new SanitationJson(words, Workshop.version()).write(pile, ledger);
+            return new SanitationJson(words, Services.version()).write(pile, ledger);
         }
         return length.full
                 ? new SanitationReport(words, terminal.bold()).write(pile, ledger)

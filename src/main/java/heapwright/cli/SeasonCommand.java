@@ -30,7 +30,7 @@ final class SeasonCommand implements Callable<Integer> {
     static final String NAME = "season";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
     private final Clock clock;
 
     @Parameters(
@@ -49,7 +49,7 @@ final class SeasonCommand implements Callable<Integer> {
     @Mixin
     private Length length;
 
-    SeasonCommand(Terminal terminal, Workshop workshop, Clock clock) {
+    SeasonCommand(Terminal terminal, Services workshop, Clock clock) {
         this.terminal = terminal;
         this.workshop = workshop;
         this.clock = clock;
@@ -69,7 +69,7 @@ final class SeasonCommand implements Callable<Integer> {
 
     private String alarmed(Words words, Pile pile, Alarm alarm) {
         return output.json
-                ? new SeasonJson(words, Workshop.version()).alarmed(pile, alarm, LocalDate.now(clock))
+                ? new SeasonJson(words, Services.version()).alarmed(pile, alarm, LocalDate.now(clock))
                 : new SeasonReport(words, terminal.bold()).alarmed(pile, alarm);
     }
 
@@ -81,7 +81,7 @@ final class SeasonCommand implements Callable<Integer> {
                 day,
                 words.knowledge());
         if (output.json) {
-            return new SeasonJson(words, Workshop.version()).write(year, pile, day);
+            return new SeasonJson(words, Services.version()).write(year, pile, day);
         }
         SeasonReport report = new SeasonReport(words, terminal.bold());
         return length.full ? report.full(year, pile, day) : report.first(year, pile, day);

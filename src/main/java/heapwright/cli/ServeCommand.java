@@ -39,7 +39,7 @@ final class ServeCommand implements Callable<Integer> {
     private static final Logger LOG = LoggerFactory.getLogger(ServeCommand.class);
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Spec
     private CommandSpec spec;
@@ -71,7 +71,7 @@ final class ServeCommand implements Callable<Integer> {
     @Mixin
     private LocalOption local;
 
-    ServeCommand(Terminal terminal, Workshop workshop) {
+    ServeCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }
@@ -96,7 +96,7 @@ final class ServeCommand implements Callable<Integer> {
         Advisor advisor = workshop.advisor();
         // Rules that cannot be loaded must fail here and not at the first question.
         advisor.rulebook();
-        Site site = Site.of(advisor, journal, Catalogue.english(), clock, Workshop.version());
+        Site site = Site.of(advisor, journal, Catalogue.english(), clock, Services.version());
         try (WebServer server = WebServer.start(site, new WebOptions(host, port), exit)) {
             CountDownLatch stopped = new CountDownLatch(1);
             Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(server, stopped), "stop"));

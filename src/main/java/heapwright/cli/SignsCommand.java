@@ -21,12 +21,12 @@ final class SignsCommand implements Callable<Integer> {
     static final String NAME = "signs";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Mixin
     private OutputOptions output;
 
-    SignsCommand(Terminal terminal, Workshop workshop) {
+    SignsCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }

@@ -34,7 +34,7 @@ final class TryCommand implements Callable<Integer> {
     static final String NAME = "try";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(
             paramLabel = "DIR|FILE",
@@ -55,7 +55,7 @@ final class TryCommand implements Callable<Integer> {
     @Mixin
     private LocalOption local;
 
-    TryCommand(Terminal terminal, Workshop workshop) {
+    TryCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }

@@ -29,7 +29,7 @@ final class WhyCommand implements Callable<Integer> {
     static final String NAME = "why";
 
     private final Terminal terminal;
-    private final Workshop workshop;
+    private final Services workshop;
 
     @Parameters(paramLabel = "FILE", description = "The pile document; - reads standard input.")
     private String file;
@@ -46,7 +46,7 @@ final class WhyCommand implements Callable<Integer> {
     @Option(names = "--chart", paramLabel = "FILE.svg", description = "Draw the course as a picture in this file too.")
     private String chart;
 
-    WhyCommand(Terminal terminal, Workshop workshop) {
+    WhyCommand(Terminal terminal, Services workshop) {
         this.terminal = terminal;
         this.workshop = workshop;
     }
@@ -75,7 +75,7 @@ final class WhyCommand implements Callable<Integer> {
                                     said.lines().limit(6).collect(java.util.stream.Collectors.joining(" "))));
         }
         if (output.json) {
-            terminal.out().println(new AdviceJson(words, Workshop.version()).write(advice, true));
+            terminal.out().println(new AdviceJson(words, Services.version()).write(advice, true));
         } else {
             terminal.out()
                     .print(

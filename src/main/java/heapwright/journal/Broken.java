@@ -11,7 +11,7 @@ import java.util.List;
  * @param problems what is wrong with it, at least one
  * @param further how many more problems there are
  */
-public record Broken(String id, String name, List<Problem> problems, int further) implements Shelf {
+public record Broken(String id, String name, List<Problem> problems, int further) implements JournalFile {
     public Broken {
         problems = List.copyOf(problems);
     }

@@ -71,7 +71,7 @@ final class Content {
     }
 
     /** The file as it is shown. */
-    Shelf shelf() {
+    JournalFile shelf() {
         if (result instanceof ReadResult.Accepted accepted) {
             return new Stored(Folder.id(file), version(), accepted.value(), accepted.notes());
         }

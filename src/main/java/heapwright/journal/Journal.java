@@ -89,12 +89,12 @@ public final class Journal {
     }
 
     /** The file as it is now; empty if there is none by that id. */
-    public Optional<Shelf> open(String id) throws IOException {
+    public Optional<JournalFile> open(String id) throws IOException {
         return reading(folder -> writer.content(folder, id).map(Content::shelf));
     }
 
     /** The file as it was before it was last saved; empty if it was not saved over yet. */
-    public Optional<Shelf> before(String id) throws IOException {
+    public Optional<JournalFile> before(String id) throws IOException {
         return reading(folder -> {
             Optional<Folder> before = folder.innerIfThere(BEFORE);
             return before.isPresent() ? writer.content(before.get(), id).map(Content::shelf) : Optional.empty();

@@ -11,7 +11,7 @@ import java.util.Optional;
  * has no need.
  *
  * @param id names the file within the journal
- * @param name what to call it, as {@link Shelf#name}
+ * @param name what to call it, as {@link JournalFile#name}
  * @param pile about the pile; empty if the file cannot be read as one
  * @param problems what is wrong then, the first few
  */
@@ -37,7 +37,7 @@ public record Listed(String id, String name, Optional<About> pile, List<Problem>
             String version, LocalDate built, boolean builtAssumed, boolean builtAbout, int entries, boolean kept) {}
 
     /** The file as a list tells it. */
-    public static Listed of(Shelf shelf) {
+    public static Listed of(JournalFile shelf) {
         if (shelf instanceof Broken broken) {
             List<Problem> problems =
                     broken.problems().stream().limit(MOST_PROBLEMS).toList();

@@ -21,7 +21,7 @@ public sealed interface Saving {
      * @param current what the file now holds; empty if it is gone
      * @param kept what was to be saved, under a name that says when it was kept
      */
-    record Conflict(Optional<Shelf> current, Stored kept) implements Saving {}
+    record Conflict(Optional<JournalFile> current, Stored kept) implements Saving {}
 
     /**
      * Nothing was written, because what would have been written could not be read again.

@@ -12,7 +12,7 @@ import java.util.List;
  * @param pile the pile
  * @param notes what the reader took for granted
  */
-public record Stored(String id, String version, Pile pile, List<Note> notes) implements Shelf {
+public record Stored(String id, String version, Pile pile, List<Note> notes) implements JournalFile {
     public Stored {
         notes = List.copyOf(notes);
     }

@@ -33,10 +33,10 @@ public final class LoggerReader {
     /** Rows this many times as far apart as usual leave a gap (judgement). */
     private static final int GAP = 3;
 
-    private final Told told;
+    private final LoggerSettings told;
     private final Tally tally = new Tally();
 
-    public LoggerReader(Told told) {
+    public LoggerReader(LoggerSettings told) {
         this.told = told;
     }
 

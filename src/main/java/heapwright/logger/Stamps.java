@@ -39,7 +39,7 @@ final class Stamps {
      *
      * @throws LoggerFault where the order of day and month is open and nobody told it
      */
-    static Stamps of(Told told, boolean universal, List<String> all) {
+    static Stamps of(LoggerSettings told, boolean universal, List<String> all) {
         if (told.dayFirst().isPresent()) {
             return new Stamps(told.zone(), universal, told.dayFirst().get());
         }

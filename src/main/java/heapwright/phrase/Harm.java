@@ -58,7 +58,7 @@ final class Harm {
     private Harm() {}
 
     /** The signs of harm that these words may tell of, the nearest first; none if they do not. */
-    static List<Sign> in(Saying saying) {
+    static List<Sign> in(Phrase saying) {
         Set<Sign> signs = new LinkedHashSet<>();
         if (!words(saying).isEmpty() && saying.content().stream().anyMatch(PETS::contains)) {
             signs.add(Sign.DOG_IN_FITS);
@@ -68,7 +68,7 @@ final class Harm {
     }
 
     /** What the words tell beside the harm, whom it came to and what "makes me dizzy". */
-    static Set<String> beside(Saying saying) {
+    static Set<String> beside(Phrase saying) {
         Set<String> beside = new LinkedHashSet<>(saying.content());
         words(saying).forEach(word -> beside.removeAll(word.stems()));
         beside.removeAll(PEOPLE);
@@ -76,7 +76,7 @@ final class Harm {
         return beside;
     }
 
-    private static List<Word> words(Saying saying) {
+    private static List<Word> words(Phrase saying) {
         boolean somebody = saying.words().stream().anyMatch(MYSELF::contains)
                 || saying.content().stream().anyMatch(PEOPLE::contains);
         boolean smell = saying.content().contains(WordForms.SMELL);

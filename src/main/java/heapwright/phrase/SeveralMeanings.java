@@ -60,18 +60,18 @@ final class SeveralMeanings {
     private SeveralMeanings() {}
 
     /** The signs that can be meant, if it is just one of these sayings. */
-    static Optional<List<Sign>> of(Saying saying) {
+    static Optional<List<Sign>> of(Phrase saying) {
         return Optional.ofNullable(BY_WORDS.get(saying.telling()));
     }
 
     /** The signs that can be meant, if it is one of these sayings but for what tells when and how much. */
-    static Optional<List<Sign>> about(Saying saying) {
+    static Optional<List<Sign>> about(Phrase saying) {
         return Optional.ofNullable(BY_WORDS.get(saying.without(SmallWords.DEGREE)));
     }
 
     private static Map<Set<String>, List<Sign>> byWords() {
         Map<Set<String>, List<Sign>> byWords = new HashMap<>();
-        TOLD.forEach((told, signs) -> byWords.put(new Saying(told).telling(), signs));
+        TOLD.forEach((told, signs) -> byWords.put(new Phrase(told).telling(), signs));
         return byWords;
     }
 }

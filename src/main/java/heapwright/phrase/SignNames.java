@@ -63,7 +63,7 @@ final class SignNames {
             all.add(sign.shortName());
             all.addAll(sign.aliases());
             for (String name : all) {
-                Saying saying = new Saying(name);
+                Phrase saying = new Phrase(name);
                 names.add(new Named(
                         sign, saying.plain(), !sign.aliases().contains(name), saying.denied(), saying.telling()));
             }

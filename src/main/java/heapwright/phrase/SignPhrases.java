@@ -28,18 +28,18 @@ public final class SignPhrases {
 
     /** What is left of "nothing", "nobody is hurt" and "I don't know": there is nothing to note. */
     private static final Set<String> NO_WORD =
-            new Saying("hurt ill sick injured injury unwell one idea else wrong special unusual").content();
+            new Phrase("hurt ill sick injured injury unwell one idea else wrong special unusual").content();
 
     /** "All is well", "it's fine". */
     private static final Set<String> ALL_WELL =
-            new Saying("all everything everyone everybody fine well good ok okay alright").content();
+            new Phrase("all everything everyone everybody fine well good ok okay alright").content();
 
     /** What is left of "no smell", "it stinks" and "it doesn't smell". */
     private static final Set<Set<String>> SMELL = Set.of(
-            new Saying("smell").content(),
-            new Saying("bad smell").content(),
-            new Saying("foul smell").content(),
-            new Saying("nasty smell").content());
+            new Phrase("smell").content(),
+            new Phrase("bad smell").content(),
+            new Phrase("foul smell").content(),
+            new Phrase("nasty smell").content());
 
     /** What a plain "not wet" denies; alone, such a word can mean several signs and is asked. */
     private static final Map<Set<String>, List<Sign>> PLAINLY_NOT = Map.of(
@@ -78,20 +78,20 @@ public final class SignPhrases {
     }
 
     /** What all of a line means, one thing after the other, in the order in which it was said. */
-    public List<Heard> hearAll(String line) {
+    public List<PhraseMeaning> hearAll(String line) {
         List<Parts.Whole> wholes = parts.of(line);
-        List<Heard> all = new ArrayList<>();
+        List<PhraseMeaning> all = new ArrayList<>();
         for (Parts.Whole whole : wholes) {
             // "sour smell, very strong" is one thing
-            if (wholes.size() == 1 || !new Saying(whole.said()).mereDegree()) {
+            if (wholes.size() == 1 || !new Phrase(whole.said()).mereDegree()) {
                 all.addAll(hear(whole));
             }
         }
         return all.isEmpty() ? List.of(hear(line)) : all;
     }
 
-    private List<Heard> hear(Parts.Whole whole) {
-        Heard together = hear(whole.said());
+    private List<PhraseMeaning> hear(Parts.Whole whole) {
+        PhraseMeaning together = hear(whole.said());
         return whole.parts().size() < 2 || together.certain()
                 ? List.of(together)
                 : whole.parts().stream()
@@ -100,47 +100,47 @@ public final class SignPhrases {
     }
 
     /** What some words mean that tell of one thing. */
-    public Heard hear(String told) {
+    public PhraseMeaning hear(String told) {
         String said = told.strip();
-        Saying whole = new Saying(SmallWords.withoutFalseNo(said));
+        Phrase whole = new Phrase(SmallWords.withoutFalseNo(said));
         Optional<List<Sign>> several = SeveralMeanings.of(whole);
         if (several.isPresent()) {
-            return Heard.choice(said, several.get(), false, List.of());
+            return PhraseMeaning.choice(said, several.get(), false, List.of());
         }
         List<Sign> exact = names.called(whole.plain());
         if (!exact.isEmpty()) {
-            return new Heard(said, exact, false, exact.size() == 1, List.of());
+            return new PhraseMeaning(said, exact, false, exact.size() == 1, List.of());
         }
         if (ALL_WELL.containsAll(whole.telling()) && !whole.content().isEmpty()) {
-            return Heard.certainly(said, List.of(), false);
+            return PhraseMeaning.certainly(said, List.of(), false);
         }
-        Saying saying = new Saying(GONE_AT_THE_END.matcher(whole.plain()).replaceFirst("no $1"));
+        Phrase saying = new Phrase(GONE_AT_THE_END.matcher(whole.plain()).replaceFirst("no $1"));
         return saying.denied() ? denial(said, saying) : affirmed(said, saying);
     }
 
-    private Heard affirmed(String said, Saying saying) {
+    private PhraseMeaning affirmed(String said, Phrase saying) {
         if (SMELL.contains(saying.without(SmallWords.DEGREE))) {
-            return Heard.choice(said, limited(smells), false, List.of());
+            return PhraseMeaning.choice(said, limited(smells), false, List.of());
         }
         SignNames.Near near = names.near(saying.content(), false);
         boolean past = concernsWarmth(near) && saying.words().stream().anyMatch(PAST::contains) || isOver(saying, near);
         return (near.sure() || ofSomebody(near)) && !past && !saying.doubted() && !passedOver(saying, near)
-                ? Heard.certainly(said, near.signs(), false)
+                ? PhraseMeaning.certainly(said, near.signs(), false)
                 : several(said, saying).orElseGet(() -> asked(said, saying, near, false));
     }
 
-    private Heard denial(String said, Saying saying) {
+    private PhraseMeaning denial(String said, Phrase saying) {
         List<Sign> exact = names.called(saying.affirmed());
         boolean plain = saying.plainlyDenied() && !saying.doubted();
         if (!exact.isEmpty() && plain) {
-            return new Heard(said, exact, true, exact.size() == 1, List.of());
+            return new PhraseMeaning(said, exact, true, exact.size() == 1, List.of());
         }
         Set<String> brief = less(saying.content(), SmallWords.DEGREE);
         if (SMELL.contains(brief) && plain) {
-            return Heard.certainly(said, smells, true);
+            return PhraseMeaning.certainly(said, smells, true);
         }
         if (PLAINLY_NOT.containsKey(brief) && plain && saying.words().stream().noneMatch(SO_FAR::contains)) {
-            return Heard.certainly(said, PLAINLY_NOT.get(brief), true);
+            return PhraseMeaning.certainly(said, PLAINLY_NOT.get(brief), true);
         }
         return nearest(said, saying);
     }
@@ -149,20 +149,20 @@ public final class SignPhrases {
      * "Not turned" is a yes to "never turned" and a no to "turned"; "turned" is no yes to "never turned". "Stopped heating" is
      * first what it says itself.
      */
-    private Heard nearest(String said, Saying saying) {
+    private PhraseMeaning nearest(String said, Phrase saying) {
         SignNames.Near same = names.near(saying.telling(), true);
         boolean once = concernsWarmth(same)
                 && saying.words().stream().anyMatch(ONCE::contains)
                 && saying.words().stream().noneMatch(EVER::contains);
         if (same.sure() && !once && !saying.doubted() && !tells(saying, SmallWords.SPAN)) {
-            return Heard.certainly(said, same.signs(), false);
+            return PhraseMeaning.certainly(said, same.signs(), false);
         }
-        Optional<Heard> several = several(said, saying);
+        Optional<PhraseMeaning> several = several(said, saying);
         if (several.isPresent()) {
             return several.get();
         }
         if (NO_WORD.containsAll(less(saying.content(), SmallWords.DEGREE))) {
-            return Heard.certainly(said, List.of(), true);
+            return PhraseMeaning.certainly(said, List.of(), true);
         }
         SignNames.Near opposite = names.near(saying.content(), false);
         if (opposite.sure()
@@ -170,15 +170,15 @@ public final class SignPhrases {
                 && saying.plainlyDenied()
                 && !saying.doubted()
                 && !isOver(saying, opposite)) {
-            return Heard.certainly(said, opposite.signs(), true);
+            return PhraseMeaning.certainly(said, opposite.signs(), true);
         }
         List<Sign> harm = Harm.in(saying);
         boolean yes = !harm.isEmpty() || same.same() || opposite.signs().isEmpty();
         return asked(said, saying, yes && !same.signs().isEmpty() ? same : opposite, !yes);
     }
 
-    private static Optional<Heard> several(String said, Saying saying) {
-        return SeveralMeanings.about(saying).map(signs -> Heard.choice(said, signs, false, List.of()));
+    private static Optional<PhraseMeaning> several(String said, Phrase saying) {
+        return SeveralMeanings.about(saying).map(signs -> PhraseMeaning.choice(said, signs, false, List.of()));
     }
 
     /** Whether one thing is meant that concerns people, and nothing is left but who it is. */
@@ -191,7 +191,7 @@ public final class SignPhrases {
     }
 
     /** Whether the one sign leaves out that somebody may be hurt, or was taken for that from a word about a smell. */
-    private boolean passedOver(Saying saying, SignNames.Near near) {
+    private boolean passedOver(Phrase saying, SignNames.Near near) {
         boolean incident = senses.get(near.signs().get(0)) == SignInfo.Sense.INCIDENT;
         return incident
                 ? saying.content().contains(WordForms.SMELL)
@@ -199,7 +199,7 @@ public final class SignPhrases {
     }
 
     /** What is to be asked: somebody hurt comes first, and a smell that is spoken of is among the choices. */
-    private Heard asked(String said, Saying saying, SignNames.Near nearest, boolean denied) {
+    private PhraseMeaning asked(String said, Phrase saying, SignNames.Near nearest, boolean denied) {
         List<Sign> harm = denied ? List.of() : Harm.in(saying);
         SignNames.Near near = harm.isEmpty() || nearest.whole() ? nearest : names.near(Harm.beside(saying), false);
         Set<Sign> choices = new LinkedHashSet<>(harm);
@@ -217,11 +217,12 @@ public final class SignPhrases {
         if (!harm.isEmpty()) {
             left.retainAll(Harm.beside(saying));
         }
-        return Heard.choice(said, limited(choices), denied, choices.isEmpty() ? List.of() : saying.asSaid(left));
+        return PhraseMeaning.choice(
+                said, limited(choices), denied, choices.isEmpty() ? List.of() : saying.asSaid(left));
     }
 
     /** Whether it tells of a time that is over, and not of what went in or befell somebody then. */
-    private boolean isOver(Saying saying, SignNames.Near near) {
+    private boolean isOver(Phrase saying, SignNames.Near near) {
         return tells(saying, SmallWords.OVER)
                 && near.signs().stream()
                         .map(senses::get)
@@ -229,7 +230,7 @@ public final class SignPhrases {
     }
 
     /** Whether it tells of a time in words that are no part of a name. */
-    private boolean tells(Saying saying, Set<String> time) {
+    private boolean tells(Phrase saying, Set<String> time) {
         return saying.content().stream().anyMatch(time::contains) && !names.worded(saying.telling());
     }
 

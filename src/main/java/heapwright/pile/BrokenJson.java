@@ -20,7 +20,7 @@ public final class BrokenJson {
 
     static void report(String text, JsonProcessingException failure, Findings findings) {
         Break at = in(text, failure);
-        findings.document(new Spot(at.offset(), at.line()), at.found(), at.allowed(), "");
+        findings.document(new TextPosition(at.offset(), at.line()), at.found(), at.allowed(), "");
     }
 
     /**

@@ -10,7 +10,12 @@ import java.util.function.Supplier;
 final class Findings {
 
     private record Finding(
-            At at, Spot spot, String found, String allowed, String example, Supplier<Optional<String>> closest) {}
+            ValuePath at,
+            TextPosition spot,
+            String found,
+            String allowed,
+            String example,
+            Supplier<Optional<String>> closest) {}
 
     private static final Supplier<Optional<String>> NOTHING_NEAR = Optional::empty;
 
@@ -34,12 +39,18 @@ final class Findings {
         at(owner.at().then(field), owner.spot(), "nothing", allowed, example, NOTHING_NEAR);
     }
 
-    void at(At at, Spot spot, String found, String allowed, String example, Supplier<Optional<String>> closest) {
+    void at(
+            ValuePath at,
+            TextPosition spot,
+            String found,
+            String allowed,
+            String example,
+            Supplier<Optional<String>> closest) {
         findings.add(new Finding(at, spot, found, allowed, example, closest));
     }
 
-    void document(Spot spot, String found, String allowed, String example) {
-        at(At.ROOT, spot, found, allowed, example, NOTHING_NEAR);
+    void document(TextPosition spot, String found, String allowed, String example) {
+        at(ValuePath.ROOT, spot, found, allowed, example, NOTHING_NEAR);
     }
 
     boolean any() {

@@ -11,9 +11,9 @@ import java.util.Map;
 /** A JSON value that knows where it stands, so that every problem can name its place and line. */
 sealed interface Node {
 
-    At at();
+    ValuePath at();
 
-    Spot spot();
+    TextPosition spot();
 
     /** The value as a message quotes it: short, on one line, with nothing that could upset a terminal. */
     String shown();
@@ -21,7 +21,7 @@ sealed interface Node {
     /** The value without its place. */
     JsonNode tree();
 
-    record Obj(At at, Spot spot, Map<String, Node> fields) implements Node {
+    record Obj(ValuePath at, TextPosition spot, Map<String, Node> fields) implements Node {
         @Override
         public String shown() {
             return "an object { … }";
@@ -35,7 +35,7 @@ sealed interface Node {
         }
     }
 
-    record Arr(At at, Spot spot, List<Node> items) implements Node {
+    record Arr(ValuePath at, TextPosition spot, List<Node> items) implements Node {
         @Override
         public String shown() {
             return "a list [ … ]";
@@ -49,7 +49,7 @@ sealed interface Node {
         }
     }
 
-    record Str(At at, Spot spot, String value) implements Node {
+    record Str(ValuePath at, TextPosition spot, String value) implements Node {
         @Override
         public String shown() {
             return Shown.quoted(value);
@@ -61,7 +61,7 @@ sealed interface Node {
         }
     }
 
-    record Num(At at, Spot spot, double value, String text) implements Node {
+    record Num(ValuePath at, TextPosition spot, double value, String text) implements Node {
         @Override
         public String shown() {
             return Shown.plain(text);
@@ -81,7 +81,7 @@ sealed interface Node {
         }
     }
 
-    record Bool(At at, Spot spot, boolean value) implements Node {
+    record Bool(ValuePath at, TextPosition spot, boolean value) implements Node {
         @Override
         public String shown() {
             return Boolean.toString(value);
@@ -93,7 +93,7 @@ sealed interface Node {
         }
     }
 
-    record Nul(At at, Spot spot) implements Node {
+    record Nul(ValuePath at, TextPosition spot) implements Node {
         @Override
         public String shown() {
             return "null (what is not known is left out)";

@@ -42,10 +42,10 @@ final class NodeReader {
         try (JsonParser parser = factory.createParser(text)) {
             try {
                 if (parser.nextToken() == null) {
-                    findings.document(Spot.START, "an empty file", "a pile document", Shape.PILE.example());
+                    findings.document(TextPosition.START, "an empty file", "a pile document", Shape.PILE.example());
                     return Optional.empty();
                 }
-                Node root = value(parser, At.ROOT, findings);
+                Node root = value(parser, ValuePath.ROOT, findings);
                 if (parser.nextToken() != null) {
                     findings.document(spot(parser), "more after the end of the document", "one JSON object", "");
                 }
@@ -56,13 +56,13 @@ final class NodeReader {
                 BrokenJson.report(text, e, findings);
             }
         } catch (IOException e) {
-            findings.document(Spot.START, "text that cannot be read", "JSON", "");
+            findings.document(TextPosition.START, "text that cannot be read", "JSON", "");
         }
         return Optional.empty();
     }
 
-    private Node value(JsonParser parser, At at, Findings findings) throws IOException {
-        Spot spot = spot(parser);
+    private Node value(JsonParser parser, ValuePath at, Findings findings) throws IOException {
+        TextPosition spot = spot(parser);
         JsonToken token = parser.currentToken();
         return switch (token) {
             case START_OBJECT -> object(parser, at, spot, findings);
@@ -75,11 +75,11 @@ final class NodeReader {
         };
     }
 
-    private Node object(JsonParser parser, At at, Spot spot, Findings findings) throws IOException {
+    private Node object(JsonParser parser, ValuePath at, TextPosition spot, Findings findings) throws IOException {
         Map<String, Node> fields = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String name = parser.currentName();
-            Spot nameSpot = spot(parser);
+            TextPosition nameSpot = spot(parser);
             parser.nextToken();
             Node value = value(parser, at.then(name), findings);
             Node first = fields.putIfAbsent(name, value);
@@ -92,7 +92,7 @@ final class NodeReader {
         return new Node.Obj(at, spot, fields);
     }
 
-    private Node array(JsonParser parser, At at, Spot spot, Findings findings) throws IOException {
+    private Node array(JsonParser parser, ValuePath at, TextPosition spot, Findings findings) throws IOException {
         List<Node> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             items.add(value(parser, at.then(items.size()), findings));
@@ -100,7 +100,8 @@ final class NodeReader {
         return new Node.Arr(at, spot, items);
     }
 
-    private static Node number(JsonParser parser, At at, Spot spot, Findings findings) throws IOException {
+    private static Node number(JsonParser parser, ValuePath at, TextPosition spot, Findings findings)
+            throws IOException {
         double value = parser.getDoubleValue();
         Node.Num number = new Node.Num(at, spot, value == 0 ? 0 : value, parser.getText());
         if (!Double.isFinite(value)) {
@@ -111,7 +112,7 @@ final class NodeReader {
 
     private static void tooMuch(JsonParser parser, Findings findings) {
         JsonLocation where = parser.currentLocation();
-        Spot spot = new Spot(where.getCharOffset(), where.getLineNr());
+        TextPosition spot = new TextPosition(where.getCharOffset(), where.getLineNr());
         boolean deep = parser.getParsingContext().getNestingDepth() >= DEEPEST;
         findings.document(
                 spot,
@@ -122,8 +123,8 @@ final class NodeReader {
                 "");
     }
 
-    private static Spot spot(JsonParser parser) {
+    private static TextPosition spot(JsonParser parser) {
         JsonLocation where = parser.currentTokenLocation();
-        return new Spot(where.getCharOffset(), where.getLineNr());
+        return new TextPosition(where.getCharOffset(), where.getLineNr());
     }
 }

@@ -72,7 +72,7 @@ public final class PileReader {
         if (decoded.isError()) {
             Findings findings = new Findings();
             int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
-            findings.document(new Spot(text.length(), line), "bytes that are not UTF-8 text", "UTF-8 text", "");
+            findings.document(new TextPosition(text.length(), line), "bytes that are not UTF-8 text", "UTF-8 text", "");
             return findings.refusal(fileName, MOST_PROBLEMS);
         }
         boolean marked = text.length() > 0 && text.charAt(0) == '\uFEFF';
@@ -141,7 +141,7 @@ public final class PileReader {
 
     private static ReadResult refused(String fileName, String found, String allowed) {
         Findings findings = new Findings();
-        findings.document(Spot.START, found, allowed, "");
+        findings.document(TextPosition.START, found, allowed, "");
         return findings.refusal(fileName, MOST_PROBLEMS);
     }
 }

@@ -4,12 +4,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
-import heapwright.advice.Held;
 import heapwright.advice.Option;
 import heapwright.advice.Question;
 import heapwright.advice.Step;
+import heapwright.advice.WithheldStep;
+import heapwright.advice.engine.EvidencePiece;
 import heapwright.advice.engine.Firing;
-import heapwright.advice.engine.Piece;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Reads;
 import heapwright.knowledge.CauseInfo;
@@ -118,7 +118,7 @@ public final class AdviceJson {
         finding.weighed().opposes().forEach(p -> piece(opposes.addObject(), p));
     }
 
-    private void piece(ObjectNode node, Piece piece) {
+    private void piece(ObjectNode node, EvidencePiece piece) {
         JsonText.rule(node, piece.rule());
         node.put("witness", piece.witness().name().toLowerCase(Locale.ROOT));
         node.put("decibans", fine(piece.decibans()));
@@ -195,7 +195,7 @@ public final class AdviceJson {
         node.put("low", fine(band.low())).put("likely", fine(band.likely())).put("high", fine(band.high()));
     }
 
-    private void held(ObjectNode node, Held held) {
+    private void held(ObjectNode node, WithheldStep held) {
         node.put("remedy", held.remedy().id());
         node.put("summary", words.remedy(held.remedy()));
         node.put("because", new HeldText(words).reason(held));

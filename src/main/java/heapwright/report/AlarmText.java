@@ -37,13 +37,13 @@ public final class AlarmText {
     }
 
     /** The whole alarm: headline, steps, reasons, cautions, questions, and when it is over. */
-    void write(Sheet page, Alarm alarm) {
+    void write(ReportWriter page, Alarm alarm) {
         page.paragraph(0, 0, headline(alarm));
         body(page, alarm);
     }
 
     /** The headline, the steps with how they are done, and the titles of the cautions: what a first page holds. */
-    void inShort(Sheet page, Alarm alarm) {
+    void inShort(ReportWriter page, Alarm alarm) {
         page.paragraph(0, 0, headline(alarm));
         steps(page, alarm);
         page.heading(words.text("section.careful"));
@@ -65,7 +65,7 @@ public final class AlarmText {
     }
 
     /** The same without the headline. */
-    void body(Sheet page, Alarm alarm) {
+    void body(ReportWriter page, Alarm alarm) {
         steps(page, alarm);
         because(page, alarm);
         inFull(page, alarm);
@@ -74,7 +74,7 @@ public final class AlarmText {
         over(alarm).forEach(l -> page.paragraph(0, INDENT, "- " + l));
     }
 
-    private void steps(Sheet page, Alarm alarm) {
+    private void steps(ReportWriter page, Alarm alarm) {
         page.heading(words.text("section.first"));
         for (int i = 0; i < alarm.steps().size(); i++) {
             RemedyInfo info =
@@ -83,7 +83,7 @@ public final class AlarmText {
         }
     }
 
-    private void inFull(Sheet page, Alarm alarm) {
+    private void inFull(ReportWriter page, Alarm alarm) {
         page.heading(words.text("section.careful"));
         alarm.cautions().forEach(c -> {
             CautionInfo info = words.knowledge().cautions().get(c);
@@ -108,12 +108,12 @@ public final class AlarmText {
         return Character.toUpperCase(name.charAt(0)) + name.substring(1) + ": " + rationale;
     }
 
-    void because(Sheet page, Alarm alarm) {
+    void because(ReportWriter page, Alarm alarm) {
         page.heading(words.text("section.danger-why"));
         reasons(alarm).forEach(l -> page.paragraph(0, INDENT, "- " + l));
     }
 
-    void questions(Sheet page, Alarm alarm) {
+    void questions(ReportWriter page, Alarm alarm) {
         if (alarm.asks().isEmpty()) {
             return;
         }
@@ -130,7 +130,7 @@ public final class AlarmText {
     }
 
     /** The line below which everything else waits. */
-    void whenSafe(Sheet page, Advice advice) {
+    void whenSafe(ReportWriter page, Advice advice) {
         page.heading(words.text("section.when-safe"));
         over(advice.alarm().orElseThrow()).forEach(l -> page.paragraph(0, INDENT, "- " + l));
         waiting(advice).ifPresent(l -> page.paragraph(0, INDENT, "- " + l));

@@ -74,7 +74,7 @@ public final class AuditReport {
         return sections.all();
     }
 
-    private void plan(Sheet page, Audit audit) {
+    private void plan(ReportWriter page, Audit audit) {
         out(page, audit, true);
         if (audit.pile().container().kind().worksCold()) {
             page.paragraph(0, 0, words.text("audit.not-built"));
@@ -117,7 +117,7 @@ public final class AuditReport {
     }
 
     /** What stays out and why; at length also what to do in its place. */
-    void out(Sheet page, Audit audit, boolean atLength) {
+    void out(ReportWriter page, Audit audit, boolean atLength) {
         List<Material> also = audit.proposal().map(Proposal::leftOut).orElse(List.of()).stream()
                 .filter(m -> !audit.barred().contains(m))
                 .toList();
@@ -158,7 +158,7 @@ public final class AuditReport {
                 .anyMatch(c -> words.knowledge().cautions().get(c).localRules().isPresent());
     }
 
-    private void becomes(Sheet page, Audit audit, Proposal.Build build) {
+    private void becomes(ReportWriter page, Audit audit, Proposal.Build build) {
         Figures figures = words.figures();
         page.heading(words.text("audit.section.becomes"));
         String told = words.text(

@@ -50,12 +50,12 @@ final class BuildText {
         LAYERS
     }
 
-    void write(Sheet page, Proposal.Build build) {
+    void write(ReportWriter page, Proposal.Build build) {
         write(page, build, Part.ALL, true);
     }
 
     /** The plan, or the part of it that a first page holds. */
-    void write(Sheet page, Proposal.Build build, Part part, boolean sized) {
+    void write(ReportWriter page, Proposal.Build build, Part part, boolean sized) {
         BuildPlan plan = build.plan();
         page.heading(words.text("audit.section.build"));
         if (!build.countsOn().isEmpty()) {

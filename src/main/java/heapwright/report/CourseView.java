@@ -1,9 +1,9 @@
 package heapwright.report;
 
-import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Factor;
 import heapwright.advice.winter.HeldBack;
 import heapwright.advice.winter.PileModel;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.advice.winter.Story;
 import heapwright.process.heat.Bands;
 import heapwright.process.heat.Event;
@@ -63,7 +63,7 @@ public record CourseView(
     }
 
     /** What lies ahead. */
-    public static CourseView of(Ahead ahead) {
+    public static CourseView of(PileOutlook ahead) {
         LocalDate first = ahead.firstDay();
         return new CourseView(
                 first, ahead.core(), ahead.outdoor().likely().clone(), List.of(), List.of(), strip(ahead.held()));

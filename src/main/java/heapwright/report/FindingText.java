@@ -2,7 +2,7 @@ package heapwright.report;
 
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
-import heapwright.advice.engine.Piece;
+import heapwright.advice.engine.EvidencePiece;
 import heapwright.advice.fact.Grade;
 import heapwright.advice.fact.LimitIs;
 import heapwright.advice.fact.Seen;
@@ -53,7 +53,7 @@ public final class FindingText {
         }
     }
 
-    private void pieces(Layout page, String side, List<Piece> pieces) {
+    private void pieces(Layout page, String side, List<EvidencePiece> pieces) {
         pieces.stream()
                 .filter(p -> p.counted() && p.degree() >= WORTH_TELLING)
                 .limit(PIECES)
@@ -65,13 +65,13 @@ public final class FindingText {
                                 + words.rationale(p.rule())));
     }
 
-    private String partly(Piece piece) {
+    private String partly(EvidencePiece piece) {
         boolean outlived = piece.because().stream().anyMatch(f -> f instanceof Seen s && s.outlived());
         return piece.degree() < 1 && !outlived ? " " + words.text("finding.partly") : "";
     }
 
     /** The facts on which a piece of evidence rests, in words. */
-    public String because(Piece piece) {
+    public String because(EvidencePiece piece) {
         List<String> facts = new ArrayList<>();
         for (Object fact : piece.because()) {
             if (!(fact instanceof LimitIs)) {

@@ -3,9 +3,9 @@ package heapwright.report;
 import heapwright.advice.Advice;
 import heapwright.advice.Afternoon;
 import heapwright.advice.Headline;
-import heapwright.advice.Held;
 import heapwright.advice.Step;
-import heapwright.advice.engine.Piece;
+import heapwright.advice.WithheldStep;
+import heapwright.advice.engine.EvidencePiece;
 import heapwright.advice.ready.Ready;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.CautionInfo;
@@ -73,7 +73,7 @@ public final class FirstPage {
 
     /** The page: at most 45 lines and 250 words, or the least that a danger needs. */
     public String write(Advice advice) {
-        return Leaf.fullest(Less.values().length, less -> page(advice, Less.values()[less]));
+        return FirstPageSize.fullest(Less.values().length, less -> page(advice, Less.values()[less]));
     }
 
     private String page(Advice advice, Less less) {
@@ -146,7 +146,7 @@ public final class FirstPage {
         return Stream.concat(Headline.of(advice, words.knowledge()).findings().stream(), advice.findings().stream())
                 .findFirst()
                 .map(f -> f.weighed().supports().stream()
-                        .filter(Piece::counted)
+                        .filter(EvidencePiece::counted)
                         .limit(SIGNS)
                         .map(text::because)
                         .flatMap(told -> Stream.of(told.split("; ")))
@@ -206,7 +206,7 @@ public final class FirstPage {
     }
 
     /** To rest is no work that could wait. */
-    private boolean isRest(Held held) {
+    private boolean isRest(WithheldStep held) {
         return words.knowledge().remedies().get(held.remedy()).urgency() == Urgency.REST;
     }
 

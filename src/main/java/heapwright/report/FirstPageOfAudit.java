@@ -32,7 +32,7 @@ public final class FirstPageOfAudit {
 
     /** The page. */
     public String write(Audit audit) {
-        return Leaf.fullest(Less.values().length, less -> page(audit, Less.values()[less]));
+        return FirstPageSize.fullest(Less.values().length, less -> page(audit, Less.values()[less]));
     }
 
     private String page(Audit audit, Less less) {

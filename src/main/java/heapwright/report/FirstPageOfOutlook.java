@@ -1,8 +1,8 @@
 package heapwright.report;
 
 import heapwright.advice.danger.Alarm;
-import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Gain;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.pile.Pile;
 import java.util.Comparator;
 import java.util.List;
@@ -25,11 +25,11 @@ public final class FirstPageOfOutlook {
     }
 
     /** The page. */
-    public String write(Ahead ahead) {
-        return Leaf.fullest(WAYS + 1, less -> page(ahead, WAYS - less));
+    public String write(PileOutlook ahead) {
+        return FirstPageSize.fullest(WAYS + 1, less -> page(ahead, WAYS - less));
     }
 
-    private String page(Ahead ahead, int ways) {
+    private String page(PileOutlook ahead, int ways) {
         Layout page = new Layout(marked);
         page.line(
                 0, page.strong(words.text("outlook.title", ahead.model().pile().name(), model.date(ahead.firstDay()))));
@@ -41,7 +41,7 @@ public final class FirstPageOfOutlook {
         }
         page.blank();
         new CourseSketch(words).lines(CourseView.of(ahead)).forEach(l -> page.line(0, l));
-        List<Ahead.PlanOutcome> best = best(ahead);
+        List<PileOutlook.PlanOutcome> best = best(ahead);
         if (!best.isEmpty() && ways > 0) {
             page.heading(words.text("first.ways"));
             best.stream().limit(ways).forEach(p -> page.paragraph(0, 2, "- " + way(p, ahead)));
@@ -53,10 +53,10 @@ public final class FirstPageOfOutlook {
     }
 
     /** The ways that win something, the best first: by days won, then by warmth. */
-    private static List<Ahead.PlanOutcome> best(Ahead ahead) {
+    private static List<PileOutlook.PlanOutcome> best(PileOutlook ahead) {
         return ahead.plans().stream()
                 .filter(p -> won(p.gain()) > 0 || p.gain().moreWarmDays().likely() >= 1)
-                .sorted(Comparator.comparingDouble((Ahead.PlanOutcome p) -> -won(p.gain()))
+                .sorted(Comparator.comparingDouble((PileOutlook.PlanOutcome p) -> -won(p.gain()))
                         .thenComparingDouble(p -> -p.gain().moreWarmDays().likely()))
                 .toList();
     }
@@ -65,7 +65,7 @@ public final class FirstPageOfOutlook {
         return gain.uncounted() ? 0 : gain.daysWon().likely();
     }
 
-    private String way(Ahead.PlanOutcome plan, Ahead ahead) {
+    private String way(PileOutlook.PlanOutcome plan, PileOutlook ahead) {
         OutlookReport.PlanLine line = report.plan(plan, ahead);
         return words.text(
                 line.sooner().isPresent() ? "first.way" : "first.way-uncounted",

@@ -38,7 +38,7 @@ public final class FirstPageOfReady {
 
     /** The page. */
     public String write(ReadyAnswer answer) {
-        return Leaf.fullest(Less.values().length, less -> page(answer, Less.values()[less]));
+        return FirstPageSize.fullest(Less.values().length, less -> page(answer, Less.values()[less]));
     }
 
     private String page(ReadyAnswer answer, Less less) {

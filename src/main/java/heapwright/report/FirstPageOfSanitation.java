@@ -26,7 +26,7 @@ public final class FirstPageOfSanitation {
 
     /** The page. */
     public String write(Pile pile, HeatLedger ledger) {
-        return Leaf.fullest(RULES, less -> page(pile, ledger, RULES - less, Math.max(2, FATES - less)));
+        return FirstPageSize.fullest(RULES, less -> page(pile, ledger, RULES - less, Math.max(2, FATES - less)));
     }
 
     private String page(Pile pile, HeatLedger ledger, int rules, int fates) {

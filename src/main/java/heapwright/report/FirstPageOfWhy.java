@@ -40,7 +40,7 @@ public final class FirstPageOfWhy {
     public String write(Advice advice) {
         return advice.alarm().isPresent()
                 ? new FirstPage(words, marked).write(advice)
-                : Leaf.fullest(Less.values().length, less -> page(advice, Less.values()[less]));
+                : FirstPageSize.fullest(Less.values().length, less -> page(advice, Less.values()[less]));
     }
 
     private String page(Advice advice, Less less) {

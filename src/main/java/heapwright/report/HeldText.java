@@ -1,6 +1,6 @@
 package heapwright.report;
 
-import heapwright.advice.Held;
+import heapwright.advice.WithheldStep;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,8 +34,8 @@ public final class HeldText {
     }
 
     /** What is held back, in the order of the advice. */
-    public List<Together> of(List<Held> withheld) {
-        Map<String, List<Held>> byReason = new LinkedHashMap<>();
+    public List<Together> of(List<WithheldStep> withheld) {
+        Map<String, List<WithheldStep>> byReason = new LinkedHashMap<>();
         withheld.forEach(
                 h -> byReason.computeIfAbsent(reason(h), r -> new ArrayList<>()).add(h));
         return byReason.entrySet().stream()
@@ -46,7 +46,7 @@ public final class HeldText {
                 .toList();
     }
 
-    private String name(Held held) {
+    private String name(WithheldStep held) {
         String name = words.remedy(held.remedy());
         return held.until()
                 .map(day -> words.text("held.until", name, new Days(words).of(day)))
@@ -54,7 +54,7 @@ public final class HeldText {
     }
 
     /** Why one step is held back, in the words of the rules. */
-    public String reason(Held held) {
+    public String reason(WithheldStep held) {
         List<String> reasons = new ArrayList<>();
         held.rules().forEach(r -> reasons.add(words.rationale(r)));
         held.undoes().ifPresent(r -> reasons.add(words.text("held.undoes", words.remedy(r))));

@@ -2,7 +2,7 @@ package heapwright.report;
 
 import heapwright.advice.audit.Audit;
 import heapwright.advice.audit.Judgement;
-import heapwright.advice.audit.OwnPair;
+import heapwright.advice.audit.OwnFigureDoubt;
 import heapwright.advice.fact.Mark;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.fact.Topic;
@@ -31,7 +31,7 @@ final class JudgementText {
         this.words = words;
     }
 
-    void write(Sheet page, Audit audit) {
+    void write(ReportWriter page, Audit audit) {
         page.heading(words.text("audit.section.numbers"));
         Set<Limit> told = EnumSet.noneOf(Limit.class);
         audit.judgements().stream()
@@ -119,7 +119,7 @@ final class JudgementText {
                 : String.join("; ", List.of(clauses).subList(0, MOST_CLAUSES)) + "; …";
     }
 
-    private String pair(OwnPair pair) {
+    private String pair(OwnFigureDoubt pair) {
         String key = pair.check().verdict() == Verdict.TOO_MUCH_CARBON
                 ? "audit.pair.much"
                 : pair.check().verdict() == Verdict.LITTLE_CARBON ? "audit.pair.little" : "audit.pair.unusual";

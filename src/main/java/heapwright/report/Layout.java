@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Lays out plain text for a terminal: wraps lines, marks headings; colour only where it is wanted and never alone. */
-public final class Layout implements Sheet {
+public final class Layout implements ReportWriter {
 
     private static final int WIDTH = 80;
     private static final String BOLD = "\u001b[1m";

@@ -39,7 +39,7 @@ final class MendText {
         this.portions = new Portions(words, pile);
     }
 
-    void write(Sheet page, Proposal proposal) {
+    void write(ReportWriter page, Proposal proposal) {
         page.heading(words.text("audit.section.mend"));
         mend(page, proposal);
         if (proposal.times() > OUT_OF_REACH) {
@@ -49,7 +49,7 @@ final class MendText {
         }
     }
 
-    private void mend(Sheet page, Proposal proposal) {
+    private void mend(ReportWriter page, Proposal proposal) {
         Mend mend = proposal.mend();
         Plan plan = mend.chosen();
         proposal.less().ifPresent(l -> page.paragraph(0, 0, less(l)));
@@ -132,7 +132,7 @@ final class MendText {
     }
 
     /** The coarse stuff that it lacks, for which nothing is at hand; what has to be got anyway may be coarse itself. */
-    private void open(Sheet page, Proposal proposal) {
+    private void open(ReportWriter page, Proposal proposal) {
         double litres = proposal.mend().coarseLitres();
         boolean coming = proposal.build().stream()
                 .flatMap(b -> b.countsOn().stream())

@@ -4,10 +4,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.advice.Advice;
 import heapwright.advice.danger.Alarm;
-import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Gain;
 import heapwright.advice.winter.HeldBack;
 import heapwright.advice.winter.PileModel;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.advice.winter.Story;
 import heapwright.pile.Pile;
 import heapwright.process.heat.Bands;
@@ -35,7 +35,7 @@ public final class ModelJson {
     }
 
     /** The outlook as a document. */
-    public String outlook(Ahead ahead) {
+    public String outlook(PileOutlook ahead) {
         ObjectNode root = JsonText.object("outlook");
         LocalDate first = ahead.firstDay();
         root.put("version", version);
@@ -65,7 +65,7 @@ public final class ModelJson {
                         .put("answer", wish.answer().id())
                         .put("chance", fine(wish.chance())));
         ArrayNode plans = root.putArray("plans");
-        for (Ahead.PlanOutcome plan : ahead.plans()) {
+        for (PileOutlook.PlanOutcome plan : ahead.plans()) {
             ObjectNode node = plans.addObject();
             node.put("plan", plan.plan().id());
             node.put("text", model.plan(plan, ahead));
@@ -85,7 +85,7 @@ public final class ModelJson {
         return JsonText.write(root);
     }
 
-    private static void figures(ObjectNode node, Ahead ahead, LocalDate first) {
+    private static void figures(ObjectNode node, PileOutlook ahead, LocalDate first) {
         Outlook f = ahead.figures();
         node.put("freezesThrough", fine(f.freezesThrough()));
         range(node.putObject("peakC"), f.peakC());

@@ -4,12 +4,12 @@ import heapwright.advice.Advice;
 import heapwright.advice.WhyAnswer;
 import heapwright.advice.fact.ModelSays;
 import heapwright.advice.fact.Seen;
-import heapwright.advice.winter.Ahead;
-import heapwright.advice.winter.AtOnce;
 import heapwright.advice.winter.Climate;
 import heapwright.advice.winter.Factor;
 import heapwright.advice.winter.HeldBack;
+import heapwright.advice.winter.JointFault;
 import heapwright.advice.winter.PileModel;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.advice.winter.Plan;
 import heapwright.advice.winter.Story;
 import heapwright.advice.winter.Verdict;
@@ -183,7 +183,7 @@ public final class ModelWords {
     }
 
     /** What a fault cost that held it back at once with what is no fault. */
-    String atOnce(AtOnce cost) {
+    String atOnce(JointFault cost) {
         String right = words.word("right", cost.factor());
         String warmer = words.figures().temperatureDifference(cost.kelvin());
         return cost.beside() == Factor.NONE
@@ -221,7 +221,7 @@ public final class ModelWords {
     }
 
     /** A plan in words; a pile that stands is enlarged otherwise than one that is planned. */
-    String plan(Ahead.PlanOutcome plan, Ahead ahead) {
+    String plan(PileOutlook.PlanOutcome plan, PileOutlook ahead) {
         String key = "plan." + plan.plan().id();
         return words.text(
                 plan.plan() == Plan.BIGGER && !ahead.fresh() ? key + "-standing" : key,

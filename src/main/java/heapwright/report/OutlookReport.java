@@ -1,7 +1,7 @@
 package heapwright.report;
 
 import heapwright.advice.danger.Alarm;
-import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.pile.Pile;
 import heapwright.process.heat.Bands;
 import heapwright.process.heat.Outlook;
@@ -37,7 +37,7 @@ public final class OutlookReport {
     }
 
     /** The report as text. */
-    public String write(Ahead ahead) {
+    public String write(PileOutlook ahead) {
         Layout page = new Layout(marked);
         LocalDate first = ahead.firstDay();
         page.line(
@@ -68,7 +68,7 @@ public final class OutlookReport {
     }
 
     /** What lies ahead, in two or three sentences. */
-    public String headline(Ahead ahead) {
+    public String headline(PileOutlook ahead) {
         if (!ahead.fits()) {
             return gains.misfit(ahead.now().missK());
         }
@@ -84,7 +84,7 @@ public final class OutlookReport {
                         .orElse("") + " " + ready.ready(ahead.ready());
     }
 
-    private void table(Layout page, Ahead ahead, LocalDate first) {
+    private void table(Layout page, PileOutlook ahead, LocalDate first) {
         page.line(
                 0,
                 String.format(
@@ -143,13 +143,13 @@ public final class OutlookReport {
         return told.substring(0, told.indexOf(' '));
     }
 
-    private void figures(Layout page, Ahead ahead) {
+    private void figures(Layout page, PileOutlook ahead) {
         page.heading(words.text("outlook.figures"));
         figures(ahead).forEach(l -> page.paragraph(0, 2, "- " + l));
     }
 
     /** The figures to the end of the look ahead, a sentence each. */
-    public List<String> figures(Ahead ahead) {
+    public List<String> figures(PileOutlook ahead) {
         if (!ahead.fits()) {
             return List.of();
         }
@@ -184,12 +184,12 @@ public final class OutlookReport {
     public record PlanLine(String name, String warmDays, String warmer, Optional<String> sooner, String freezes) {}
 
     /** What other ways would gain. */
-    public List<PlanLine> plans(Ahead ahead) {
+    public List<PlanLine> plans(PileOutlook ahead) {
         return ahead.plans().stream().map(plan -> plan(plan, ahead)).toList();
     }
 
     /** What one other way would buy. */
-    PlanLine plan(Ahead.PlanOutcome plan, Ahead ahead) {
+    PlanLine plan(PileOutlook.PlanOutcome plan, PileOutlook ahead) {
         return new PlanLine(
                 model.plan(plan, ahead),
                 gains.more(plan.gain().moreWarmDays()),
@@ -201,12 +201,13 @@ public final class OutlookReport {
     }
 
     /** That none of the ways is likely to warm it; empty where one is. */
-    Optional<String> noneOf(Ahead ahead) {
-        return gains.none(ahead.plans().stream().map(Ahead.PlanOutcome::gain).toList(), ahead.firstDay());
+    Optional<String> noneOf(PileOutlook ahead) {
+        return gains.none(
+                ahead.plans().stream().map(PileOutlook.PlanOutcome::gain).toList(), ahead.firstDay());
     }
 
     /** What is to be said once of all the other ways. */
-    public List<String> ofAllPlans(Ahead ahead) {
+    public List<String> ofAllPlans(PileOutlook ahead) {
         if (ahead.plans().isEmpty()) {
             return List.of();
         }
@@ -218,7 +219,7 @@ public final class OutlookReport {
     }
 
     /** The day to which the figures count, in words. */
-    public String end(Ahead ahead) {
+    public String end(PileOutlook ahead) {
         return model.date(ahead.firstDay().plusDays(ahead.core().likely().length - 1L));
     }
 
@@ -231,7 +232,7 @@ public final class OutlookReport {
         return gains.days(new Range(100 * r.low(), 100 * r.likely(), 100 * r.high())) + " %";
     }
 
-    private void plans(Layout page, Ahead ahead) {
+    private void plans(Layout page, PileOutlook ahead) {
         if (ahead.plans().isEmpty()) {
             return;
         }

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.advice.audit.Audit;
 import heapwright.advice.audit.Proposal;
 import heapwright.advice.winter.ReadyAhead;
-import heapwright.advice.winter.Wish;
+import heapwright.advice.winter.WantedDate;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 
@@ -56,7 +56,7 @@ public final class ReadyWords {
     }
 
     /** The answer to the day on which it is wanted. */
-    String wish(ReadyAhead ready, Wish wish) {
+    String wish(ReadyAhead ready, WantedDate wish) {
         return words.text(
                 "outlook.wish." + wish.answer().id(),
                 model.date(wish.day()),

@@ -35,7 +35,7 @@ public final class SeasonReport {
 
     /** The first page: this time of the year and the next. */
     public String first(YearRound year, Optional<Pile> pile, LocalDate day) {
-        return Leaf.fullest(Less.values().length, less -> first(year, pile, day, Less.values()[less]));
+        return FirstPageSize.fullest(Less.values().length, less -> first(year, pile, day, Less.values()[less]));
     }
 
     private String first(YearRound year, Optional<Pile> pile, LocalDate day, Less less) {

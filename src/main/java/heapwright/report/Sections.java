@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Takes a report apart into sections, for a page that sets them in its own way. */
-public final class Sections implements Sheet {
+public final class Sections implements ReportWriter {
 
     /**
      * A section.

@@ -2,9 +2,9 @@ package heapwright.report;
 
 import heapwright.advice.Advice;
 import heapwright.advice.Finding;
+import heapwright.advice.engine.EvidencePiece;
 import heapwright.advice.engine.Firing;
 import heapwright.advice.engine.Pass;
-import heapwright.advice.engine.Piece;
 import heapwright.advice.engine.Weighed;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Disputed;
@@ -91,8 +91,8 @@ public final class TraceReport {
         return page.toString();
     }
 
-    private void pieces(Layout page, String side, List<Piece> pieces) {
-        for (Piece piece : pieces) {
+    private void pieces(Layout page, String side, List<EvidencePiece> pieces) {
+        for (EvidencePiece piece : pieces) {
             page.paragraph(
                     2,
                     4,
@@ -109,7 +109,7 @@ public final class TraceReport {
     }
 
     /** A weight as a whole number, with a decimal only where the piece holds in part. */
-    private String weight(Piece piece) {
+    private String weight(EvidencePiece piece) {
         String figure = words.figures().number(Math.abs(piece.decibans()), piece.degree() < 1 ? 1 : 0);
         return (piece.decibans() > 0 ? "+" : "-") + figure;
     }

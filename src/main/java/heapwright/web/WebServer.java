@@ -64,11 +64,11 @@ public final class WebServer implements AutoCloseable {
      * @throws CannotListenException when the host or the port cannot be had
      */
     public static WebServer start(Site site, WebOptions options, Consumer<Throwable> grave) {
-        return start(site, options, Patience.USUAL, Bounds.usual(), grave);
+        return start(site, options, Timeouts.USUAL, Bounds.usual(), grave);
     }
 
     /** Starts a server with a patience and bounds of its own. */
-    static WebServer start(Site site, WebOptions options, Patience patience, Bounds bounds, Consumer<Throwable> grave) {
+    static WebServer start(Site site, WebOptions options, Timeouts patience, Bounds bounds, Consumer<Throwable> grave) {
         CannotListenException.checkHost(options);
         BodyDrain drain = new BodyDrain(LARGEST_BODY);
         Workload workload = new Workload(bounds, LARGEST_BODY, drain, patience.stop());
@@ -138,7 +138,7 @@ public final class WebServer implements AutoCloseable {
             JavalinConfig config,
             Site site,
             WebOptions options,
-            Patience patience,
+            Timeouts patience,
             Workload workload,
             BodyDrain drain,
             Consumer<Throwable> grave) {
@@ -187,7 +187,7 @@ public final class WebServer implements AutoCloseable {
         return pool;
     }
 
-    private static void limits(HttpConfiguration http, Patience patience) {
+    private static void limits(HttpConfiguration http, Timeouts patience) {
         http.setRequestHeaderSize(LARGEST_HEADER);
         http.setSendServerVersion(false);
         http.setSendXPoweredBy(false);
@@ -195,7 +195,7 @@ public final class WebServer implements AutoCloseable {
     }
 
     private static ServerConnector connector(
-            Server server, HttpConfiguration http, WebOptions options, Patience patience) {
+            Server server, HttpConfiguration http, WebOptions options, Timeouts patience) {
         ServerConnector connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
         connector.setHost(options.host());
         connector.setPort(options.port());

@@ -5,7 +5,7 @@ import heapwright.advice.Advisor;
 import heapwright.advice.Forecaster;
 import heapwright.advice.WhatIf;
 import heapwright.advice.audit.Audit;
-import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.knowledge.Remedy;
 import heapwright.pile.Pile;
 import heapwright.report.AdviceJson;
@@ -62,7 +62,7 @@ final class Everything {
         Advice advice = advisor.advise(pile);
         Optional<Audit> audit = advisor.audit(pile, OptionalDouble.of(40));
         Forecaster forecaster = new Forecaster(advisor.knowledge());
-        Optional<Ahead> ahead = forecaster.ahead(pile).or(() -> forecaster.aheadOfTypical(pile));
+        Optional<PileOutlook> ahead = forecaster.ahead(pile).or(() -> forecaster.aheadOfTypical(pile));
         Set<Remedy> steps = advice.steps().stream().map(s -> s.main().remedy()).collect(Collectors.toSet());
         Optional<WhatIf> whatIf = WhatIf.of(advice, steps, advisor.knowledge());
         Told told = new Told(advice, audit, new LinkedHashMap<>(), new LinkedHashMap<>());

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import heapwright.advice.Forecaster;
 import heapwright.advice.TestPile;
 import heapwright.advice.fact.Reads;
-import heapwright.advice.winter.Unmodelled;
+import heapwright.advice.winter.WhyUnmodelled;
 import heapwright.knowledge.Reading;
 import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
@@ -129,17 +129,17 @@ class TellingFiguresTest {
     void lookAhead() {
         Forecaster forecaster = new Forecaster(TestPile.KNOWLEDGE);
         assertEquals(
-                Optional.of(Unmodelled.NO_RECIPE),
+                Optional.of(WhyUnmodelled.NO_RECIPE),
                 forecaster.lacking(TestPile.of("'built': '2026-10-31', 'asOf': '2026-11-21'")));
         Pile old = TestPile.of(RECIPE.replace("2026-10-31", "2016-10-31"));
-        assertEquals(Optional.of(Unmodelled.TOO_OLD), forecaster.lacking(old));
+        assertEquals(Optional.of(WhyUnmodelled.TOO_OLD), forecaster.lacking(old));
         assertTrue(forecaster.ahead(old).isEmpty()
                 && forecaster.aheadOfTypical(old).isEmpty());
         Pile large = TestPile.of(RECIPE.replace("160", "60000"));
-        assertEquals(Optional.of(Unmodelled.TOO_LARGE), forecaster.lacking(large));
+        assertEquals(Optional.of(WhyUnmodelled.TOO_LARGE), forecaster.lacking(large));
         assertTrue(forecaster.aheadOfTypical(large).isEmpty());
         Pile speck = TestPile.of(RECIPE.replace("160", "0.001"));
-        assertEquals(Optional.of(Unmodelled.TOO_LITTLE), forecaster.lacking(speck));
+        assertEquals(Optional.of(WhyUnmodelled.TOO_LITTLE), forecaster.lacking(speck));
         Pile later = TestPile.of(RECIPE.replace("'unit': 'kg'", "'unit': 'kg', 'date': '2026-11-05'"));
         assertEquals(Optional.empty(), forecaster.lacking(later));
         assertEquals(16, forecaster.ahead(later).orElseThrow().model().age());

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import heapwright.advice.engine.Piece;
+import heapwright.advice.engine.EvidencePiece;
 import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Grade;
@@ -190,7 +190,7 @@ class AdvisorTest {
         List<String> all = TestPile.ADVISOR.rules().stream().map(RuleInfo::id).toList();
         assertEquals(String.join(" ", all.stream().sorted().toList()), String.join(" ", all));
         Advice advice = diagnosed(COLD);
-        Piece piece = advice.findings().get(0).weighed().supports().get(0);
+        EvidencePiece piece = advice.findings().get(0).weighed().supports().get(0);
         String rule = advice.outcome().of(SetAside.class).get(0).rule().id();
         String row = piece.rule().id();
         Advisor other = TestPile.ADVISOR.without(row);

@@ -36,7 +36,7 @@ class AfternoonTest {
                 steps.size() + 1,
                 new Option(
                         remedy,
-                        List.of(new Ground(Cause.TOO_WET, chance, RULE)),
+                        List.of(new ProposalReason(Cause.TOO_WET, chance, RULE)),
                         1,
                         List.of(),
                         List.of(),

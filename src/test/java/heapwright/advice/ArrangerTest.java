@@ -96,7 +96,7 @@ class ArrangerTest {
         propose(Remedy.DUST_WITH_ASH, Strength.FAIR);
         propose(Remedy.ADD_UREA, Strength.STRONG);
         assertEquals(List.of(Remedy.ADD_UREA), steps());
-        Held held = arranged().withheld().get(0);
+        WithheldStep held = arranged().withheld().get(0);
         assertEquals(Remedy.DUST_WITH_ASH, held.remedy());
         assertEquals(Optional.of(Remedy.ADD_UREA), held.undoes());
     }

@@ -141,7 +141,7 @@ class AskableTest {
             names = {"MUCH_GRASS", "PET_WASTE", "WEEDS_WITH_SEED", "SOGGY"})
     @DisplayName("tells, when it is answered with yes, the sign, what went in by it and what should have stayed out")
     void saidYes(Sign sign) {
-        List<Object> facts = SaidYes.facts(sign, TestPile.KNOWLEDGE);
+        List<Object> facts = AffirmedFacts.facts(sign, TestPile.KNOWLEDGE);
         List<Object> expected =
                 switch (sign) {
                     case MUCH_GRASS ->

@@ -3,9 +3,9 @@ package heapwright.advice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.PileModel;
-import heapwright.advice.winter.Unmodelled;
+import heapwright.advice.winter.PileOutlook;
+import heapwright.advice.winter.WhyUnmodelled;
 import heapwright.pile.Pile;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
@@ -29,15 +29,15 @@ class ForecasterTest {
     private static PileModel model(String recipe, String seen) {
         return FORECASTER
                 .ahead(pile("slatted-bin", recipe, seen))
-                .map(Ahead::model)
+                .map(PileOutlook::model)
                 .orElseThrow();
     }
 
     @Test
     @DisplayName("says why there is none")
     void lacking() {
-        assertEquals(Optional.of(Unmodelled.NO_RECIPE), FORECASTER.lacking(pile("slatted-bin", "", "")));
-        assertEquals(Optional.of(Unmodelled.COLD_KIND), FORECASTER.lacking(pile("worm-bin", leaves(30), "")));
+        assertEquals(Optional.of(WhyUnmodelled.NO_RECIPE), FORECASTER.lacking(pile("slatted-bin", "", "")));
+        assertEquals(Optional.of(WhyUnmodelled.COLD_KIND), FORECASTER.lacking(pile("worm-bin", leaves(30), "")));
         assertTrue(FORECASTER.ahead(pile("slatted-bin", "", "")).isEmpty());
         assertTrue(FORECASTER.lacking(pile("slatted-bin", leaves(30), "")).isEmpty());
     }
@@ -45,7 +45,8 @@ class ForecasterTest {
     @Test
     @DisplayName("is that of a usual mix in its size where no recipe is told, and none for what works cold")
     void typical() {
-        Ahead usual = FORECASTER.aheadOfTypical(pile("slatted-bin", "", "")).orElseThrow();
+        PileOutlook usual =
+                FORECASTER.aheadOfTypical(pile("slatted-bin", "", "")).orElseThrow();
         assertTrue(usual.model().typical());
         assertEquals(1, usual.model().start().matter().volumeM3(), 1e-9);
         assertTrue(FORECASTER.aheadOfTypical(pile("worm-bin", "", "")).isEmpty());

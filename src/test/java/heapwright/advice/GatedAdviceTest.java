@@ -78,7 +78,7 @@ class GatedAdviceTest {
             assertEquals(DAY.plusDays(info.expectDays().from()), step.lookFrom());
             assertEquals(DAY.plusDays(info.expectDays().to()), step.lookTo());
             assertEquals(info.cautions(), step.main().cautions());
-            Ground ground = step.main().grounds().get(0);
+            ProposalReason ground = step.main().grounds().get(0);
             assertEquals(Cause.FIRE_RISK, ground.cause());
             assertEquals(0.4, ground.likelihood());
             assertEquals("RULE-1", ground.rule().id());

@@ -45,8 +45,9 @@ class HeadlineByHandTest {
                 Known.JUDGEMENT,
                 "JUDGEMENT",
                 "So it is.");
-        List<Ground> grounds =
-                List.of(causes).stream().map(c -> new Ground(c, 0.5, rule)).toList();
+        List<ProposalReason> grounds = List.of(causes).stream()
+                .map(c -> new ProposalReason(c, 0.5, rule))
+                .toList();
         steps.add(new Step(
                 steps.size() + 1,
                 new Option(Remedy.TURN_FULLY, grounds, 1, List.of(), List.of(), Optional.empty()),

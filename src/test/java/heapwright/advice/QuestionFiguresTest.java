@@ -178,7 +178,7 @@ class QuestionFiguresTest {
     void soughtOn() {
         Outcome now = inference.run(KNOWN.get(0));
         List<Sign> ranked = search(NEVER_CHANGES).promising(now, Arrays.asList(Sign.values())).stream()
-                .map(Promise.Candidate::sign)
+                .map(QuestionValue.Candidate::sign)
                 .toList();
         assertTrue(ranked.size() > 2 * NextQuestions.PROMISING);
         Sign early = ranked.get(0);
@@ -203,7 +203,7 @@ class QuestionFiguresTest {
         List<Object> facts = List.of(new Seen(Sign.CORE_COLD, 0), new Denied(Sign.SMELLS_SOUR, 0));
         List<Sign> promising =
                 search(NEVER_CHANGES).promising(inference.run(facts), Arrays.asList(Sign.values())).stream()
-                        .map(Promise.Candidate::sign)
+                        .map(QuestionValue.Candidate::sign)
                         .toList();
         assertFalse(promising.contains(Sign.CORE_COLD), "seen");
         assertFalse(promising.contains(Sign.SMELLS_SOUR), "denied");
@@ -220,12 +220,12 @@ class QuestionFiguresTest {
                         now,
                         OPEN.stream()
                                 .filter(s -> !told.contains(s))
-                                .map(s -> new Promise.Candidate(s, true, true))
+                                .map(s -> new QuestionValue.Candidate(s, true, true))
                                 .toList());
     }
 
     private double settles(Outcome now, Sign sign, Function<Outcome, Optional<Remedy>> firstStep) {
-        return search(firstStep).among(now, List.of(new Promise.Candidate(sign, true, true))).stream()
+        return search(firstStep).among(now, List.of(new QuestionValue.Candidate(sign, true, true))).stream()
                 .mapToDouble(Question::settles)
                 .sum();
     }
@@ -253,7 +253,7 @@ class QuestionFiguresTest {
 
     private Outcome yes(List<Object> facts, Sign sign) {
         List<Object> with = without(facts, sign);
-        with.addAll(SaidYes.facts(sign, knowledge));
+        with.addAll(AffirmedFacts.facts(sign, knowledge));
         return inference.run(with);
     }
 

@@ -77,9 +77,9 @@ class QuestionsOfCasesTest {
         List<String> missed = new ArrayList<>();
         for (JudgedCases.Judged judged : SOME) {
             Outcome now = judged.advice().outcome();
-            List<Promise.Candidate> every = Arrays.stream(Sign.values())
+            List<QuestionValue.Candidate> every = Arrays.stream(Sign.values())
                     .filter(s -> !answered(now).contains(s))
-                    .map(s -> new Promise.Candidate(s, true, true))
+                    .map(s -> new QuestionValue.Candidate(s, true, true))
                     .toList();
             if (settling(search.among(now, every))) {
                 open++;

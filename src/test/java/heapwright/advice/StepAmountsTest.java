@@ -245,7 +245,7 @@ class StepAmountsTest {
     }
 
     private static Option way(Remedy remedy, double chance, DoseAmount... doses) {
-        Ground ground = new Ground(Cause.LACKS_NITROGEN, chance, rule("REMEDY-1", Strength.FAIR));
+        ProposalReason ground = new ProposalReason(Cause.LACKS_NITROGEN, chance, rule("REMEDY-1", Strength.FAIR));
         return new Option(remedy, List.of(ground), 1, List.of(doses), List.of(), Optional.empty());
     }
 

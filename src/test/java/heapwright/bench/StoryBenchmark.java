@@ -1,8 +1,8 @@
 package heapwright.bench;
 
-import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Effects;
 import heapwright.advice.winter.PileModel;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.advice.winter.StepTrials;
 import heapwright.advice.winter.Story;
 import heapwright.knowledge.Knowledge;
@@ -76,7 +76,7 @@ public class StoryBenchmark {
 
     /** An outlook with its plans. */
     @Benchmark
-    public Ahead ahead() {
-        return Ahead.of(model);
+    public PileOutlook ahead() {
+        return PileOutlook.of(model);
     }
 }

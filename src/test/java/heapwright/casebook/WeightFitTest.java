@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import heapwright.advice.engine.EvidencePiece;
 import heapwright.advice.engine.Pass;
-import heapwright.advice.engine.Piece;
 import heapwright.advice.engine.RuleInfo;
 import heapwright.advice.engine.Weighed;
 import heapwright.casebook.Scored.Stated;
@@ -99,8 +99,8 @@ class WeightFitTest {
         Random random = new Random(7);
         List<Scored> drawn = new ArrayList<>();
         for (int i = 0; i < cases; i++) {
-            List<Piece> supports = new ArrayList<>();
-            List<Piece> opposes = new ArrayList<>();
+            List<EvidencePiece> supports = new ArrayList<>();
+            List<EvidencePiece> opposes = new ArrayList<>();
             for (Witness witness : List.of(Witness.SMELL, Witness.WATER)) {
                 Strength strength = Strength.values()[random.nextInt(Strength.values().length)];
                 boolean supporting = random.nextBoolean();
@@ -112,10 +112,10 @@ class WeightFitTest {
         return drawn;
     }
 
-    private static Piece piece(Strength strength, Witness witness, int sign) {
+    private static EvidencePiece piece(Strength strength, Witness witness, int sign) {
         RuleInfo row = new RuleInfo(
                 "WEIGH-" + witness, "a row", Pass.WEIGH, strength, Known.JUDGEMENT, "JUDGEMENT", "So it is.");
-        return new Piece(row, Cause.TOO_WET, witness, sign * TRUE.of(strength), 1, 1, List.of());
+        return new EvidencePiece(row, Cause.TOO_WET, witness, sign * TRUE.of(strength), 1, 1, List.of());
     }
 
     private static Scored scored(String source, Weighed weighed, boolean so) {

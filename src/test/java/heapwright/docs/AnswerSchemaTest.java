@@ -13,7 +13,7 @@ import heapwright.advice.Forecaster;
 import heapwright.advice.danger.Alarm;
 import heapwright.advice.ready.Ready;
 import heapwright.advice.season.YearRound;
-import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.casebook.Case;
 import heapwright.casebook.Casebook;
 import heapwright.knowledge.Knowledge;
@@ -83,7 +83,7 @@ class AnswerSchemaTest {
         ModelJson json = new ModelJson(words, "test");
         Forecaster forecaster = new Forecaster(knowledge);
         for (Case one : demo) {
-            Ahead ahead = forecaster
+            PileOutlook ahead = forecaster
                     .ahead(one.pile())
                     .or(() -> forecaster.aheadOfTypical(one.pile()))
                     .orElseThrow();

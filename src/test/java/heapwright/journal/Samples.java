@@ -74,7 +74,7 @@ final class Samples {
     }
 
     static Stored stored(Journal journal, String id) throws java.io.IOException {
-        Shelf shelf = journal.open(id).orElseThrow(() -> new AssertionError("no file " + id));
+        JournalFile shelf = journal.open(id).orElseThrow(() -> new AssertionError("no file " + id));
         if (shelf instanceof Stored stored) {
             return stored;
         }

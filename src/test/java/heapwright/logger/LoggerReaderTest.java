@@ -30,7 +30,7 @@ class LoggerReaderTest {
     }
 
     private static LoggerDays read(String file, Optional<ZoneId> zone, Optional<Boolean> dayFirst) {
-        return new LoggerReader(new Told(zone, dayFirst, false, BUILT, TODAY))
+        return new LoggerReader(new LoggerSettings(zone, dayFirst, false, BUILT, TODAY))
                 .read(file.getBytes(StandardCharsets.UTF_8));
     }
 
@@ -150,7 +150,8 @@ class LoggerReaderTest {
         for (int i = 0; i < 100_000; i++) {
             file.append(at.plusHours(i)).append(';').append(40 + i % 24).append(",5;-3\n");
         }
-        LoggerDays days = new LoggerReader(new Told(Optional.empty(), Optional.empty(), false, at.toLocalDate(), TODAY))
+        LoggerDays days = new LoggerReader(
+                        new LoggerSettings(Optional.empty(), Optional.empty(), false, at.toLocalDate(), TODAY))
                 .read(file.toString().getBytes(StandardCharsets.UTF_8));
         assertEquals(100_000, days.rows());
         assertEquals(4167, days.days().size());

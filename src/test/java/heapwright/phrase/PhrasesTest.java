@@ -49,7 +49,7 @@ class PhrasesTest {
             })
     @DisplayName("deny plainly what is not wet, dry, hot, warm or cold today, and nobody is asked again")
     void plainlyNot(String said, String signs) {
-        Heard heard = phrases.hear(said);
+        PhraseMeaning heard = phrases.hear(said);
         assertTrue(heard.certain() && heard.denied(), said);
         assertEquals(
                 List.of(signs.split(",")),
@@ -95,7 +95,7 @@ class PhrasesTest {
     })
     @DisplayName("are noted as the one sign that they name")
     void one(String said, Sign sign) {
-        Heard heard = phrases.hear(said);
+        PhraseMeaning heard = phrases.hear(said);
         assertEquals(List.of(sign), heard.meant());
         assertFalse(heard.denied());
     }
@@ -115,7 +115,7 @@ class PhrasesTest {
     })
     @DisplayName("are noted as not so when they say so")
     void denied(String said, Sign sign) {
-        Heard heard = phrases.hear(said);
+        PhraseMeaning heard = phrases.hear(said);
         assertEquals(List.of(sign), heard.meant());
         assertTrue(heard.denied());
     }
@@ -124,7 +124,7 @@ class PhrasesTest {
     @ValueSource(strings = {"no smell", "no bad smell", "it doesn't smell", "does not smell", "doesn't smell at all"})
     @DisplayName("deny every bad smell when there is none")
     void noSmell(String said) {
-        Heard heard = phrases.hear(said);
+        PhraseMeaning heard = phrases.hear(said);
         assertTrue(heard.certain() && heard.denied(), said);
         assertTrue(heard.meant().containsAll(List.of(Sign.SMELLS_SOUR, Sign.SMELLS_ROTTEN_EGG, Sign.SMELLS_BURNT)));
         assertFalse(heard.meant().contains(Sign.SMELLS_EARTHY));
@@ -164,7 +164,7 @@ class PhrasesTest {
             })
     @DisplayName("say that there is nothing to note")
     void nothingToNote(String said) {
-        Heard heard = phrases.hear(said);
+        PhraseMeaning heard = phrases.hear(said);
         assertTrue(heard.certain() && heard.meant().isEmpty(), said + " " + heard);
     }
 
@@ -172,7 +172,7 @@ class PhrasesTest {
     @CsvSource({"it was hot, NEVER_HEATED", "turned, NEVER_TURNED", "I turned it, NEVER_TURNED"})
     @DisplayName("are no yes to a sign that says the opposite")
     void notTheOpposite(String said, Sign sign) {
-        Heard heard = phrases.hear(said);
+        PhraseMeaning heard = phrases.hear(said);
         assertFalse(heard.meant().contains(sign) && !heard.denied(), heard.toString());
     }
 

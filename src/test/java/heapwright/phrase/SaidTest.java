@@ -53,7 +53,7 @@ class SaidTest {
     @MethodSource("said")
     @DisplayName("is noted, asked about or refused as they mean it")
     void meant(Phrase phrase) {
-        List<Heard> heard = PHRASES.hearAll(phrase.said());
+        List<PhraseMeaning> heard = PHRASES.hearAll(phrase.said());
         assertEquals(phrase.taken(), taken(heard), heard.toString());
         assertEquals(phrase.asked(), heard.stream().anyMatch(h -> !h.certain()), heard.toString());
         Set<Sign> missing = new TreeSet<>(phrase.offered());
@@ -72,8 +72,8 @@ class SaidTest {
     }
 
     private static Came came(Phrase phrase) {
-        List<Heard> heard = PHRASES.hearAll(phrase.said());
-        boolean allCertain = heard.stream().allMatch(Heard::certain);
+        List<PhraseMeaning> heard = PHRASES.hearAll(phrase.said());
+        boolean allCertain = heard.stream().allMatch(PhraseMeaning::certain);
         Set<String> taken = taken(heard);
         if (!phrase.taken().containsAll(taken) || allCertain && (phrase.asked() || !taken.equals(phrase.taken()))) {
             return Came.WRONG;
@@ -86,14 +86,14 @@ class SaidTest {
         return asked(heard).isEmpty() && taken.isEmpty() ? Came.NOT_UNDERSTOOD : Came.ASKED;
     }
 
-    private static Set<String> taken(List<Heard> heard) {
+    private static Set<String> taken(List<PhraseMeaning> heard) {
         return heard.stream()
-                .filter(Heard::certain)
+                .filter(PhraseMeaning::certain)
                 .flatMap(h -> h.meant().stream().map(s -> (h.denied() ? "!" : "") + s.name()))
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    private static Set<Sign> asked(List<Heard> heard) {
+    private static Set<Sign> asked(List<PhraseMeaning> heard) {
         return heard.stream()
                 .filter(h -> !h.certain())
                 .flatMap(h -> h.meant().stream())

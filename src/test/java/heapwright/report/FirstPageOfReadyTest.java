@@ -40,7 +40,7 @@ class FirstPageOfReadyTest {
             for (Units units : Units.values()) {
                 Words words = new Words(TestPile.KNOWLEDGE, Catalogue.english(), units);
                 String written = new FirstPageOfReady(words, false).write(answer);
-                assertTrue(Leaf.fits(written), () -> one.file() + "\n" + written);
+                assertTrue(FirstPageSize.fits(written), () -> one.file() + "\n" + written);
                 String full = new ReadyReport(words, false).write(answer);
                 for (String comfort : List.of("is clean", "is safe", "is free", "is sanitised", "guaranteed")) {
                     assertFalse(written.contains(comfort) || full.contains(comfort), one.file() + ": " + comfort);

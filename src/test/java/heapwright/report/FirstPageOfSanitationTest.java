@@ -33,7 +33,7 @@ class FirstPageOfSanitationTest {
             for (Case one : all) {
                 HeatLedger ledger = HeatLedger.of(one.pile(), words.knowledge());
                 String written = page.write(one.pile(), ledger);
-                assertTrue(Leaf.fits(written), () -> one.file() + "\n" + written);
+                assertTrue(FirstPageSize.fits(written), () -> one.file() + "\n" + written);
                 assertTrue(!ledger.record().measured() || written.contains("edges were not measured"), one.file());
             }
         }

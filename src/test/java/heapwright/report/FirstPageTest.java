@@ -8,7 +8,7 @@ import heapwright.advice.Afternoon;
 import heapwright.advice.Forecaster;
 import heapwright.advice.Step;
 import heapwright.advice.TestPile;
-import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.casebook.JudgedCases;
 import heapwright.casebook.JudgedCases.Judged;
 import heapwright.knowledge.Caution;
@@ -89,7 +89,7 @@ class FirstPageTest {
         List<Judged> all = JudgedCases.all();
         int outlooks = 0;
         for (int i = 0; i < all.size(); i += 30) {
-            Optional<Ahead> ahead = forecaster.ahead(all.get(i).tested().pile());
+            Optional<PileOutlook> ahead = forecaster.ahead(all.get(i).tested().pile());
             if (ahead.isPresent()) {
                 outlooks++;
                 look(

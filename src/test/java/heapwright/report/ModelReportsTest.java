@@ -10,8 +10,8 @@ import heapwright.Seed;
 import heapwright.advice.Forecaster;
 import heapwright.advice.TestPile;
 import heapwright.advice.fact.Seen;
-import heapwright.advice.winter.Ahead;
 import heapwright.advice.winter.Gain;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.casebook.JudgedCases;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Pile;
@@ -108,12 +108,12 @@ class ModelReportsTest {
     @Label("never fail, whatever the pile")
     void anyPile(@ForAll("piles") Pile pile) throws IOException, SAXException, ParserConfigurationException {
         Forecaster forecaster = new Forecaster(TestPile.KNOWLEDGE);
-        Optional<Ahead> reckoned = forecaster.ahead(pile).or(() -> forecaster.aheadOfTypical(pile));
+        Optional<PileOutlook> reckoned = forecaster.ahead(pile).or(() -> forecaster.aheadOfTypical(pile));
         if (reckoned.isEmpty()) {
             assertTrue(forecaster.lacking(pile).isPresent());
             return;
         }
-        Ahead ahead = reckoned.get();
+        PileOutlook ahead = reckoned.get();
         String text = new OutlookReport(US, false).write(ahead);
         assertFalse(text.contains("NaN") || text.contains("Infinity"), text);
         new ObjectMapper().readTree(new ModelJson(WORDS, "test").outlook(ahead));
@@ -192,7 +192,7 @@ class ModelReportsTest {
     void heavier() {
         Pile pile = TestPile.of("'built': '2026-10-10', 'asOf': '2026-10-10', 'place': {'latitude': 52},"
                 + "'recipe': [{'material': 'straw-general', 'amount': 400, 'unit': 'L'}]");
-        Ahead ahead = new Forecaster(TestPile.KNOWLEDGE).ahead(pile).orElseThrow();
+        PileOutlook ahead = new Forecaster(TestPile.KNOWLEDGE).ahead(pile).orElseThrow();
         assertTrue(ahead.figures().massLeft().likely() > 1, "rain makes it heavier");
         String weight = new OutlookReport(WORDS, false)
                 .figures(ahead).stream()

@@ -52,7 +52,7 @@ class SeasonReportTest {
                 LocalDate day = LocalDate.of(2026, third / 3 + 1, third % 3 * 10 + 5);
                 for (Units units : Units.values()) {
                     String page = report(units).first(year(units, kind, day), Optional.empty(), day);
-                    assertTrue(Leaf.fits(page), kind + " " + day + "\n" + page);
+                    assertTrue(FirstPageSize.fits(page), kind + " " + day + "\n" + page);
                 }
             }
         }
@@ -217,7 +217,7 @@ class SeasonReportTest {
         assertTrue(toilet.contains("Go on."), toilet);
         String next = first(written(LocalYear.Known.MONTHS, much, "It heats.", "Shut it.", much.replace("w", "t")));
         assertTrue(next.contains("word") && !next.contains("tord") && !next.contains("Deep winter"), next);
-        assertTrue(Leaf.fits(reasons) && Leaf.fits(toilet) && Leaf.fits(next));
+        assertTrue(FirstPageSize.fits(reasons) && FirstPageSize.fits(toilet) && FirstPageSize.fits(next));
     }
 
     @Test

@@ -38,30 +38,30 @@ final class TestServer implements AutoCloseable {
 
     /** A server whose day the clock tells. */
     static TestServer over(Path folder, Clock clock) {
-        return over(folder, Catalogue.english(), Patience.USUAL, Bounds.usual(), clock);
+        return over(folder, Catalogue.english(), Timeouts.USUAL, Bounds.usual(), clock);
     }
 
-    static TestServer over(Path folder, Patience patience) {
+    static TestServer over(Path folder, Timeouts patience) {
         return over(folder, Catalogue.english(), patience);
     }
 
     static TestServer over(Path folder, Bounds bounds) {
-        return over(folder, Catalogue.english(), Patience.USUAL, bounds);
+        return over(folder, Catalogue.english(), Timeouts.USUAL, bounds);
     }
 
     static TestServer over(Path folder, Catalogue catalogue) {
-        return over(folder, catalogue, Patience.USUAL);
+        return over(folder, catalogue, Timeouts.USUAL);
     }
 
-    private static TestServer over(Path folder, Catalogue catalogue, Patience patience) {
+    private static TestServer over(Path folder, Catalogue catalogue, Timeouts patience) {
         return over(folder, catalogue, patience, Bounds.usual());
     }
 
-    private static TestServer over(Path folder, Catalogue catalogue, Patience patience, Bounds bounds) {
+    private static TestServer over(Path folder, Catalogue catalogue, Timeouts patience, Bounds bounds) {
         return over(folder, catalogue, patience, bounds, DAY);
     }
 
-    private static TestServer over(Path folder, Catalogue catalogue, Patience patience, Bounds bounds, Clock clock) {
+    private static TestServer over(Path folder, Catalogue catalogue, Timeouts patience, Bounds bounds, Clock clock) {
         // A server in a test tells what a server tells: warnings, and not that it started and stopped.
         Logger.getLogger("").setLevel(Level.WARNING);
         Knowledge knowledge = KnowledgeReader.packed();

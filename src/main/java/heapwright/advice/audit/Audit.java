@@ -38,7 +38,7 @@ public record Audit(
         Mark mark,
         List<Judgement> judgements,
         List<Material> barred,
-        List<OwnPair> ownPairs,
+        List<OwnFigureDoubt> ownPairs,
         Optional<Proposal> proposal,
         Optional<ReadyAhead> ready,
         Optional<Averaging> ownFigure) {

@@ -112,7 +112,7 @@ public final class Auditor {
                         .orElse(Mark.FITS),
                 judgements,
                 barred,
-                OwnPair.doubtful(pile, knowledge.materials(), materials),
+                OwnFigureDoubt.doubtful(pile, knowledge.materials(), materials),
                 alarm.isPresent() || pile.container().kind().worksCold()
                         ? Optional.empty()
                         : proposal(pile, materials, portions, mixture, coldest.map(r -> r.likelyBelow(cold))),

@@ -13,7 +13,7 @@ import heapwright.process.mend.Addition;
 import heapwright.process.mend.Goals;
 import heapwright.process.mend.Heap;
 import heapwright.process.mend.Mender;
-import heapwright.process.mend.Miss;
+import heapwright.process.mend.MissedGoal;
 import heapwright.process.mend.Offer;
 import heapwright.process.mend.Plan;
 import heapwright.process.mixture.Density;
@@ -90,7 +90,7 @@ final class Mending {
         Optional<Addition> first = opening;
         Optional<Unlock> unlock = exact.meetsAll()
                 ? Optional.empty()
-                : unlock(start, left, first, alkaline, Usual.of(materials, Supply.of(pile)));
+                : unlock(start, left, first, alkaline, CommonMaterials.of(materials, Supply.of(pile)));
         if (first.isEmpty() && unlock.filter(u -> isTrifle(u.plan(), heap)).isPresent()) {
             return new Mend(
                     offers,
@@ -124,7 +124,7 @@ final class Mending {
         Optional<Addition> some = Optional.of(opening);
         Plan with = mender.mend(opened(heap, offers, some), left(offers, some));
         return !with.meetsAll()
-                && (with.misses().contains(Miss.TOO_LITTLE_NITROGEN)
+                && (with.misses().contains(MissedGoal.TOO_LITTLE_NITROGEN)
                         || mender.mend(heap, offers).meetsAll());
     }
 

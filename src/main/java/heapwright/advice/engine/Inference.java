@@ -32,7 +32,7 @@ public final class Inference {
     private final Supplier<Rulebook> rulebook;
     private final Knowledge knowledge;
     private final Rows rows;
-    private final Scales scales;
+    private final EvidenceSum scales;
 
     public Inference(Rulebook rulebook, Knowledge knowledge) {
         this(() -> rulebook, knowledge);
@@ -47,7 +47,7 @@ public final class Inference {
         this.rulebook = rulebook;
         this.knowledge = knowledge;
         this.rows = new Rows(knowledge);
-        this.scales = new Scales(knowledge.causes(), knowledge.weights());
+        this.scales = new EvidenceSum(knowledge.causes(), knowledge.weights());
     }
 
     /** What every rule and every row of evidence says of itself, in order of id. */

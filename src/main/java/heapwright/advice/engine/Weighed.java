@@ -15,11 +15,12 @@ import java.util.Map;
  * @param supports what speaks for it, strongest first
  * @param opposes what speaks against it, strongest first
  */
-public record Weighed(Cause cause, double baseRate, double likelihood, List<Piece> supports, List<Piece> opposes) {
+public record Weighed(
+        Cause cause, double baseRate, double likelihood, List<EvidencePiece> supports, List<EvidencePiece> opposes) {
 
     /** What the same evidence makes of it when the strengths weigh otherwise. */
     public Weighed under(Weights weights) {
-        return new Scales(Map.of(), weights).reweighed(this);
+        return new EvidenceSum(Map.of(), weights).reweighed(this);
     }
 
     /**
@@ -29,11 +30,11 @@ public record Weighed(Cause cause, double baseRate, double likelihood, List<Piec
      * @param weights what the strengths weigh, as they did here
      */
     public Weighed without(String row, Weights weights) {
-        return new Scales(Map.of(), weights)
+        return new EvidenceSum(Map.of(), weights)
                 .reweighed(new Weighed(cause, baseRate, likelihood, others(supports, row), others(opposes, row)));
     }
 
-    private static List<Piece> others(List<Piece> pieces, String row) {
+    private static List<EvidencePiece> others(List<EvidencePiece> pieces, String row) {
         return pieces.stream().filter(p -> !p.rule().id().equals(row)).toList();
     }
 

@@ -18,7 +18,7 @@ import java.util.Set;
 
 /**
  * What held a pile back, day by day: the course is run again from its beginning with one thing put right alone, see
- * {@link PutRight}, and what the core would have been warmer is what that thing cost. Cold is named only where nothing of
+ * {@link Correction}, and what the core would have been warmer is what that thing cost. Cold is named only where nothing of
  * the pile itself would have helped, so that the weather alone is to blame.
  */
 public final class HeldBack {
@@ -96,7 +96,7 @@ public final class HeldBack {
         Factor[] by = new Factor[lived.days().size()];
         for (Held one : stretches) {
             for (int day = one.from(); day <= one.to(); day++) {
-                boolean instead = day >= from && day <= to && AtOnce.NO_FAULT.contains(one.factor());
+                boolean instead = day >= from && day <= to && JointFault.NO_FAULT.contains(one.factor());
                 by[day] = instead ? fault : one.factor();
             }
         }
@@ -123,7 +123,7 @@ public final class HeldBack {
     private static HeldBack of(Setup told, Course lived, Course plain, Map<Factor, Setup> more) {
         Map<Factor, Setup> setups = new EnumMap<>(Factor.class);
         setups.putAll(more);
-        PutRight right = new PutRight(told, plain);
+        Correction right = new Correction(told, plain);
         for (Factor factor : Factor.values()) {
             if (lived.days().stream().noneMatch(d -> d.outdoorC() < countsBelow(factor))) {
                 setups.remove(factor);
@@ -138,7 +138,7 @@ public final class HeldBack {
         for (int i = 0; i < factors.size(); i++) {
             courses.put(factors.get(i), all.get(i));
         }
-        return new HeldBack(lived, plain, courses, Amiss.seen(told.marks()));
+        return new HeldBack(lived, plain, courses, RecordedFaults.seen(told.marks()));
     }
 
     private static double[] difference(Course a, Course b) {
@@ -165,7 +165,7 @@ public final class HeldBack {
     Factor worst(int from, int to) {
         // A late start is the weather by another name, so it is named where nothing of the pile itself would have
         // helped.
-        Optional<Cost> dearest = Blame.faultFirst(
+        Optional<Cost> dearest = LeadingFault.faultFirst(
                 costs(from, to).stream().filter(c -> c.factor() != Factor.TIME).toList(), seen);
         boolean fault = dearest.filter(c -> !WEATHER.contains(c.factor())).isPresent();
         Optional<Cost> untold = cost(Factor.UNKNOWN, from, to);
@@ -185,7 +185,7 @@ public final class HeldBack {
 
     /** The same, taken that something is wrong with the pile itself; where the file does not show it, by what the record tells. */
     Factor fault(int from, int to, List<Event> events, List<StateMark> marks) {
-        Optional<Factor> dearest = Blame.faultFirst(
+        Optional<Factor> dearest = LeadingFault.faultFirst(
                         costs(from, to).stream()
                                 .filter(c -> c.factor().mendable() || c.factor() == Factor.HANDLING)
                                 .toList(),
@@ -193,13 +193,13 @@ public final class HeldBack {
                 .map(Cost::factor);
         if (dearest.isPresent()) {
             // More food would help a sound pile too, and what was measured or felt comes before the model.
-            Factor felt = dearest.get() == Factor.FOOD ? Amiss.by(marks) : Factor.UNKNOWN;
+            Factor felt = dearest.get() == Factor.FOOD ? RecordedFaults.by(marks) : Factor.UNKNOWN;
             return felt == Factor.UNKNOWN ? dearest.get() : felt;
         }
-        if (Amiss.disturbed(events)) {
+        if (RecordedFaults.disturbed(events)) {
             return Factor.HANDLING;
         }
-        return cost(Factor.UNKNOWN, from, to).isPresent() ? Amiss.by(marks) : worst(from, to);
+        return cost(Factor.UNKNOWN, from, to).isPresent() ? RecordedFaults.by(marks) : worst(from, to);
     }
 
     private Optional<Cost> cost(Factor factor, int from, int to) {
@@ -248,13 +248,13 @@ public final class HeldBack {
 
     private Factor[] byDay() {
         Map<Factor, double[]> smooth = new EnumMap<>(Factor.class);
-        warmer.keySet().forEach(f -> smooth.put(f, Evened.smoothed(counted(f))));
+        warmer.keySet().forEach(f -> smooth.put(f, Smoothing.smoothed(counted(f))));
         int days = lived.days().size();
         Factor[] by = new Factor[days];
         for (int day = 0; day < days; day++) {
             by[day] = onDay(day, smooth);
         }
-        Evened.withoutBrief(by);
+        Smoothing.withoutBrief(by);
         return by;
     }
 
@@ -283,7 +283,7 @@ public final class HeldBack {
         if (day.coreC() >= WARM_C) {
             return day.coreC() > HOT_C ? Factor.HEAT : Factor.NONE;
         }
-        Factor most = Blame.dearest(number, smooth, seen);
+        Factor most = LeadingFault.dearest(number, smooth, seen);
         if (most != Factor.NONE) {
             return most;
         }

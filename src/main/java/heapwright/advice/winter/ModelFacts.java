@@ -14,7 +14,7 @@ public final class ModelFacts {
 
     /** The facts of a story, each in the degree in which its verdict is so; none for a pile that works or is too young. */
     public static List<ModelSays> of(Story story) {
-        Leaning leaning = story.leaning();
+        VerdictDegrees leaning = story.leaning();
         List<ModelSays> facts = new ArrayList<>();
         add(facts, ModelFinding.COLD_AS_HEALTHY, story, leaning.justWinter());
         // What was seen and smelt speaks for itself, and not once more by the model.

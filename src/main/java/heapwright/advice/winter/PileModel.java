@@ -83,26 +83,26 @@ public record PileModel(
     /**
      * Why there is no model of a pile with this recipe; empty where there is one.
      */
-    public static Optional<Unmodelled> lacking(Pile pile, Materials materials) {
+    public static Optional<WhyUnmodelled> lacking(Pile pile, Materials materials) {
         if (pile.recipe().isEmpty()) {
-            return Optional.of(beyond(pile, materials).orElse(Unmodelled.NO_RECIPE));
+            return Optional.of(beyond(pile, materials).orElse(WhyUnmodelled.NO_RECIPE));
         }
         Pile begun = begun(pile);
         return beyond(begun, materials)
-                .or(() -> Optional.of(Unmodelled.TOO_LITTLE).filter(why -> firstKg(begun, materials) <= LEAST_KG));
+                .or(() -> Optional.of(WhyUnmodelled.TOO_LITTLE).filter(why -> firstKg(begun, materials) <= LEAST_KG));
     }
 
     /** What no recipe would help with. */
-    private static Optional<Unmodelled> beyond(Pile pile, Materials materials) {
+    private static Optional<WhyUnmodelled> beyond(Pile pile, Materials materials) {
         if (pile.container().kind().worksCold()) {
-            return Optional.of(Unmodelled.COLD_KIND);
+            return Optional.of(WhyUnmodelled.COLD_KIND);
         }
         if (age(pile) > OLDEST_DAYS) {
-            return Optional.of(Unmodelled.TOO_OLD);
+            return Optional.of(WhyUnmodelled.TOO_OLD);
         }
         boolean large = kilograms(pile, materials) > MOST_KG
                 || pile.recipe().isEmpty() && pile.container().builtVolumeM3().orElse(0) > MOST_VOLUME;
-        return large ? Optional.of(Unmodelled.TOO_LARGE) : Optional.empty();
+        return large ? Optional.of(WhyUnmodelled.TOO_LARGE) : Optional.empty();
     }
 
     /**
@@ -120,7 +120,7 @@ public record PileModel(
         Pile begun = begun(pile);
         List<Portion> first = first(begun, materials);
         boolean allThere = PileMixture.inOneGo(begun);
-        Matter matter = Stuff.of(
+        Matter matter = RecipeMatter.of(
                 first,
                 PileSize.built(begun.container())
                         .map(size -> new PileSize.Built(size.m3(), size.filled() && allThere)));
@@ -128,7 +128,7 @@ public record PileModel(
                 begun,
                 materials,
                 matter,
-                Stuff.stage(first, matter),
+                RecipeMatter.stage(first, matter),
                 Warmth.of(first, frozen(begun, seen)),
                 readings,
                 seen,
@@ -203,7 +203,7 @@ public record PileModel(
         Climate climate = Climate.of(pile, age + ahead + 1);
         PileState start = placed(
                 pile, materials, matter, stage, warmth.celsius(climate.weather().airC(0)), seen);
-        Happenings record = new Happenings(pile, materials, start, climate.weather());
+        RecordedEvents record = new RecordedEvents(pile, materials, start, climate.weather());
         List<CoreReading> cores = record.cores();
         return new PileModel(
                 pile,
@@ -244,7 +244,7 @@ public record PileModel(
         return (int) Math.max(0, Math.min(100_000, ChronoUnit.DAYS.between(pile.built(), pile.asOf())));
     }
 
-    /** How far ahead a pile is looked at does not depend on when somebody wants it: the wish is answered, see {@link Wish}. */
+    /** How far ahead a pile is looked at does not depend on when somebody wants it: the wish is answered, see {@link WantedDate}. */
     private static int ahead(Pile pile) {
         return (int) Math.max(LEAST_AHEAD, Math.min(MOST_AHEAD, ChronoUnit.DAYS.between(pile.asOf(), spring(pile))));
     }

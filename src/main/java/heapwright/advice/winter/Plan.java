@@ -42,7 +42,7 @@ public enum Plan implements Id {
     List<Way> building(PileState s, Weather sky) {
         Matter m = s.matter();
         return switch (this) {
-            case BIGGER -> way(Enlarged.pile(s, 2));
+            case BIGGER -> way(LargerPile.pile(s, 2));
             case INSULATED -> way(s.with(Surroundings.insulated(s.envelope())));
             case FINER -> m.pieceCm() > 3 ? way(s.with(m.withPieces(m.pieceCm() / 2))) : List.of();
             case WETTER -> m.moisture() + MORE_WATER <= WETTEST ? List.of(new Way(s, List.of(water(m)), 0)) : List.of();

@@ -16,19 +16,21 @@ import java.util.Optional;
  * @param chance chance that it is ready within them, 0–1
  * @param wish the answer to the day on which it is wanted, if there is one
  */
-public record ReadyAhead(LocalDate firstDay, int lookedDays, Range day, double chance, Optional<Wish> wish) {
+public record ReadyAhead(LocalDate firstDay, int lookedDays, Range day, double chance, Optional<WantedDate> wish) {
 
     /** When a pile will be ready; empty where the model is not one of it. */
     public static Optional<ReadyAhead> of(PileNow now) {
         int look = now.look();
-        return now.fits() ? Optional.of(of(now, now.alone(look, Ahead.SAMPLES).alone(), look)) : Optional.empty();
+        return now.fits()
+                ? Optional.of(of(now, now.alone(look, PileOutlook.SAMPLES).alone(), look))
+                : Optional.empty();
     }
 
     /** The same of the pile left alone for as long as is looked. */
     static ReadyAhead of(PileNow now, Ensemble alone, int look) {
         Outlook far = Outlook.of(alone, Readiness.standard());
         LocalDate first = now.date(0);
-        Optional<Wish> wish = now.fits() ? Wish.of(now.model(), first, alone, look) : Optional.empty();
+        Optional<WantedDate> wish = now.fits() ? WantedDate.of(now.model(), first, alone, look) : Optional.empty();
         return new ReadyAhead(first, look, far.readyDay(), far.readyChance(), wish);
     }
 

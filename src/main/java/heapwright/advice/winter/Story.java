@@ -38,8 +38,8 @@ public record Story(
         HeldBack held,
         Factor factor,
         Factor ifWrong,
-        Optional<AtOnce> atOnce,
-        Leaning leaning,
+        Optional<JointFault> atOnce,
+        VerdictDegrees leaning,
         double shortfallC,
         CoreReading telling) {
 
@@ -72,7 +72,7 @@ public record Story(
         int from = from(past.stalledOn(), model.warmOnce(), model.age());
         int to = to(last, from, model.age());
         Factor ifWrong = held.fault(from, to, model.events(), model.marks());
-        Leaning leaning = Leaning.of(model, past, healthy, ifWrong.mendable());
+        VerdictDegrees leaning = VerdictDegrees.of(model, past, healthy, ifWrong.mendable());
         Verdict verdict = leaning.verdict(model.age());
         Factor alone =
                 switch (verdict) {
@@ -80,8 +80,8 @@ public record Story(
                     case SOMETHING_WRONG -> ifWrong;
                     default -> past.stalledOn().isPresent() ? held.worst(from, to) : Factor.NONE;
                 };
-        Optional<AtOnce> atOnce = AtOnce.of(told, past.course(), alone, from, to);
-        Factor factor = atOnce.map(AtOnce::factor).orElse(alone);
+        Optional<JointFault> atOnce = JointFault.of(told, past.course(), alone, from, to);
+        Factor factor = atOnce.map(JointFault::factor).orElse(alone);
         HeldBack blamed = atOnce.map(c -> held.blaming(c.factor(), from, to)).orElse(held);
         return new Story(now, healthy, verdict, blamed, factor, ifWrong, atOnce, leaning, shortfall, telling);
     }
@@ -92,7 +92,7 @@ public record Story(
 
     private static HeldBack held(PileNow now, Setup told) {
         PileModel model = now.model();
-        Weather before = Climate.smooth(model.pile(), model.pile().built().minusDays(Ahead.EARLIER), told.days());
+        Weather before = Climate.smooth(model.pile(), model.pile().built().minusDays(PileOutlook.EARLIER), told.days());
         Setup earlier = told.with(model.builtIn(before, told.start())).in(before);
         return HeldBack.of(told, now.past().course(), Map.of(Factor.TIME, earlier));
     }
@@ -155,7 +155,7 @@ public record Story(
     static CoreReading telling(List<CoreReading> cores, Bands healthy) {
         CoreReading telling = cores.get(cores.size() - 1);
         double most = Math.max(0, healthy.low()[telling.day()] - telling.celsius());
-        for (int i = cores.size() - 1; i >= 0 && cores.get(i).celsius() < Leaning.WARM_C; i--) {
+        for (int i = cores.size() - 1; i >= 0 && cores.get(i).celsius() < VerdictDegrees.WARM_C; i--) {
             double here = healthy.low()[cores.get(i).day()] - cores.get(i).celsius();
             if (here > most) {
                 most = here;

@@ -139,7 +139,7 @@ final class Treatment {
             if (dose.material().isPresent() && dose.kg().likely() > 0.01) {
                 Portion portion =
                         Portion.ofKilograms(dose.material().get(), dose.kg().likely());
-                Matter matter = Stuff.of(List.of(portion));
+                Matter matter = RecipeMatter.of(List.of(portion));
                 events.add(new Event.Add(
                         0, matter, Warmth.of(List.of(portion), false).celsius(outdoorC), true));
             }

@@ -24,7 +24,7 @@ public record Retrace(Course course, OptionalInt stalledOn, PileState now) {
      * @param cores measured core temperatures, any order, each before its last day
      */
     public static Retrace of(Setup told, List<CoreReading> cores, Constants constants) {
-        Way way = Way.nearest(told, cores, constants);
+        RetracedCourse way = RetracedCourse.nearest(told, cores, constants);
         Course course = way.course();
         return new Retrace(course, stalled(course), way.now());
     }

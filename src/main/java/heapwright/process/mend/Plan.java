@@ -12,7 +12,7 @@ import java.util.Set;
  * @param effort work of all additions, in the unit of the offers
  * @param misses the goals it does not reach; empty for a plan that meets all
  */
-public record Plan(List<Addition> additions, Heap after, double effort, Set<Miss> misses) {
+public record Plan(List<Addition> additions, Heap after, double effort, Set<MissedGoal> misses) {
 
     // A goal passed by no more than this share of itself counts as reached.
     private static final double EDGE = 1e-6;
@@ -27,22 +27,22 @@ public record Plan(List<Addition> additions, Heap after, double effort, Set<Miss
         return misses.isEmpty();
     }
 
-    static Set<Miss> misses(Heap heap, Goals goals) {
-        Set<Miss> misses = EnumSet.noneOf(Miss.class);
+    static Set<MissedGoal> misses(Heap heap, Goals goals) {
+        Set<MissedGoal> misses = EnumSet.noneOf(MissedGoal.class);
         if (heap.moisturePct() < goals.moistureLowPct() - EDGE) {
-            misses.add(Miss.TOO_DRY);
+            misses.add(MissedGoal.TOO_DRY);
         }
         if (heap.moisturePct() > goals.moistureHighPct() + EDGE) {
-            misses.add(Miss.TOO_WET);
+            misses.add(MissedGoal.TOO_WET);
         }
         if (heap.carbonKg() < (goals.ratioLow() - EDGE) * heap.nitrogenKg()) {
-            misses.add(Miss.TOO_MUCH_NITROGEN);
+            misses.add(MissedGoal.TOO_MUCH_NITROGEN);
         }
         if (heap.carbonKg() > (goals.ratioHigh() + EDGE) * heap.nitrogenKg()) {
-            misses.add(Miss.TOO_LITTLE_NITROGEN);
+            misses.add(MissedGoal.TOO_LITTLE_NITROGEN);
         }
         if (heap.wetKg() > (goals.densityMostKgM3() + EDGE) * heap.volumeM3()) {
-            misses.add(Miss.TOO_DENSE);
+            misses.add(MissedGoal.TOO_DENSE);
         }
         return misses;
     }

@@ -57,7 +57,7 @@ public final class MixtureCalculator {
             throw new IllegalArgumentException("A mixture needs at least one portion with an amount above zero.");
         }
         boolean mix = isMix(portions);
-        List<Portion> alike = Alike.of(portions);
+        List<Portion> alike = MergedPortions.of(portions);
         boolean water = portions.stream().allMatch(portion -> Density.fillsGaps(portion.material()));
         Part typical = typical(alike, mix, water).as(observed);
         Part[] drawn = drawn(alike, mix, water, observed);

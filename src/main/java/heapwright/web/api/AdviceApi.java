@@ -11,7 +11,7 @@ import heapwright.report.Catalogue;
 import heapwright.report.Units;
 import heapwright.report.WhatIfJson;
 import heapwright.report.Words;
-import heapwright.web.guard.Trouble;
+import heapwright.web.guard.ProblemResponse;
 import heapwright.web.site.Site;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -47,13 +47,13 @@ final class AdviceApi {
         List<Remedy> steps = ctx.queryParams("step").stream().map(this::remedy).toList();
         WhatIf whatIf = WhatIf.of(
                         site.desk().advise(pile), steps, site.advisor().knowledge())
-                .orElseThrow(() -> Trouble.of(422, texts.text("web.api.no-course")));
+                .orElseThrow(() -> ProblemResponse.of(422, texts.text("web.api.no-course")));
         for (Remedy step : steps) {
             if (!whatIf.chosen(step)) {
                 String advised = whatIf.choices().stream()
                         .map(c -> c.option().remedy().id())
                         .collect(Collectors.joining(", "));
-                throw Trouble.of(422, texts.text("web.api.not-advised", step.id(), advised));
+                throw ProblemResponse.of(422, texts.text("web.api.not-advised", step.id(), advised));
             }
         }
         json(ctx, new WhatIfJson(words(ctx), site.version()).write(whatIf));
@@ -63,7 +63,7 @@ final class AdviceApi {
         return Arrays.stream(Remedy.values())
                 .filter(r -> r.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> Trouble.of(400, texts.text("web.api.step", id)));
+                .orElseThrow(() -> ProblemResponse.of(400, texts.text("web.api.step", id)));
     }
 
     /** Sends the advice on a pile. */
@@ -77,7 +77,7 @@ final class AdviceApi {
         Audit audit = site.advisor()
                 .audit(documents.pile(ctx), ownRatio(ctx))
                 .map(site.forecaster()::ready)
-                .orElseThrow(() -> Trouble.of(422, texts.text("web.api.no-recipe")));
+                .orElseThrow(() -> ProblemResponse.of(422, texts.text("web.api.no-recipe")));
         json(ctx, new AuditJson(words(ctx), site.version()).write(audit));
     }
 
@@ -87,7 +87,7 @@ final class AdviceApi {
             return OptionalDouble.empty();
         }
         if (!given.matches("[0-9]{1,4}(\\.[0-9]{1,4})?")) {
-            throw Trouble.of(400, texts.text("web.api.own-ratio"));
+            throw ProblemResponse.of(400, texts.text("web.api.own-ratio"));
         }
         return OptionalDouble.of(Double.parseDouble(given));
     }
@@ -95,7 +95,7 @@ final class AdviceApi {
     private Words words(Context ctx) {
         String units = ctx.queryParam("units");
         if (units != null && !units.equals("metric") && !units.equals("us")) {
-            throw Trouble.of(400, texts.text("web.api.units"));
+            throw ProblemResponse.of(400, texts.text("web.api.units"));
         }
         return words.get("us".equals(units) ? Units.US : Units.METRIC);
     }

@@ -4,7 +4,7 @@ import heapwright.pile.Pile;
 import heapwright.pile.PileReader;
 import heapwright.pile.ReadResult;
 import heapwright.report.Catalogue;
-import heapwright.web.guard.Trouble;
+import heapwright.web.guard.ProblemResponse;
 import io.javalin.http.Context;
 import java.util.Locale;
 
@@ -27,11 +27,11 @@ final class Documents {
     Pile pile(Context ctx) {
         String type = ctx.contentType();
         if (type == null || !type.toLowerCase(Locale.ROOT).matches("application/json( *;.*)?")) {
-            throw Trouble.of(415, texts.text("web.api.type"));
+            throw ProblemResponse.of(415, texts.text("web.api.type"));
         }
         ReadResult read = reader.read(texts.text("web.api.document"), ctx.bodyAsBytes());
         if (!read.problems().isEmpty()) {
-            throw Trouble.document(
+            throw ProblemResponse.document(
                     texts.text("web.api.problems", read.problems().size()), read.problems());
         }
         return read.pile().orElseThrow();

@@ -4,17 +4,17 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import heapwright.journal.Broken;
 import heapwright.journal.Journal;
+import heapwright.journal.JournalFile;
 import heapwright.journal.Listed;
 import heapwright.journal.Noting;
 import heapwright.journal.RequestKey;
 import heapwright.journal.Saving;
-import heapwright.journal.Shelf;
 import heapwright.journal.Stored;
 import heapwright.pile.Pile;
 import heapwright.pile.PileWriter;
 import heapwright.report.Catalogue;
 import heapwright.report.JsonText;
-import heapwright.web.guard.Trouble;
+import heapwright.web.guard.ProblemResponse;
 import heapwright.web.site.Site;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -95,7 +95,7 @@ final class PilesApi {
     private void replace(Context ctx) throws IOException {
         String version = ctx.header("If-Match");
         if (version == null) {
-            throw Trouble.of(428, texts.text("web.api.if-match"));
+            throw ProblemResponse.of(428, texts.text("web.api.if-match"));
         }
         String id = stored(ctx).id();
         String replaced = version.replace("\"", "");
@@ -107,7 +107,8 @@ final class PilesApi {
             send(ctx, saved.stored());
         } else if (saving instanceof Saving.Conflict conflict) {
             ctx.header("Location", address(conflict.kept().id()));
-            throw Trouble.of(412, texts.text("web.api.conflict", conflict.kept().id()));
+            throw ProblemResponse.of(
+                    412, texts.text("web.api.conflict", conflict.kept().id()));
         } else {
             throw refused(saving);
         }
@@ -151,22 +152,22 @@ final class PilesApi {
     }
 
     private Stored stored(Context ctx) throws IOException {
-        Shelf shelf = journal.open(ctx.pathParam("id")).orElseThrow(this::missing);
+        JournalFile shelf = journal.open(ctx.pathParam("id")).orElseThrow(this::missing);
         if (shelf instanceof Broken broken) {
-            throw Trouble.broken(texts.text("web.refused.broken"), broken.problems());
+            throw ProblemResponse.broken(texts.text("web.refused.broken"), broken.problems());
         }
         return (Stored) shelf;
     }
 
-    private Trouble missing() {
-        return Trouble.of(404, texts.text("web.api.missing"));
+    private ProblemResponse missing() {
+        return ProblemResponse.of(404, texts.text("web.api.missing"));
     }
 
-    private Trouble refused(Saving saving) {
+    private ProblemResponse refused(Saving saving) {
         return saving instanceof Saving.Refused refused
-                ? Trouble.document(
+                ? ProblemResponse.document(
                         texts.text("web.api.problems", refused.problems().size()), refused.problems())
-                : Trouble.of(500, texts.text("web.refused.ours"));
+                : ProblemResponse.of(500, texts.text("web.refused.ours"));
     }
 
     private static String address(String id) {

@@ -40,13 +40,13 @@ final class AboutPile {
     private AboutPile() {}
 
     /** The document of the answers, for the pile reader to check. */
-    static ObjectNode document(Said said, Units units, String name) {
+    static ObjectNode document(CheckupAnswers said, Units units, String name) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("heapwright", PileReader.VERSION);
         root.put("name", name);
         root.put("asOf", said.on().toString());
         Map<String, String> about = said.about();
-        When.of(about.getOrDefault(BUILT, ""), said.on()).ifPresent(when -> when.into(root));
+        BuiltWhen.of(about.getOrDefault(BUILT, ""), said.on()).ifPresent(when -> when.into(root));
         ObjectNode container = JsonNodeFactory.instance.objectNode();
         if (SIZES.contains(about.getOrDefault(SIZE, ""))) {
             container
@@ -65,7 +65,7 @@ final class AboutPile {
     }
 
     /** The document of a pile of the folder with the answers as an entry of its log. */
-    static ObjectNode document(Said said, Units units, Pile pile) {
+    static ObjectNode document(CheckupAnswers said, Units units, Pile pile) {
         ObjectNode root = new PileWriter().tree(pile);
         LocalDate asOf = said.on().isAfter(pile.asOf()) ? said.on() : pile.asOf();
         root.put("asOf", asOf.toString());
@@ -73,7 +73,7 @@ final class AboutPile {
         return root;
     }
 
-    private static void entry(ArrayNode log, Said said, Units units) {
+    private static void entry(ArrayNode log, CheckupAnswers said, Units units) {
         ObjectNode entry = log.addObject().put("date", said.on().toString());
         signs(entry, "seen", said.yes());
         signs(entry, "notSeen", said.no());

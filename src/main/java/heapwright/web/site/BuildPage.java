@@ -34,9 +34,9 @@ final class BuildPage {
     private final Site site;
     private final Renderer renderer;
     private final Texts texts;
-    private final Maker maker;
+    private final PileMaker maker;
 
-    BuildPage(Site site, Renderer renderer, Maker maker) {
+    BuildPage(Site site, Renderer renderer, PileMaker maker) {
         this.site = site;
         this.renderer = renderer;
         this.texts = renderer.texts();
@@ -69,7 +69,7 @@ final class BuildPage {
 
     /** Keeps the recipe as a pile; the form carries it as the address of the page does. */
     private void keep(Context ctx) throws IOException {
-        RecipeForm form = RecipeForm.ofQuery(Maker.field(ctx, "recipe"));
+        RecipeForm form = RecipeForm.ofQuery(PileMaker.field(ctx, "recipe"));
         maker.make(
                 ctx,
                 (name, built, faults) -> {
@@ -84,7 +84,7 @@ final class BuildPage {
                                             name,
                                             site.today(),
                                             built,
-                                            Look.of(ctx).us()));
+                                            DisplaySettings.of(ctx).us()));
                     faults.addAll(faults(ctx, read, form));
                     return read.pile();
                 },
@@ -136,12 +136,15 @@ final class BuildPage {
     }
 
     private ReadResult read(Context ctx, RecipeForm form) {
-        boolean us = Look.of(ctx).us();
+        boolean us = DisplaySettings.of(ctx).us();
         return site.reader()
                 .read(
                         texts.of("build.pile"),
                         form.document(
-                                texts.of("build.pile"), site.today(), Optional.of(new When(site.today(), false)), us));
+                                texts.of("build.pile"),
+                                site.today(),
+                                Optional.of(new BuiltWhen(site.today(), false)),
+                                us));
     }
 
     private BuildView view(Context ctx, RecipeForm form, Optional<OutlookView> outlook) {
@@ -163,17 +166,17 @@ final class BuildPage {
                 rows.view(RecipeForm.AT_HAND, form.shownAtHand()),
                 form.size(),
                 climates(form.size().getOrDefault(RecipeForm.CLIMATE, "")),
-                Look.of(ctx).us() ? "in" : "cm",
+                DisplaySettings.of(ctx).us() ? "in" : "cm",
                 form.rows(),
-                Names.of(site.knowledge()),
+                MaterialChoices.of(site.knowledge()),
                 faults(ctx, read, form),
                 audit,
                 outlook,
                 HERE + "/audit.json?" + form.query(),
                 new BuildView.KeepView(
                         form.query(),
-                        Maker.field(ctx, "name"),
-                        ctx.formParam("built") == null ? texts.of("build.keep.today") : Maker.field(ctx, "built"),
+                        PileMaker.field(ctx, "name"),
+                        ctx.formParam("built") == null ? texts.of("build.keep.today") : PileMaker.field(ctx, "built"),
                         ofKeeping,
                         new Keepers(site, texts)::offered));
     }
@@ -190,7 +193,7 @@ final class BuildPage {
 
     private List<Fault> faults(Context ctx, ReadResult read, RecipeForm form) {
         Words words = renderer.words(ctx);
-        String unit = Look.of(ctx).us() ? "in" : "cm";
+        String unit = DisplaySettings.of(ctx).us() ? "in" : "cm";
         return read.problems().stream()
                 .map(p -> fault(words, p, form, unit))
                 .distinct()

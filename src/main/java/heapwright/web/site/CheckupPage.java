@@ -36,35 +36,40 @@ final class CheckupPage {
 
     void register(RoutesConfig routes) {
         for (String here : List.of("/checkup", "/piles/{id}/checkup")) {
-            routes.get(here, ctx -> show(ctx, Said.ofAddress(ctx::queryParam, site.today())));
+            routes.get(here, ctx -> show(ctx, CheckupAnswers.ofAddress(ctx::queryParam, site.today())));
             routes.post(here, this::answered);
             routes.post(here + "/live", this::live);
         }
         routes.post("/piles/{id}/checkup/note", this::note);
     }
 
-    private Consultation.Consulted consulted(Context ctx, Said said) throws IOException {
+    private Consultation.Consulted consulted(Context ctx, CheckupAnswers said) throws IOException {
         return consultation.of(
-                said, Look.of(ctx).units(), Subject.of(ctx, piles).pile());
+                said,
+                DisplaySettings.of(ctx).units(),
+                CheckupSubject.of(ctx, piles).pile());
     }
 
-    private void show(Context ctx, Said said) throws IOException {
+    private void show(Context ctx, CheckupAnswers said) throws IOException {
         show(ctx, said, consulted(ctx, said));
     }
 
-    private void show(Context ctx, Said said, Consultation.Consulted consulted) throws IOException {
+    private void show(Context ctx, CheckupAnswers said, Consultation.Consulted consulted) throws IOException {
         if (!consulted.faults().isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         CheckupViews views = new CheckupViews(renderer.words(ctx), renderer.texts());
-        CheckupView view =
-                views.view(said, consulted, Subject.of(ctx, piles), Look.of(ctx).us());
+        CheckupView view = views.view(
+                said,
+                consulted,
+                CheckupSubject.of(ctx, piles),
+                DisplaySettings.of(ctx).us());
         renderer.page(ctx, renderer.texts().of("checkup.title"), Page.Door.CHECKUP, "checkup", view);
     }
 
     private void answered(Context ctx) throws IOException {
-        Said said = form(ctx);
-        Subject subject = Subject.of(ctx, piles);
+        CheckupAnswers said = form(ctx);
+        CheckupSubject subject = CheckupSubject.of(ctx, piles);
         if (!consulted(ctx, said).faults().isEmpty()) {
             show(ctx, said);
         } else if (ctx.formParam("next") != null) {
@@ -75,8 +80,8 @@ final class CheckupPage {
     }
 
     private void live(Context ctx) throws IOException {
-        Said said = form(ctx);
-        Subject subject = Subject.of(ctx, piles);
+        CheckupAnswers said = form(ctx);
+        CheckupSubject subject = CheckupSubject.of(ctx, piles);
         ctx.header("X-Heapwright-Address", subject.questions() + "?" + said.query());
         renderer.part(
                 ctx,
@@ -91,8 +96,8 @@ final class CheckupPage {
         }
         Stored stored = piles.stored(ctx);
         String answers = Optional.ofNullable(ctx.formParam("answers")).orElse("");
-        Said said = Said.ofQuery(answers, site.today());
-        ReadResult read = consultation.read(said, Look.of(ctx).units(), stored.pile());
+        CheckupAnswers said = CheckupAnswers.ofQuery(answers, site.today());
+        ReadResult read = consultation.read(said, DisplaySettings.of(ctx).units(), stored.pile());
         if (read.pile().isEmpty() || said.nothing()) {
             show(ctx, said);
             return;
@@ -107,8 +112,8 @@ final class CheckupPage {
     }
 
     /** The form's answers, with the answer to the question on top where its button was pressed. */
-    private Said form(Context ctx) {
-        Said said = Said.ofForm(ctx::formParam, site.today());
+    private CheckupAnswers form(Context ctx) {
+        CheckupAnswers said = CheckupAnswers.ofForm(ctx::formParam, site.today());
         String next = ctx.formParam("next");
         if (next == null) {
             return said;

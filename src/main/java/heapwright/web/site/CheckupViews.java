@@ -34,14 +34,14 @@ final class CheckupViews {
         this.advices = new AdviceViews(words);
     }
 
-    CheckupView view(Said said, Consultation.Consulted consulted, Subject subject, boolean us) {
+    CheckupView view(CheckupAnswers said, Consultation.Consulted consulted, CheckupSubject subject, boolean us) {
         return new CheckupView(
                 senses(said),
                 fields(said),
                 us ? "°F" : "°C",
                 live(said, consulted, subject),
                 consulted.faults(),
-                Said.ids(said.passed()),
+                CheckupAnswers.ids(said.passed()),
                 said.on().toString(),
                 subject.questions(),
                 subject.pile().map(Pile::name));
@@ -49,14 +49,14 @@ final class CheckupViews {
 
     /** All questions without an answer. */
     List<SenseView> blank() {
-        return senses(Said.ofQuery("", LocalDate.EPOCH));
+        return senses(CheckupAnswers.ofQuery("", LocalDate.EPOCH));
     }
 
-    private List<SenseView> senses(Said said) {
+    private List<SenseView> senses(CheckupAnswers said) {
         return Arrays.stream(Sense.values()).map(s -> sense(s, said)).toList();
     }
 
-    LiveView live(Said said, Consultation.Consulted consulted, Subject subject) {
+    LiveView live(CheckupAnswers said, Consultation.Consulted consulted, CheckupSubject subject) {
         Optional<Advice> advice = consulted.advice();
         Optional<AdviceView> view = said.nothing() ? Optional.empty() : advice.map(advices::view);
         return new LiveView(
@@ -74,7 +74,7 @@ final class CheckupViews {
                 subject.result() + "?" + said.query());
     }
 
-    private SenseView sense(Sense sense, Said said) {
+    private SenseView sense(Sense sense, CheckupAnswers said) {
         List<SignView> signs = words.knowledge().signs().values().stream()
                 .filter(s -> s.sense() == sense)
                 .map(s -> sign(s, said))
@@ -83,12 +83,14 @@ final class CheckupViews {
         return new SenseView(sense.id(), words.word("sense", sense), answered, signs);
     }
 
-    private static SignView sign(SignInfo info, Said said) {
-        String answer = said.yes().contains(info.id()) ? Said.YES : said.no().contains(info.id()) ? Said.NO : "";
+    private static SignView sign(SignInfo info, CheckupAnswers said) {
+        String answer = said.yes().contains(info.id())
+                ? CheckupAnswers.YES
+                : said.no().contains(info.id()) ? CheckupAnswers.NO : "";
         return new SignView(info.id().id(), info.ask(), info.how(), answer);
     }
 
-    private FieldsView fields(Said said) {
+    private FieldsView fields(CheckupAnswers said) {
         return new FieldsView(
                 said.about().getOrDefault(AboutPile.BUILT, ""),
                 choices(AboutPile.SIZE, AboutPile.SIZES, said),
@@ -98,7 +100,7 @@ final class CheckupViews {
                 said.about().getOrDefault(AboutPile.OUT, ""));
     }
 
-    private List<Choice> choices(String field, List<String> values, Said said) {
+    private List<Choice> choices(String field, List<String> values, CheckupAnswers said) {
         String chosen = said.about().getOrDefault(field, "");
         return values.stream()
                 .map(v -> new Choice(v, texts.of(field + "." + v), v.equals(chosen)))

@@ -39,13 +39,15 @@ final class Consultation {
     record Consulted(Optional<Advice> advice, Optional<Question> next, List<Fault> faults) {}
 
     /** The advice on the answers; where they are about a pile of the folder, all that is known of it counts. */
-    Consulted of(Said said, Units units, Optional<Pile> about) {
+    Consulted of(CheckupAnswers said, Units units, Optional<Pile> about) {
         ReadResult read =
                 about.map(p -> read(said, units, p)).orElseGet(() -> read(said, units, texts.of("checkup.pile")));
         List<Fault> faults = new ArrayList<>(
                 read.problems().stream().map(p -> fault(p, said, units)).toList());
         String built = said.about().getOrDefault(AboutPile.BUILT, "");
-        if (about.isEmpty() && !built.isEmpty() && When.of(built, said.on()).isEmpty()) {
+        if (about.isEmpty()
+                && !built.isEmpty()
+                && BuiltWhen.of(built, said.on()).isEmpty()) {
             faults.add(new Fault(AboutPile.BUILT, texts.of("fault.when", built)));
         }
         Optional<Advice> advice = faults.isEmpty() ? read.pile().map(site.desk()::advise) : Optional.empty();
@@ -53,12 +55,12 @@ final class Consultation {
     }
 
     /** The pile of the answers. */
-    ReadResult read(Said said, Units units, String name) {
+    ReadResult read(CheckupAnswers said, Units units, String name) {
         return read(name, AboutPile.document(said, units, name));
     }
 
     /** A pile of the folder with the answers in its log. */
-    ReadResult read(Said said, Units units, Pile pile) {
+    ReadResult read(CheckupAnswers said, Units units, Pile pile) {
         return read(pile.name(), AboutPile.document(said, units, pile));
     }
 
@@ -66,20 +68,20 @@ final class Consultation {
         return reader.read(name, JsonText.write(document).getBytes(StandardCharsets.UTF_8));
     }
 
-    private Optional<Question> next(Said said, Advice advice) {
+    private Optional<Question> next(CheckupAnswers said, Advice advice) {
         Optional<Question> found = notPassed(said, advice);
         return found.isPresent() || said.passed().isEmpty()
                 ? found
                 : notPassed(said, site.advisor().advise(advice.pile(), said.passed()));
     }
 
-    private static Optional<Question> notPassed(Said said, Advice advice) {
+    private static Optional<Question> notPassed(CheckupAnswers said, Advice advice) {
         return advice.questions().stream()
                 .filter(q -> !said.passed().contains(q.sign()))
                 .findFirst();
     }
 
-    private Fault fault(Problem problem, Said said, Units units) {
+    private Fault fault(Problem problem, CheckupAnswers said, Units units) {
         FaultWords words = new FaultWords(texts);
         String place = problem.pointer().replaceFirst("^/log/[0-9]+/", "");
         return AboutPile.PLACES.entrySet().stream()

@@ -83,7 +83,8 @@ record EditForm(Map<String, String> typed, Map<String, String> was, List<RecipeF
         put(typed, LACKS, String.join(" ", ctx.formParams(LACKS)));
         RecipeForm recipe = RecipeForm.ofForm(ctx::formParam);
         List<RecipeForm.Row> rows = recipe.recipe().stream()
-                .map(r -> new RecipeForm.Row(Names.id(knowledge, r.material()), r.amount(), r.unit(), r.cut()))
+                .map(r ->
+                        new RecipeForm.Row(MaterialChoices.id(knowledge, r.material()), r.amount(), r.unit(), r.cut()))
                 .toList();
         put(typed, RECIPE, packed(rows));
         return new EditForm(typed, query(ctx.formParam(WAS)), rows, recipe.rows());
@@ -148,7 +149,7 @@ record EditForm(Map<String, String> typed, Map<String, String> was, List<RecipeF
         put(shown, "cover", token(box.cover()));
         put(shown, "base", token(box.base()));
         put(shown, "insulation", token(box.insulation()));
-        put(shown, RODENT_PROOF, box.rodentProof() ? Said.YES : "");
+        put(shown, RODENT_PROOF, box.rodentProof() ? CheckupAnswers.YES : "");
         put(
                 shown,
                 LATITUDE,

@@ -58,7 +58,8 @@ final class EditPage {
             show(
                     ctx,
                     stored,
-                    EditForm.of(stored.pile(), site.today(), Look.of(ctx).us()),
+                    EditForm.of(
+                            stored.pile(), site.today(), DisplaySettings.of(ctx).us()),
                     List.of());
         });
         routes.post(EDIT, this::typed);
@@ -90,9 +91,9 @@ final class EditPage {
                         choices(EditForm.SETTINGS, Setting.values(), form),
                         EditForm.LACKS,
                         tools(form)),
-                Look.of(ctx).us() ? "in" : "cm",
-                Look.of(ctx).us() ? texts.of("unit.ft3") : texts.of("unit.m3"),
-                Names.of(site.knowledge()),
+                DisplaySettings.of(ctx).us() ? "in" : "cm",
+                DisplaySettings.of(ctx).us() ? texts.of("unit.ft3") : texts.of("unit.m3"),
+                MaterialChoices.of(site.knowledge()),
                 faults);
         renderer.page(ctx, texts.of("edit.title", view.name()), Page.Door.PILES, "edit", view);
     }
@@ -129,7 +130,7 @@ final class EditPage {
         }
         Stored stored = piles.stored(ctx);
         EditForm form = EditForm.of(ctx, site.knowledge());
-        boolean us = Look.of(ctx).us();
+        boolean us = DisplaySettings.of(ctx).us();
         List<String> overtaken = form.overtaken(EditForm.shown(stored.pile(), site.today(), us));
         EditForm now = form.on(stored.pile(), site.today(), us);
         if (!overtaken.isEmpty()) {
@@ -208,7 +209,7 @@ final class EditPage {
         if (typed.isEmpty()) {
             return;
         }
-        When.of(typed, site.today())
+        BuiltWhen.of(typed, site.today())
                 .ifPresentOrElse(
                         when -> when.into(document),
                         () -> faults.add(new Fault(EditForm.BUILT, texts.of("fault.when", typed))));
@@ -244,7 +245,7 @@ final class EditPage {
             document.withObject("/container")
                     .put(
                             EditForm.RODENT_PROOF,
-                            form.value(EditForm.RODENT_PROOF).equals(Said.YES));
+                            form.value(EditForm.RODENT_PROOF).equals(CheckupAnswers.YES));
         }
     }
 
@@ -291,7 +292,7 @@ final class EditPage {
         if (!form.typed().containsKey(name)) {
             return told.other(problem);
         }
-        String unit = EditForm.unit(name, Look.of(ctx).us());
+        String unit = EditForm.unit(name, DisplaySettings.of(ctx).us());
         return new Fault(name, told.text(texts.of("edit." + name), name, form.value(name), unit, problem));
     }
 }

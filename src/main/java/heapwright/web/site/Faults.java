@@ -1,8 +1,8 @@
 package heapwright.web.site;
 
 import heapwright.journal.JournalFault;
+import heapwright.web.guard.ProblemResponse;
 import heapwright.web.guard.Refusal;
-import heapwright.web.guard.Trouble;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
@@ -37,7 +37,7 @@ public final class Faults {
         routes.exception(
                 HttpResponseException.class,
                 (fault, ctx) -> page(ctx, new Refusal(fault.getStatus(), key(fault.getStatus()))));
-        routes.exception(Trouble.class, (trouble, ctx) -> trouble.send(ctx));
+        routes.exception(ProblemResponse.class, (trouble, ctx) -> trouble.send(ctx));
         routes.exception(JournalFault.class, (fault, ctx) -> {
             LOG.warn("The folder of piles: {}", fault.getMessage(), fault);
             tell(surroundings(fault), ctx);
@@ -75,7 +75,7 @@ public final class Faults {
 
     private void page(Context ctx, Refusal refusal) {
         if (api(ctx)) {
-            Trouble.of(refusal.status(), renderer.text(refusal)).send(ctx);
+            ProblemResponse.of(refusal.status(), renderer.text(refusal)).send(ctx);
         } else {
             renderer.refusal(ctx, refusal);
         }

@@ -62,7 +62,7 @@ final class Keepers {
 
     /** The new pile with whoever was chosen in the form; as it is where nobody was. */
     Pile into(Context ctx, Pile made) throws IOException {
-        String id = Maker.field(ctx, FIELD);
+        String id = PileMaker.field(ctx, FIELD);
         Optional<Stored> from = id.isEmpty() ? Optional.empty() : open(id);
         return from.map(f -> with(made, f.pile())).orElse(made);
     }

@@ -23,7 +23,7 @@ final class MaterialFault {
      * @param problem what the reader found
      */
     String text(String field, String typed, Problem problem) {
-        List<String> candidates = Names.candidates(knowledge, typed);
+        List<String> candidates = MaterialChoices.candidates(knowledge, typed);
         if (candidates.size() > 1) {
             return texts.of("fault.several", field, typed, String.join("; ", candidates));
         }
@@ -34,6 +34,6 @@ final class MaterialFault {
                         typed,
                         "",
                         problem.allowed(),
-                        problem.closest().map(c -> Names.shown(knowledge, c)));
+                        problem.closest().map(c -> MaterialChoices.shown(knowledge, c)));
     }
 }

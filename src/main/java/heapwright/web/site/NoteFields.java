@@ -121,7 +121,7 @@ final class NoteFields {
                         .collect(Collectors.joining(" ")));
         if (!entry.added().isEmpty()) {
             Ingredient first = entry.added().get(0);
-            told.put("material", Names.shown(words.knowledge(), first.material()));
+            told.put("material", MaterialChoices.shown(words.knowledge(), first.material()));
             told.put("amount", plain(first.amount().value()));
             told.put("unit", first.amount().unit());
         }

@@ -182,7 +182,7 @@ final class NoteForm {
                         .toList(),
                 new AmountUnits(words, texts).choices(typed.getOrDefault("unit", "")),
                 words.figures().units() == Units.US ? "°F" : "°C",
-                Names.of(words.knowledge()),
+                MaterialChoices.of(words.knowledge()),
                 faults);
     }
 

@@ -24,10 +24,10 @@ final class OpenPage {
 
     private final Site site;
     private final Renderer renderer;
-    private final Maker maker;
+    private final PileMaker maker;
     private final ResultPage results;
 
-    OpenPage(Site site, Renderer renderer, Maker maker, ResultPage results) {
+    OpenPage(Site site, Renderer renderer, PileMaker maker, ResultPage results) {
         this.site = site;
         this.renderer = renderer;
         this.maker = maker;
@@ -80,7 +80,7 @@ final class OpenPage {
         maker.make(
                 ctx,
                 (name, built, faults) -> {
-                    byte[] document = Maker.field(ctx, "document").getBytes(StandardCharsets.UTF_8);
+                    byte[] document = PileMaker.field(ctx, "document").getBytes(StandardCharsets.UTF_8);
                     ReadResult read = site.reader().read(name, document);
                     faults.addAll(faults(read));
                     return read.pile().map(pile -> Noting.renamed(pile, name));

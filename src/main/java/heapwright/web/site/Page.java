@@ -17,7 +17,7 @@ public record Page(
         String title,
         Door here,
         Texts t,
-        Look look,
+        DisplaySettings look,
         String seal,
         String once,
         Assets assets,

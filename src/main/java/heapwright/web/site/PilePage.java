@@ -9,8 +9,8 @@ import heapwright.pile.Advised.Outcome;
 import heapwright.pile.Entry;
 import heapwright.pile.Pile;
 import heapwright.pile.PileWriter;
+import heapwright.report.KeptAdvice;
 import heapwright.report.MemoryText;
-import heapwright.report.TakenOn;
 import heapwright.report.Words;
 import heapwright.web.view.AdviceView;
 import heapwright.web.view.AdviceViews;
@@ -87,7 +87,7 @@ final class PilePage {
                 pile.name(),
                 built(pile),
                 pile.recipe().stream()
-                        .map(i -> Names.shown(site.knowledge(), i.material()))
+                        .map(i -> MaterialChoices.shown(site.knowledge(), i.material()))
                         .toList(),
                 new CourseViews(words).view(pile, given.story()).latest(ROWS),
                 Math.max(0, pile.log().size() - ROWS),
@@ -107,7 +107,7 @@ final class PilePage {
                                 memory.stale(given.pile()).stream())
                         .toList(),
                 Memory.of(given.pile()).waiting().isEmpty()
-                        && !new TakenOn(words).of(given).isEmpty(),
+                        && !new KeptAdvice(words).of(given).isEmpty(),
                 advice.clashes(),
                 new NoteForm(site, words, renderer.texts()).view(typed, faults),
                 stored.pile().log().size() + stored.pile().struck().size(),
@@ -162,7 +162,7 @@ final class PilePage {
         }
         Stored stored = piles.stored(ctx);
         Advice advice = advice(stored);
-        List<Advised> steps = new TakenOn(renderer.words(ctx)).of(advice);
+        List<Advised> steps = new KeptAdvice(renderer.words(ctx)).of(advice);
         LocalDate day = advice.pile().asOf();
         saver.change(
                 ctx,

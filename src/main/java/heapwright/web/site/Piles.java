@@ -1,9 +1,9 @@
 package heapwright.web.site;
 
 import heapwright.advice.Advice;
+import heapwright.journal.JournalFile;
 import heapwright.journal.Listed;
 import heapwright.journal.Noting;
-import heapwright.journal.Shelf;
 import heapwright.journal.Stored;
 import heapwright.pile.Problem;
 import heapwright.web.guard.Refusal;
@@ -52,7 +52,7 @@ final class Piles {
 
     /** The pile of that id; as {@link #stored(Context)}. */
     Stored stored(String id) throws IOException {
-        Shelf shelf = site.journal().open(id).orElseThrow(() -> new Refusal(404, "gone"));
+        JournalFile shelf = site.journal().open(id).orElseThrow(() -> new Refusal(404, "gone"));
         if (shelf instanceof Stored stored) {
             return stored;
         }
@@ -119,7 +119,7 @@ final class Piles {
         return files(all.subList(0, Math.min(all.size(), PAGE)));
     }
 
-    FileView file(Shelf shelf) {
+    FileView file(JournalFile shelf) {
         return file(Listed.of(shelf));
     }
 

@@ -29,10 +29,10 @@ final class PilesPage {
     private final Site site;
     private final Renderer renderer;
     private final Tokens tokens;
-    private final Maker maker;
+    private final PileMaker maker;
     private final Piles piles;
 
-    PilesPage(Site site, Renderer renderer, Tokens tokens, Maker maker) {
+    PilesPage(Site site, Renderer renderer, Tokens tokens, PileMaker maker) {
         this.site = site;
         this.renderer = renderer;
         this.tokens = tokens;
@@ -82,7 +82,7 @@ final class PilesPage {
                 faults -> show(ctx, faults));
     }
 
-    private ReadResult fresh(String name, Optional<When> built) {
+    private ReadResult fresh(String name, Optional<BuiltWhen> built) {
         ObjectNode document = JsonNodeFactory.instance.objectNode();
         document.put("heapwright", PileReader.VERSION).put("name", name);
         document.put("asOf", site.today().toString());
@@ -92,8 +92,9 @@ final class PilesPage {
 
     /** The pile of a checkup's answers, as its address carries them. */
     private ReadResult answered(Context ctx, String name, String query) {
-        Said said = Said.ofQuery(query, site.today());
-        return new Consultation(site, renderer.texts()).read(said, Look.of(ctx).units(), name);
+        CheckupAnswers said = CheckupAnswers.ofQuery(query, site.today());
+        return new Consultation(site, renderer.texts())
+                .read(said, DisplaySettings.of(ctx).units(), name);
     }
 
     private void delete(Context ctx) throws IOException {

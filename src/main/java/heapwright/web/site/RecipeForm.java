@@ -74,7 +74,7 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
         for (String part : query.split("&")) {
             String[] pair = part.split("=", 2);
             if (pair.length == 2) {
-                parameters.computeIfAbsent(pair[0], name -> new ArrayList<>()).add(Said.decoded(pair[1]));
+                parameters.computeIfAbsent(pair[0], name -> new ArrayList<>()).add(CheckupAnswers.decoded(pair[1]));
             }
         }
         return ofAddress(
@@ -118,7 +118,7 @@ record RecipeForm(List<Row> recipe, List<Row> atHand, Map<String, String> size, 
     }
 
     /** The document of the recipe, for the pile reader to check. */
-    byte[] document(String name, LocalDate day, Optional<When> built, boolean us) {
+    byte[] document(String name, LocalDate day, Optional<BuiltWhen> built, boolean us) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("heapwright", PileReader.VERSION).put("name", name);
         root.put("asOf", day.toString());

@@ -41,7 +41,7 @@ final class RecipeRows {
             views.add(new RowView(
                     prefix + i,
                     i + 1,
-                    Names.shown(words.knowledge(), row.material()),
+                    MaterialChoices.shown(words.knowledge(), row.material()),
                     row.amount(),
                     units.choices(row.unit()),
                     cuts(row.cut())));

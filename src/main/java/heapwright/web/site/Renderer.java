@@ -41,7 +41,7 @@ final class Renderer {
 
     /** The words in the units that the person asked for. */
     Words words(Context ctx) {
-        return words.get(Look.of(ctx).units());
+        return words.get(DisplaySettings.of(ctx).units());
     }
 
     /** Sends a page: its title, where it stands, its template and what it shows. */
@@ -50,7 +50,7 @@ final class Renderer {
                 title,
                 here,
                 texts,
-                Look.of(ctx),
+                DisplaySettings.of(ctx),
                 tokens.seal(ctx),
                 tokens.once(),
                 assets,

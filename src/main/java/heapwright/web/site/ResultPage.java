@@ -37,9 +37,10 @@ final class ResultPage {
     }
 
     private void show(Context ctx) throws IOException {
-        Said said = Said.ofAddress(ctx::queryParam, site.today());
-        Subject subject = Subject.of(ctx, piles);
-        Consultation.Consulted consulted = consultation.of(said, Look.of(ctx).units(), subject.pile());
+        CheckupAnswers said = CheckupAnswers.ofAddress(ctx::queryParam, site.today());
+        CheckupSubject subject = CheckupSubject.of(ctx, piles);
+        Consultation.Consulted consulted =
+                consultation.of(said, DisplaySettings.of(ctx).units(), subject.pile());
         if (consulted.advice().isEmpty() || said.nothing()) {
             ctx.redirect(subject.questions() + "?" + said.query(), HttpStatus.SEE_OTHER);
             return;
@@ -86,9 +87,12 @@ final class ResultPage {
     }
 
     private Advice advice(Context ctx) throws IOException {
-        Said said = Said.ofAddress(ctx::queryParam, site.today());
+        CheckupAnswers said = CheckupAnswers.ofAddress(ctx::queryParam, site.today());
         return consultation
-                .of(said, Look.of(ctx).units(), Subject.of(ctx, piles).pile())
+                .of(
+                        said,
+                        DisplaySettings.of(ctx).units(),
+                        CheckupSubject.of(ctx, piles).pile())
                 .advice()
                 .orElseThrow(() -> new Refusal(422, "request"));
     }

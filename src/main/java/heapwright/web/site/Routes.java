@@ -24,7 +24,7 @@ public final class Routes {
         new ChecklistPage(renderer).register(routes);
         ResultPage results = new ResultPage(site, renderer);
         results.register(routes);
-        Maker maker = new Maker(site, tokens, renderer.texts());
+        PileMaker maker = new PileMaker(site, tokens, renderer.texts());
         new PilesPage(site, renderer, tokens, maker).register(routes);
         new OpenPage(site, renderer, maker, results).register(routes);
         new PilePage(site, renderer, saver, results).register(routes);

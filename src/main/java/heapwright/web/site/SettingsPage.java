@@ -32,7 +32,7 @@ final class SettingsPage {
     private void save(Context ctx) {
         tokens.check(ctx);
         Units units = "us".equals(ctx.formParam("units")) ? Units.US : Units.METRIC;
-        new Look(units, "large".equals(ctx.formParam("text"))).keep(ctx);
+        new DisplaySettings(units, "large".equals(ctx.formParam("text"))).keep(ctx);
         ctx.redirect("/settings?saved=1", HttpStatus.SEE_OTHER);
     }
 }

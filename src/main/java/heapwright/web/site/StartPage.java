@@ -43,7 +43,7 @@ final class StartPage {
     private void show(Context ctx) {
         List<Choice> signs = SIGNS.stream()
                 .map(s -> new Choice(
-                        Said.field(s), site.knowledge().signs().get(s).shortName(), false))
+                        CheckupAnswers.field(s), site.knowledge().signs().get(s).shortName(), false))
                 .toList();
         renderer.page(ctx, renderer.texts().of("start.title"), Page.Door.START, "start", new StartView(signs));
     }

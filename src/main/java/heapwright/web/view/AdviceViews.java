@@ -7,7 +7,7 @@ import heapwright.advice.Headline;
 import heapwright.advice.Option;
 import heapwright.advice.Question;
 import heapwright.advice.Step;
-import heapwright.advice.engine.Piece;
+import heapwright.advice.engine.EvidencePiece;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.CautionInfo;
@@ -243,7 +243,7 @@ public final class AdviceViews {
                 EvidenceDays.of(finding, pile).stream().map(LocalDate::toString).collect(Collectors.toList()));
     }
 
-    private List<EvidenceView> evidence(List<Piece> pieces) {
+    private List<EvidenceView> evidence(List<EvidencePiece> pieces) {
         return pieces.stream()
                 .sorted(Comparator.comparing(p -> !p.counted()))
                 .map(p -> new EvidenceView(

@@ -1,7 +1,7 @@
 package heapwright.web.view;
 
 import heapwright.advice.Finding;
-import heapwright.advice.engine.Piece;
+import heapwright.advice.engine.EvidencePiece;
 import heapwright.advice.fact.Denied;
 import heapwright.advice.fact.Did;
 import heapwright.advice.fact.Once;
@@ -30,7 +30,7 @@ final class EvidenceDays {
     /** The days on which what speaks for it was noticed, done, put in or measured; the earliest first. */
     static Collection<LocalDate> of(Finding finding, Pile pile) {
         TreeSet<LocalDate> days = new TreeSet<>();
-        for (Piece piece : finding.weighed().supports()) {
+        for (EvidencePiece piece : finding.weighed().supports()) {
             if (piece.counted()) {
                 piece.because().forEach(fact -> day(fact, pile).ifPresent(days::add));
             }

@@ -1,6 +1,6 @@
 package heapwright.web.view;
 
-import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.report.OutlookReport;
 import heapwright.report.Words;
 import java.util.Locale;
@@ -20,7 +20,7 @@ public final class OutlookViews {
         this.report = new OutlookReport(words, false);
     }
 
-    private String headline(Ahead ahead) {
+    private String headline(PileOutlook ahead) {
         return Stream.concat(
                         Stream.of(report.headline(ahead)),
                         words.toCheck(ahead.model().pile()).stream())
@@ -28,7 +28,7 @@ public final class OutlookViews {
     }
 
     /** What lies ahead. */
-    public OutlookView view(Ahead ahead) {
+    public OutlookView view(PileOutlook ahead) {
         String known = ahead.model().climate().known().name().toLowerCase(Locale.ROOT);
         return new OutlookView(
                 headline(ahead),

@@ -115,7 +115,7 @@ class AuditorTest {
                         + "\"nitrogen\":{\"value\":0.9,\"unit\":\"%\"}}]");
         assertEquals(
                 List.of("dust", "needles"),
-                audit.ownPairs().stream().map(OwnPair::material).toList());
+                audit.ownPairs().stream().map(OwnFigureDoubt::material).toList());
         assertEquals(Verdict.TOO_MUCH_CARBON, audit.ownPairs().get(0).check().verdict());
         assertTrue(audit.ownPairs().get(1).unusual());
     }

@@ -17,7 +17,7 @@ import heapwright.process.mend.Addition;
 import heapwright.process.mend.Goals;
 import heapwright.process.mend.Heap;
 import heapwright.process.mend.Mender;
-import heapwright.process.mend.Miss;
+import heapwright.process.mend.MissedGoal;
 import heapwright.process.mend.Offer;
 import heapwright.process.mend.Plan;
 import heapwright.process.mixture.Materials;
@@ -347,7 +347,7 @@ class MendingTest {
     @DisplayName("where nothing at hand does, names one common thing that would, with the whole plan")
     void unlock() {
         Asked lean = asked(some("leaves-old-brown", 60, "bucket"), some("leaves-mixed", 20, "bucket"));
-        assertEquals(Set.of(Miss.TOO_LITTLE_NITROGEN), lean.mend().exact().misses());
+        assertEquals(Set.of(MissedGoal.TOO_LITTLE_NITROGEN), lean.mend().exact().misses());
         Mend.Unlock unlock = lean.mend().unlock().orElseThrow();
         assertTrue(unlock.plan().meetsAll());
         assertTrue(ids(unlock.plan()).containsAll(unlock.materials()));
@@ -391,7 +391,7 @@ class MendingTest {
     }
 
     private static List<String> usual(Materials materials, Month month, boolean grass) {
-        return Usual.of(materials, new Supply(month, grass)).stream()
+        return CommonMaterials.of(materials, new Supply(month, grass)).stream()
                 .map(Material::id)
                 .toList();
     }

@@ -48,12 +48,12 @@ class OneSignOneWitnessTest {
         assertEquals(Set.of(), twice);
     }
 
-    private static long witnesses(List<Piece> side, Sign sign) {
+    private static long witnesses(List<EvidencePiece> side, Sign sign) {
         return side.stream()
                 .filter(piece -> piece.because().stream()
                         .anyMatch(fact ->
                                 fact instanceof WentIn || fact.toString().contains("sign=" + sign.name())))
-                .map(Piece::witness)
+                .map(EvidencePiece::witness)
                 .distinct()
                 .count();
     }

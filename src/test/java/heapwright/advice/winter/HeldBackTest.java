@@ -156,16 +156,16 @@ class HeldBackTest {
             HeldBack.Cost less = new HeldBack.Cost(Factor.WATER, 9.9, 9, 0);
             assertEquals(
                     Factor.WATER,
-                    Blame.faultFirst(List.of(dear, half), Set.of())
+                    LeadingFault.faultFirst(List.of(dear, half), Set.of())
                             .orElseThrow()
                             .factor());
             assertEquals(
                     help,
-                    Blame.faultFirst(List.of(dear, less), Set.of())
+                    LeadingFault.faultFirst(List.of(dear, less), Set.of())
                             .orElseThrow()
                             .factor());
         }
-        assertTrue(Blame.faultFirst(List.of(), Set.of()).isEmpty());
+        assertTrue(LeadingFault.faultFirst(List.of(), Set.of()).isEmpty());
     }
 
     @Test

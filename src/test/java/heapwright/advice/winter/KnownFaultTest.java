@@ -72,8 +72,8 @@ class KnownFaultTest {
             double core = course.last().coreC();
             if (core > 0 && core <= 25) {
                 Factor alone = HeldBack.of(told).worst(0, DAYS - 1);
-                Factor factor = AtOnce.of(told, course, alone, 0, DAYS - 1)
-                        .map(AtOnce::factor)
+                Factor factor = JointFault.of(told, course, alone, 0, DAYS - 1)
+                        .map(JointFault::factor)
                         .orElse(alone);
                 count += right.test(factor) ? 1 : 0;
                 piles++;

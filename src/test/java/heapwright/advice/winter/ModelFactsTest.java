@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @DisplayName("What a story tells the rules")
 class ModelFactsTest {
 
-    private static List<ModelSays> says(Leaning leaning, Factor ifWrong, Sign... seen) {
+    private static List<ModelSays> says(VerdictDegrees leaning, Factor ifWrong, Sign... seen) {
         Pile pile = WinterPiles.good("");
         PileModel model = PileModel.of(pile, WinterPiles.materials(pile), List.of(), List.of(seen))
                 .orElseThrow();
@@ -36,8 +36,8 @@ class ModelFactsTest {
                         so(ModelFinding.COLD_AS_HEALTHY, 0.2),
                         so(ModelFinding.SPENT, 0.3),
                         so(ModelFinding.COLDER_THAN_HEALTHY, 0.5)),
-                says(new Leaning(0, 0.3, 0.5, 0.2), Factor.UNKNOWN));
-        assertEquals(List.of(), says(new Leaning(1, 0, 0, 0), Factor.WATER));
+                says(new VerdictDegrees(0, 0.3, 0.5, 0.2), Factor.UNKNOWN));
+        assertEquals(List.of(), says(new VerdictDegrees(1, 0, 0, 0), Factor.WATER));
     }
 
     @ParameterizedTest
@@ -53,25 +53,25 @@ class ModelFactsTest {
     void wrong(Factor factor, ModelFinding finding) {
         assertEquals(
                 List.of(so(ModelFinding.COLDER_THAN_HEALTHY, 0.6), so(finding, 0.6)),
-                says(new Leaning(0, 0, 0.6, 0), factor));
+                says(new VerdictDegrees(0, 0, 0.6, 0), factor));
     }
 
     @Test
     @DisplayName("is not once more what was smelt or seen")
     void noticed() {
         List<ModelSays> wrong = List.of(so(ModelFinding.COLDER_THAN_HEALTHY, 0.6));
-        assertEquals(wrong, says(new Leaning(0, 0, 0.6, 0), Factor.AIR, Sign.SMELLS_PUTRID));
-        assertEquals(wrong, says(new Leaning(0, 0.4, 0.6, 0), Factor.UNKNOWN, Sign.DARK_CRUMBLY));
+        assertEquals(wrong, says(new VerdictDegrees(0, 0, 0.6, 0), Factor.AIR, Sign.SMELLS_PUTRID));
+        assertEquals(wrong, says(new VerdictDegrees(0, 0.4, 0.6, 0), Factor.UNKNOWN, Sign.DARK_CRUMBLY));
         assertEquals(
                 List.of(so(ModelFinding.COLDER_THAN_HEALTHY, 0.6), so(ModelFinding.SHORT_OF_WATER, 0.6)),
-                says(new Leaning(0, 0, 0.6, 0), Factor.WATER, Sign.SMELLS_PUTRID),
+                says(new VerdictDegrees(0, 0, 0.6, 0), Factor.WATER, Sign.SMELLS_PUTRID),
                 "the nose says nothing of water");
         assertEquals(
                 List.of(
                         so(ModelFinding.SPENT, 0.4),
                         so(ModelFinding.COLDER_THAN_HEALTHY, 0.6),
                         so(ModelFinding.SHORT_OF_AIR, 0.6)),
-                says(new Leaning(0, 0.4, 0.6, 0), Factor.AIR, Sign.DRY_UNDER_DAMP_SKIN),
+                says(new VerdictDegrees(0, 0.4, 0.6, 0), Factor.AIR, Sign.DRY_UNDER_DAMP_SKIN),
                 "a dry middle says nothing of air or food");
     }
 }

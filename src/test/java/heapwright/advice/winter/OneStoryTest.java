@@ -47,7 +47,7 @@ class OneStoryTest {
     private static final int SEVERAL = 8;
 
     /** A case with what lies ahead of its pile. */
-    private record Told(String file, Pile pile, Advice advice, Ahead ahead) {
+    private record Told(String file, Pile pile, Advice advice, PileOutlook ahead) {
         private PileNow now() {
             return ahead.now();
         }
@@ -70,7 +70,7 @@ class OneStoryTest {
                                     judged.tested().file(),
                                     judged.tested().pile(),
                                     advice,
-                                    Ahead.of(now, FEW, List.of()))));
+                                    PileOutlook.of(now, FEW, List.of()))));
                 }
             }
             return all;
@@ -206,7 +206,7 @@ class OneStoryTest {
         for (int i = 0; i < measured.size(); i += STRIDE) {
             PileNow now = measured.get(i).now();
             Gain step = new StepTrials(now).of(Remedy.INSULATE, List.of()).orElseThrow();
-            Ahead.PlanOutcome plan = Ahead.of(now, PileNow.SAMPLES_A_WAY, List.of(Plan.INSULATED))
+            PileOutlook.PlanOutcome plan = PileOutlook.of(now, PileNow.SAMPLES_A_WAY, List.of(Plan.INSULATED))
                     .plans()
                     .get(0);
             assertEquals(step, plan.gain(), measured.get(i).file());
@@ -250,7 +250,8 @@ class OneStoryTest {
         for (int i = 0; i < some.size(); i += some.size() / SEVERAL) {
             PileNow now = some.get(i).now();
             assertEquals(
-                    Optional.of(Ahead.of(now, Ahead.SAMPLES, List.of()).ready()),
+                    Optional.of(
+                            PileOutlook.of(now, PileOutlook.SAMPLES, List.of()).ready()),
                     ReadyAhead.of(now),
                     some.get(i).file());
         }
@@ -263,7 +264,7 @@ class OneStoryTest {
                 .orElseThrow();
         Audit audit = TestPile.ADVISOR.audit(one.pile(), OptionalDouble.empty()).orElseThrow();
         assertEquals(
-                forecaster.ahead(one.pile()).map(Ahead::ready),
+                forecaster.ahead(one.pile()).map(PileOutlook::ready),
                 forecaster.ready(audit).ready());
     }
 

@@ -30,9 +30,9 @@ class PileModelTest {
                 .isEmpty());
     }
 
-    private static Optional<Unmodelled> lacking(String fields) {
+    private static Optional<WhyUnmodelled> lacking(String fields) {
         Pile pile = TestPile.of("'asOf': '2026-11-05', " + fields);
-        Optional<Unmodelled> why = PileModel.lacking(pile, WinterPiles.materials(pile));
+        Optional<WhyUnmodelled> why = PileModel.lacking(pile, WinterPiles.materials(pile));
         assertEquals(
                 why.isEmpty(),
                 PileModel.of(pile, WinterPiles.materials(pile), List.of(), List.of())
@@ -49,17 +49,17 @@ class PileModelTest {
     @DisplayName("is none where it is too old, too large, cold by kind, next to nothing or not told")
     void lacking() {
         assertEquals(Optional.empty(), lacking(leaves(200)));
-        assertEquals(Optional.of(Unmodelled.NO_RECIPE), lacking("'built': '2026-10-10'"));
-        assertEquals(Optional.of(Unmodelled.TOO_LITTLE), lacking(leaves(0.01)));
+        assertEquals(Optional.of(WhyUnmodelled.NO_RECIPE), lacking("'built': '2026-10-10'"));
+        assertEquals(Optional.of(WhyUnmodelled.TOO_LITTLE), lacking(leaves(0.01)));
         assertEquals(Optional.empty(), lacking(leaves(0.02)));
-        assertEquals(Optional.of(Unmodelled.COLD_KIND), lacking(leaves(50) + ", 'container': {'kind': 'worm-bin'}"));
+        assertEquals(Optional.of(WhyUnmodelled.COLD_KIND), lacking(leaves(50) + ", 'container': {'kind': 'worm-bin'}"));
         assertEquals(Optional.empty(), lacking(leaves(200).replace("2026-10-10", "2024-05-19")));
-        assertEquals(Optional.of(Unmodelled.TOO_OLD), lacking(leaves(200).replace("2026-10-10", "2024-05-18")));
+        assertEquals(Optional.of(WhyUnmodelled.TOO_OLD), lacking(leaves(200).replace("2026-10-10", "2024-05-18")));
         assertEquals(Optional.empty(), lacking(leaves(50_000)));
-        assertEquals(Optional.of(Unmodelled.TOO_LARGE), lacking(leaves(50_001)));
+        assertEquals(Optional.of(WhyUnmodelled.TOO_LARGE), lacking(leaves(50_001)));
         String fed =
                 ", 'log': [{'date': '2026-10-20', 'added': [{'material': 'leaves-mixed', 'amount': 2, 'unit': 'kg'}]}]";
-        assertEquals(Optional.of(Unmodelled.TOO_LARGE), lacking(leaves(49_999) + fed), "with what was fed later");
+        assertEquals(Optional.of(WhyUnmodelled.TOO_LARGE), lacking(leaves(49_999) + fed), "with what was fed later");
     }
 
     private static Optional<PileModel> typical(String fields) {

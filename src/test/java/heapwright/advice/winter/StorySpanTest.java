@@ -65,8 +65,8 @@ class StorySpanTest {
         assertEquals(late, telling(fine, late));
         assertEquals(fine, telling(late, new CoreReading(12, 60), fine), "what was before the heat tells nothing");
         assertEquals(fine, telling(new CoreReading(29, 25), fine), "none is below");
-        assertEquals(fine, telling(far, new CoreReading(12, Leaning.WARM_C), fine));
-        assertEquals(far, telling(far, new CoreReading(12, Leaning.WARM_C - 0.1), fine));
+        assertEquals(fine, telling(far, new CoreReading(12, VerdictDegrees.WARM_C), fine));
+        assertEquals(far, telling(far, new CoreReading(12, VerdictDegrees.WARM_C - 0.1), fine));
         CoreReading same = new CoreReading(31, 15);
         assertEquals(same, telling(late, same), "as far below: the later");
         assertEquals(late, telling(late));

@@ -256,7 +256,7 @@ class RetraceTest {
             Arrays.fill(all[k], 0);
             all[k][k] = 0.5;
         }
-        PileState now = new Way(run, List.of(), List.of(), List.of()).now();
+        PileState now = new RetracedCourse(run, List.of(), List.of(), List.of()).now();
         Vigour vigour = now.stage().vigour().orElseThrow();
         double[] told = {
             vigour.mesophiles(),

@@ -77,7 +77,7 @@ class HeapTest {
         "55, 30, 600, ",
         "55, 30, 600.1, TOO_DENSE"
     })
-    void theEndsOfAGoalBelongToIt(double moisture, double ratio, double density, Miss missed) {
+    void theEndsOfAGoalBelongToIt(double moisture, double ratio, double density, MissedGoal missed) {
         Goals goals = Goals.good(TestLimits.LIMITS);
         Heap heap = new Heap(100, moisture, 18, 18 / ratio, 100 / density);
         assertEquals(missed == null ? Set.of() : Set.of(missed), Plan.misses(heap, goals));
@@ -165,7 +165,7 @@ class HeapTest {
     void aPileTooFarGoneComesAsNearAsWhatIsAtHandBringsIt() {
         Heap starvedAndDry = new Heap(300, 100, 85, 0.9, 0.8);
         Plan plan = new Mender(TestLimits.LIMITS).mend(starvedAndDry, List.of(Offer.of(GRASS, 30), Offer.water()));
-        assertEquals(Set.of(Miss.TOO_LITTLE_NITROGEN), plan.misses());
+        assertEquals(Set.of(MissedGoal.TOO_LITTLE_NITROGEN), plan.misses());
         assertEquals(
                 30,
                 plan.additions().stream()

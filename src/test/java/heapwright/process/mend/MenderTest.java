@@ -71,7 +71,7 @@ class MenderTest {
     /** The edges of a miss are a little wider than the goals, so what was in range may come to lie on an edge. */
     @Property(tries = 150, seed = Seed.FIXED)
     void whatIsInRangeStaysInRange(@ForAll("heaps") Heap heap, @ForAll("offers") List<Offer> offers) {
-        Set<Miss> before = Set.copyOf(Plan.misses(heap, GOALS));
+        Set<MissedGoal> before = Set.copyOf(Plan.misses(heap, GOALS));
         assertTrue(before.containsAll(MENDER.mend(heap, offers).misses()));
     }
 
@@ -154,7 +154,7 @@ class MenderTest {
         Heap starved = new Heap(300, 165, 65, 0.9, 0.8);
         Plan plan = MENDER.mend(starved, List.of(offer(CHIPS, 50), offer(KITCHEN, 5)));
         assertFalse(plan.meetsAll());
-        assertEquals(Set.of(Miss.TOO_LITTLE_NITROGEN), plan.misses());
+        assertEquals(Set.of(MissedGoal.TOO_LITTLE_NITROGEN), plan.misses());
         assertTrue(plan.after().carbonToNitrogen() < starved.carbonToNitrogen());
         assertEquals(0, kg(plan, "chips-hardwood"), "more wood would only make it worse");
     }
@@ -211,7 +211,7 @@ class MenderTest {
         double lacking = 65.0 / 30 - 0.9;
         double most = TestLimits.LIMITS.share(Limit.NITROGEN_FRACTION_HIGH) * lacking;
         assertEquals(most / 0.46, kg(plan, "urea"), 1e-6);
-        assertEquals(Set.of(Miss.TOO_LITTLE_NITROGEN), plan.misses());
+        assertEquals(Set.of(MissedGoal.TOO_LITTLE_NITROGEN), plan.misses());
         assertEquals(
                 (int) Math.ceil(most * 1000 / (TestLimits.LIMITS.of(Limit.NITROGEN_MAX) * 0.8)),
                 plan.additions().get(0).parts());
@@ -242,7 +242,7 @@ class MenderTest {
         Offer far = new Offer("far", new Composition(100, 0, 0), PLENTY, 1000, PLENTY, 3, false, 0);
         for (List<Offer> order : List.of(List.of(far, Offer.water()), List.of(Offer.water(), far))) {
             Plan plan = MENDER.mend(dryAndRich, order);
-            assertEquals(Set.of(Miss.TOO_MUCH_NITROGEN), plan.misses());
+            assertEquals(Set.of(MissedGoal.TOO_MUCH_NITROGEN), plan.misses());
             assertEquals(0, kg(plan, "far"), "the tap is nearer");
             assertEquals(120, kg(plan, Offer.WATER), 1e-3, "210 of 420 kg are water");
         }
@@ -257,7 +257,7 @@ class MenderTest {
     void nothingAtHandLeavesThePileAsItIs() {
         Heap soggy = new Heap(600, 420, 80, 2.7, 1.2);
         Plan plan = MENDER.mend(soggy, List.of());
-        assertEquals(Set.of(Miss.TOO_WET), plan.misses());
+        assertEquals(Set.of(MissedGoal.TOO_WET), plan.misses());
         assertEquals(soggy, plan.after());
     }
 

@@ -45,7 +45,8 @@ class AssumedAgeTest {
     }
 
     private Pile ofPage(Map<String, String> about) {
-        Said said = new Said(Set.of(Sign.CORE_COLD, Sign.SMELLS_SOUR), Set.of(), Set.of(), about, TODAY);
+        CheckupAnswers said =
+                new CheckupAnswers(Set.of(Sign.CORE_COLD, Sign.SMELLS_SOUR), Set.of(), Set.of(), about, TODAY);
         return read(JsonText.write(AboutPile.document(said, Units.METRIC, "Heap")));
     }
 
