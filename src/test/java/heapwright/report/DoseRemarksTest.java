@@ -84,7 +84,7 @@ class DoseRemarksTest {
     void manyThatWait() {
         String page = firstPage("'asOf': '2026-05-22', 'built': '2025-09-15', 'log': [{'date': '2026-05-22',"
                 + " 'seen': ['sprouting', 'creeping-roots', 'never-heated', 'squeeze-holds']}]");
-        assertTrue(page.contains("Mix in manure of plant-eating animals;"), page);
+        assertTrue(page.contains("Mix in manure from plant-eating animals;"), page);
         assertTrue(page.matches(".*; and \\d more\\..*"), page);
     }
 
