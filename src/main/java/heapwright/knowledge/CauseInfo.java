@@ -48,7 +48,7 @@ public record CauseInfo(
         MUST_NOT_BE_USED,
         /** Something to mend. */
         TROUBLE,
-        /** Nothing to mend. */
+        /** Nothing to put right. */
         WELL
     }
 }

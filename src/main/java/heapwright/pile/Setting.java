@@ -1,6 +1,6 @@
 package heapwright.pile;
 
-/** What is particular about the place and use of a pile; the rules read these as facts. */
+/** What is special about the place and use of a pile; the rules read these as facts. */
 public enum Setting implements Token {
     /** In a shed, garage or other closed room. */
     CLOSED_SHED,

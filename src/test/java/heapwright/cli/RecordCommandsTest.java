@@ -203,13 +203,13 @@ class RecordCommandsTest {
         assertEquals(Program.OK, run("checkup", file.toString()), err());
         assertTrue(out().replaceAll("\\s+", " ").contains("Did it help? Note it with --helped"), out());
         assertEquals(Program.OK, run("due", folder.toString()), err());
-        assertTrue(out().contains(", now past: heap.json"), out());
+        assertTrue(out().contains(", overdue: heap.json"), out());
         assertEquals(Program.OK, run("note", file.toString(), "--on", "2026-11-05", "--did-not-help"), err());
         assertTrue(read().advised().stream().allMatch(a -> a.outcome() == Advised.Outcome.DID_NOT_HELP));
         assertEquals(Program.OK, run("checkup", file.toString()), err());
         String second = out();
         assertFalse(second.contains("from before that work"), "it was noted since");
-        assertTrue(second.contains("You did this, and it did not help."), second);
+        assertTrue(second.contains("You did this and it did not help."), second);
         assertEquals(
                 List.of(),
                 first.lines()

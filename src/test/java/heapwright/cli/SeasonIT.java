@@ -48,7 +48,7 @@ class SeasonIT {
     @DisplayName("tells no step twice after it failed, contradicts nothing, and every figure can be traced")
     void season() throws Exception {
         file = Files.writeString(folder.resolve("heap.json"), BUILT);
-        assertTrue(checkup().contains("Nothing to mend"));
+        assertTrue(checkup().contains("Nothing to put right"));
         note("--on", "2024-10-20", "--core", "41", "--outdoor", "7");
         note("--on", "2024-11-03", "--seen", "soggy, smells sour", "--core", "14", "--outdoor", "5");
         String wet = checkup("--keep");

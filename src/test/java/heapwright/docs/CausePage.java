@@ -28,7 +28,7 @@ final class CausePage {
             Kind.TROUBLE,
             "Troubles",
             Kind.WELL,
-            "Nothing to mend");
+            "Nothing to put right");
 
     private final Doctrine doctrine;
 

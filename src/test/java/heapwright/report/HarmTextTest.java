@@ -43,7 +43,7 @@ class HarmTextTest {
         assertEquals(
                 told,
                 headline(advice)
-                        .contains("The core fell after it was turned in frost on 10 November 2026: leave the middle"),
+                        .contains("The core cooled after it was turned in frost on 10 November 2026: leave the middle"),
                 headline(advice));
         if (told) {
             List<Remedy> steps =
@@ -69,7 +69,7 @@ class HarmTextTest {
     void wet(String seen, boolean told) {
         Advice advice = advice("{'date': '2026-11-15', 'done': ['watered']}, {'date': '2026-11-21', 'seen': ['"
                 + seen.replace(" ", "','") + "']}");
-        assertEquals(told, headline(advice).contains("It is soggy since it was watered on 15 November"), seen);
+        assertEquals(told, headline(advice).contains("It has been soggy since it was watered on 15 November"), seen);
     }
 
     @ParameterizedTest
@@ -82,7 +82,7 @@ class HarmTextTest {
                 + "'grass-clippings', 'amount': 3, 'unit': 'wheelbarrow'}]}, {'date': '2026-10-14', 'seen': "
                 + "['squeeze-drops'], 'measured': {'core': {'value': " + core + ", 'unit': 'C'}}}]");
         assertTrue(advice.alarm().isEmpty(), "a moist pile of a cubic metre is no fire yet");
-        assertEquals(told, headline(advice).contains("It is too hot since it was fed on 10 October"), core);
+        assertEquals(told, headline(advice).contains("It has been too hot since it was fed on 10 October"), core);
     }
 
     @Test

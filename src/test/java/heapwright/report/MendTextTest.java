@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class MendTextTest {
 
     private static final String LEAF_MOULD = "leaves alone make leaf mould";
-    private static final String OPEN = "To hold it open mix in";
+    private static final String OPEN = "To keep it open, mix in";
 
     @Test
     @DisplayName("says of leaves alone what they make as they are, and nothing of it where as much grass is in them")

@@ -96,7 +96,7 @@ class ModelReportsTest {
             String text = new WhyReport(WORDS, false).write(judged.advice()).replaceAll("\\s+", " ");
             boolean colder = text.contains("it is colder than the weather explains");
             assertFalse(
-                    colder && !text.matches(".*That is [0-9.]+ °C below what a healthy pile would show.*"),
+                    colder && !text.matches(".*That is [0-9.]+ °C colder than a healthy pile\\.*"),
                     judged.tested().file());
             below += colder ? 1 : 0;
             besides += text.contains("it is not the weather alone") ? 1 : 0;
@@ -199,6 +199,6 @@ class ModelReportsTest {
                         .filter(l -> l.startsWith("Weight"))
                         .findFirst()
                         .orElseThrow();
-        assertTrue(weight.matches("Weight against today: about \\d+0 %, rain and melt counted"), weight);
+        assertTrue(weight.matches("Weight compared with today: about \\d+0 %, rain and melt counted"), weight);
     }
 }

@@ -38,7 +38,7 @@ class NoteJobIT extends Visits {
                 page.navigate(server.at("/piles/wrong"));
                 page.locator("a[href$='/notes']").click();
                 if (!scripts) {
-                    page.locator("a.button:has-text('Put it right')").last().click();
+                    page.locator("a.button:has-text('Correct it')").last().click();
                     assertEquals("94", page.locator("#f-core").inputValue());
                     assertTrue(page.locator("input[value=soggy]").isChecked());
                     page.locator("#f-core").fill("49");
@@ -73,7 +73,7 @@ class NoteJobIT extends Visits {
             Page other = visitor.newPage();
             for (Page page : List.of(one, other)) {
                 page.navigate(server.at("/piles/both/notes"));
-                page.locator("a.button:has-text('Put it right')").click();
+                page.locator("a.button:has-text('Correct it')").click();
             }
             one.locator("#f-note").fill("two");
             Chrome.button(one, "Keep it so").click();

@@ -65,7 +65,7 @@ class SeasonJobIT {
         page.locator("#f-climate").selectOption("inland");
         Chrome.button(page, "Keep this").last().click();
         page.waitForURL("**" + HEAP + "?noted=told");
-        assertThat(page.locator(".verdict")).containsText("Nothing to mend");
+        assertThat(page.locator(".verdict")).containsText("Nothing to put right");
 
         days.are("2024-10-20");
         note("41", "7");

@@ -348,8 +348,8 @@ class TrialsIT {
                         "Chance that it freezes through",
                         "Days with the core above 40 °C",
                         "Days with the core above 55 °C",
-                        "Weight against today",
-                        "Volume against today",
+                        "Weight compared with today",
+                        "Volume compared with today",
                         "eady")) {
                     assertThat(page.locator("#outlook")).containsText(told);
                 }

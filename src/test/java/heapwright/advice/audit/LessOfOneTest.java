@@ -92,8 +92,8 @@ class LessOfOneTest {
         String page = new FirstPageOfAudit(Audits.words(Units.METRIC), false)
                 .write(audit)
                 .replaceAll("\\s+", " ");
-        assertFalse(page.contains("coarse stuff are in order"), page);
-        assertTrue(page.contains("To hold it open mix in about"), page);
+        assertFalse(page.contains("coarse material are in order"), page);
+        assertTrue(page.contains("To keep it open, mix in about"), page);
     }
 
     private static final double BUCKET = 10;
