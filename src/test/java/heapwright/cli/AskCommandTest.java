@@ -88,7 +88,7 @@ class AskCommandTest {
         JsonNode pile = saved("soggy gribbles", "1", "slimy", "", "", "", "s");
         assertEquals("[\"slimy\",\"soggy\"]", sorted(pile.path("log").get(0).path("seen")));
         assertTrue(err().contains("what to make of “gribbles”"), err());
-        assertTrue(err().contains("Say it in other words"), err());
+        assertTrue(err().contains("Put it in other words"), err());
         JsonNode none = saved("soggy gribbles", "", "", "", "", "", "s");
         assertEquals(0, none.path("log").findValues("seen").size(), none.toString());
     }

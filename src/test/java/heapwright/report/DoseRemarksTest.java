@@ -40,8 +40,8 @@ class DoseRemarksTest {
     void littleAtHand() {
         String text = told(stinking(1));
         assertTrue(text.contains("of straw: "), text);
-        assertTrue(text.matches(".*would cover only (0\\.\\d+|1\\.\\d) % of the need by itself.*"), text);
-        assertFalse(told(stinking(40)).contains("of the need by itself"));
+        assertTrue(text.matches(".*would cover only (0\\.\\d+|1\\.\\d) % of the need: use it first.*"), text);
+        assertFalse(told(stinking(40)).contains("of the need: use it first"));
     }
 
     @Test
@@ -136,7 +136,7 @@ class DoseRemarksTest {
                 + " 'log': [{'date': '2027-02-20', 'seen': ['rain-gets-in', 'slumped-dense', 'smells-putrid']}]");
         assertTrue(text.contains(" of leaves: up to "), text);
         assertFalse(text.contains("(0 "), text);
-        assertTrue(text.contains("A third of the heap is the most at once"), text);
+        assertTrue(text.contains("Add no more than a third of the heap at once"), text);
         assertFalse(text.matches(".*The need is larger[^.]*\\. This is portion.*"), text);
     }
 
@@ -147,7 +147,7 @@ class DoseRemarksTest {
         String page = new FirstPage(words, false)
                 .write(TestPile.ADVISOR.diagnose(TestPile.of(stinking(4000))))
                 .replaceAll("\\s+", " ");
-        assertTrue(page.contains("a third of the heap, is the most at once"), page);
+        assertTrue(page.contains("a third of the heap: no more than that at once"), page);
         assertFalse(page.matches(".*first of ([3-9]|\\d\\d) portions.*"), page);
     }
 
@@ -164,7 +164,7 @@ class DoseRemarksTest {
                         + " 'log': [{'date': '2026-06-24', 'seen': ['core-cold', 'only-browns', 'never-heated']}]")))
                 .replaceAll("\\s+", " ");
         assertTrue(page.contains("of grass clippings"), page);
-        assertTrue(page.contains("a third of the heap, is the most at once. Look again"), page);
+        assertTrue(page.contains("a third of the heap: no more than that at once. Look again"), page);
         assertFalse(page.contains("take some of the worst out"), page);
     }
 }

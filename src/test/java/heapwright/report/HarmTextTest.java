@@ -60,7 +60,7 @@ class HarmTextTest {
         Advice advice = advice("{'date': '" + day
                 + "', 'added': [{'material': 'manure-hen-home', 'amount': 2, 'unit': 'bucket'}]},"
                 + "{'date': '2026-11-21', 'seen': ['smells-ammonia']}");
-        assertEquals(told, headline(advice).contains("It smells of ammonia since"), headline(advice));
+        assertEquals(told, headline(advice).contains("It has smelt of ammonia since"), headline(advice));
     }
 
     @ParameterizedTest

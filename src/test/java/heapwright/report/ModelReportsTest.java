@@ -96,7 +96,7 @@ class ModelReportsTest {
             String text = new WhyReport(WORDS, false).write(judged.advice()).replaceAll("\\s+", " ");
             boolean colder = text.contains("it is colder than the weather explains");
             assertFalse(
-                    colder && !text.matches(".*That is [0-9.]+ °C colder than a healthy pile\\.*"),
+                    colder && !text.matches(".*That is [0-9.]+ °C colder than a healthy pile\\..*"),
                     judged.tested().file());
             below += colder ? 1 : 0;
             besides += text.contains("it is not the weather alone") ? 1 : 0;
@@ -144,7 +144,7 @@ class ModelReportsTest {
     }
 
     @Test
-    @DisplayName("counts no days on a pile that sleeps, and says until when")
+    @DisplayName("counts no days on a pile that lies dormant, and says until when")
     void asleep() {
         Range none = new Range(90, 90, 90);
         Range won = new Range(40, 80, 88);
@@ -159,7 +159,7 @@ class ModelReportsTest {
                 "nothing, under each step");
         String wakes = words.gain(new Gain(90, won, none, none, back, never, new Gain.Frost(0, 0), little), today)
                 .orElseThrow();
-        assertTrue(wakes.contains("30 (20 to 60) days") && wakes.contains("sleeps until 10 Apr 2027"), wakes);
+        assertTrue(wakes.contains("30 (20 to 60) days") && wakes.contains("lies dormant until 10 Apr 2027"), wakes);
         assertFalse(wakes.contains("80"), wakes);
     }
 

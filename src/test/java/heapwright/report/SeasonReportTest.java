@@ -234,8 +234,7 @@ class SeasonReportTest {
                         "If the checkup finds something wrong with this pile, do what it says first."),
                 said.ground(assumed, Optional.of(pile)));
         assertEquals(
-                List.of("By a usual year with a cold winter. For a pile whose place is told, the months are those of"
-                        + " the place."),
+                List.of("By a usual year with a cold winter. If a pile's place is given, its own months are used."),
                 said.ground(assumed, Optional.empty()));
     }
 }
