@@ -63,7 +63,7 @@ class ExplainCommandTest {
     @DisplayName("tells of a cause what speaks for it and against it, each with its row, strength and source")
     void cause() {
         assertEquals(Program.OK, run("explain", "compacted"));
-        assertTrue(page().contains("Cause compacted: stuff packed too densely"), page());
+        assertTrue(page().contains("Cause compacted: material packed too densely"), page());
         assertTrue(page().contains("For: WEIGH-601 (strongly): it has slumped into a dense mass."), page());
         assertTrue(page().contains("Against: WEIGH-610 (strongly): "), page());
     }

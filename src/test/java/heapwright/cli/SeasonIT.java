@@ -77,7 +77,7 @@ class SeasonIT {
         assertTraced();
         note("--on", "2025-01-20", "--did-not-help", "--core", "-1", "--outdoor", "-9");
         String frozen = checkup();
-        assertTrue(frozen.contains("a pile frozen in"), frozen);
+        assertTrue(frozen.contains("a frozen pile"), frozen);
         assertEquals(List.of(), repeated(frost, frozen), "what failed is not told in the same words");
 
         note("--on", "2025-03-28", "--seen", "soggy", "--core", "5", "--outdoor", "6");

@@ -101,7 +101,7 @@ class SeasonJobIT {
         Chrome.button(page, "It did not help").click();
         page.waitForURL("**" + HEAP + "?noted=1");
         note("-1", "-9");
-        assertThat(page.locator(".verdict")).containsText("a pile frozen in");
+        assertThat(page.locator(".verdict")).containsText("a frozen pile");
         assertEquals(List.of(), repeated(frost, howTos()), "what failed is not told in the same words");
     }
 

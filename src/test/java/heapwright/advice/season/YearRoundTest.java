@@ -125,7 +125,7 @@ class YearRoundTest {
         List<SeasonJob> toilet = TestPile.KNOWLEDGE.season().values().stream()
                 .filter(j -> j.keeps() == SeasonJob.Keeps.TOILET)
                 .toList();
-        assertTrue(toilet.stream().anyMatch(j -> j.job().contains("Never on beds for food")));
+        assertTrue(toilet.stream().anyMatch(j -> j.job().contains("Never on food beds")));
         assertTrue(toilet.stream().anyMatch(j -> j.job().contains("two years")));
     }
 }
