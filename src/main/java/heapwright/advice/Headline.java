@@ -5,6 +5,7 @@ import heapwright.knowledge.Cause;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.Id;
 import heapwright.knowledge.Knowledge;
+import heapwright.knowledge.Remedy;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -31,6 +32,9 @@ public record Headline(Kind kind, List<Finding> findings) {
     /** Harmless in themselves, but no sign of how the pile does: a rotten bucket has them too. */
     private static final Set<Cause> GUESTS = EnumSet.of(Cause.HARMLESS_FUNGI, Cause.HARMLESS_VISITORS);
 
+    /** What counts when it is used, and is said after what slows or spoils the pile today. */
+    private static final Set<Cause> OF_USE = EnumSet.of(Cause.PATHOGEN_RISK);
+
     /** What a headline may be about, the first before the last. */
     public enum Kind implements Id {
         DANGER,
@@ -56,7 +60,7 @@ public record Headline(Kind kind, List<Finding> findings) {
         if (!barred.isEmpty()) {
             return new Headline(Kind.MUST_NOT_BE_USED, barred);
         }
-        if (!advice.contradictions().isEmpty()) {
+        if (!advice.contradictions().isEmpty() || looksAgain(advice)) {
             return new Headline(Kind.CONTRADICTION, List.of());
         }
         List<Finding> troubles = firstStepFirst(
@@ -75,6 +79,11 @@ public record Headline(Kind kind, List<Finding> findings) {
         return well.isEmpty() ? new Headline(Kind.UNCLEAR, List.of()) : new Headline(Kind.WELL, well.subList(0, 1));
     }
 
+    /** Whether two readings are at odds, such as hand and thermometer: then all waits for another look. */
+    private static boolean looksAgain(Advice advice) {
+        return advice.steps().stream().limit(1).anyMatch(s -> s.main().remedy() == Remedy.LOOK_AGAIN);
+    }
+
     /**
      * What is surer is named before what is less so, and of what is as sure what the first step puts right, so that both
      * say one thing; the rest by likelihood.
@@ -82,7 +91,10 @@ public record Headline(Kind kind, List<Finding> findings) {
     private static List<Finding> firstStepFirst(Advice advice, List<Finding> troubles) {
         Set<Cause> served = served(advice);
         return troubles.stream()
-                .sorted(SUREST.thenComparing(f -> !served.contains(f.cause())))
+                .sorted(Comparator.<Finding, Boolean>comparing(
+                                f -> OF_USE.contains(f.cause()) && !served.contains(f.cause()))
+                        .thenComparing(SUREST)
+                        .thenComparing(f -> !served.contains(f.cause())))
                 .toList();
     }
 

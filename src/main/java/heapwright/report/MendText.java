@@ -78,7 +78,8 @@ final class MendText {
         }
         mend.unlock().ifPresent(u -> page.paragraph(0, 0, unlock(u, spared(u, proposal))));
         if (!plan.meetsAll() && mend.unlock().isEmpty()) {
-            page.paragraph(0, 0, words.text("audit.mend.no-unlock"));
+            boolean sound = proposal.build().filter(b -> b.countsOn().isEmpty()).isPresent();
+            page.paragraph(0, 0, words.text(sound ? "audit.mend.sound" : "audit.mend.no-unlock"));
         }
         open(page, proposal);
         if (nearlyAllLeaves(proposal)) {

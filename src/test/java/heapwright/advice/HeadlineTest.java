@@ -53,6 +53,33 @@ class HeadlineTest {
     }
 
     @Test
+    @DisplayName("asks for another look where hand and thermometer are at odds")
+    void handAndThermometer() {
+        assertEquals(
+                Headline.Kind.CONTRADICTION,
+                of("'asOf': '2026-10-28', 'built': '2026-10-01', 'log': [{'date': '2026-10-28', 'seen': ['core-hot'],"
+                                + " 'measured': {'core': {'value': 8, 'unit': 'C'}}}]")
+                        .kind());
+    }
+
+    @Test
+    @DisplayName("names germs, which count when it is used, after what cools the pile today")
+    void germsLast() {
+        Headline headline = of("'asOf': '2027-01-24', 'built': '2026-11-01',"
+                + "'container': {'kind': 'slatted-bin', 'volume': {'value': 1.8, 'unit': 'm3'},"
+                + " 'cover': 'straw-or-leaves'},"
+                + "'recipe': [{'material': 'leaves-shredded', 'amount': 60, 'unit': 'bucket'},"
+                + " {'material': 'manure-horse-straw', 'amount': 50, 'unit': 'bucket'}],"
+                + "'log': [{'date': '2027-01-10', 'measured': {'core': {'value': 48, 'unit': 'C'}}},"
+                + " {'date': '2027-01-11', 'done': ['turned-fully'], 'measured': {'outdoor': {'value': -13, 'unit': 'C'}}},"
+                + " {'date': '2027-01-24', 'seen': ['cooling-for-days', 'core-cold', 'squeeze-drops'], 'measured':"
+                + " {'core': {'value': 9, 'unit': 'C'}, 'outdoor': {'value': -12, 'unit': 'C'}}}]");
+        List<Cause> named = causes(headline);
+        assertEquals(Cause.SLOWED_BY_WINTER, named.get(0));
+        assertEquals(Cause.PATHOGEN_RISK, named.get(named.size() - 1));
+    }
+
+    @Test
     @DisplayName("says that it is well where nothing is likely wrong")
     void well() {
         Headline headline = of("'asOf': '2027-05-28', 'built': '2026-03-25', 'log': [{'date': '2027-05-28', 'seen':"

@@ -161,7 +161,7 @@ public final class Auditor {
                         .toList(),
                 trimming.trimmed().stream().filter(t -> t.litres() > 0).toList(),
                 chosen.less(),
-                mend,
+                batch.filter(asItIs::equals).isPresent() ? mend.goodEnough(materials) : mend,
                 Math.max(1, limits.of(Limit.VOLUME_SMALL) / built),
                 batch.map(b -> new Proposal.Build(
                         new BuildPlanner(knowledge, limits, materials)

@@ -1,8 +1,11 @@
 package heapwright.advice.audit;
 
+import heapwright.knowledge.Material;
 import heapwright.process.mend.Addition;
+import heapwright.process.mend.MissedGoal;
 import heapwright.process.mend.Offer;
 import heapwright.process.mend.Plan;
+import heapwright.process.mixture.Materials;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,6 +44,31 @@ public record Mend(
         public Unlock {
             materials = List.copyOf(materials);
         }
+    }
+
+    /**
+     * The same where it can be built as it comes: to put its one fault quite right nobody is sent for what does nothing
+     * against that fault, such as droppings for a heap a little too wet.
+     */
+    Mend goodEnough(Materials materials) {
+        if (chosen().misses().size() > 1) {
+            return this;
+        }
+        return new Mend(
+                offers,
+                opening,
+                exact,
+                buckets,
+                unlock.filter(u -> u.materials().stream().allMatch(id -> serves(materials.get(id)))),
+                needed,
+                coarseLitres,
+                richAtFirst);
+    }
+
+    /** Whether a material works against what the chosen plan misses: browns where it is wet, rich or dense, else no browns. */
+    private boolean serves(Material material) {
+        boolean brown = material.group() == Material.Group.CARBON_RICH || material.group() == Material.Group.WOODY;
+        return brown != chosen().misses().contains(MissedGoal.TOO_LITTLE_NITROGEN);
     }
 
     /** The plan to follow: whole buckets where they do, else the exact one. */

@@ -30,12 +30,6 @@ final class Mending {
 
     private static final double PERCENT = 100;
 
-    /** Whole numbers round the exact answer are tried for no more offers than this; each one trebles the work. */
-    private static final int MOST_IN_BUCKETS = 8;
-
-    /** A plan with fewer things may take this much more work; judgement. */
-    private static final double SPARED_FOR = 1.15;
-
     /** Less than this share of a pile is not worth carrying; judgement. */
     private static final double TRIFLE = 0.01;
 
@@ -44,6 +38,7 @@ final class Mending {
     private final Limits limits;
     private final Goals goals;
     private final Mender mender;
+    private final FewThings few;
     private final double bucketLitres;
 
     Mending(Materials materials, KeepOuts keepOuts, Limits limits, Goals goals, double bucketLitres) {
@@ -52,6 +47,7 @@ final class Mending {
         this.keepOuts = keepOuts;
         this.limits = limits;
         this.mender = new Mender(limits, goals);
+        this.few = new FewThings(mender, bucketLitres);
         this.bucketLitres = bucketLitres;
     }
 
@@ -84,9 +80,9 @@ final class Mending {
         }
         Heap start = opened(heap, offers, opening);
         List<Offer> left = left(offers, opening);
-        List<Offer> few = fewest(start, left);
-        Plan exact = mender.mend(start, few);
-        Optional<Plan> buckets = inBuckets(start, few, left);
+        List<Offer> used = few.of(start, left);
+        Plan exact = mender.mend(start, used);
+        Optional<Plan> buckets = few.inBuckets(start, used, left);
         Optional<Addition> first = opening;
         Optional<Unlock> unlock = exact.meetsAll()
                 ? Optional.empty()
@@ -105,8 +101,8 @@ final class Mending {
         return new Mend(
                 offers,
                 first,
-                with(first, exact),
-                buckets.map(p -> with(first, p)),
+                FewThings.with(first, exact),
+                buckets.map(p -> FewThings.with(first, p)),
                 unlock,
                 first.isPresent() || !goals.met(heap),
                 coarseLitres(mixture, first),
@@ -199,83 +195,37 @@ final class Mending {
         return new Addition(offer.id(), kg, kg / offer.bucketDensityKgM3() * Density.LITRES_PER_M3, 1);
     }
 
+    /**
+     * What would have to be got. Dry leaves or straw that bring it nearly into range go before wood that brings it quite
+     * there, and before two things: wood rots for years, and one thing is sooner got than two.
+     */
     private Optional<Unlock> unlock(
             Heap start, List<Offer> left, Optional<Addition> opening, boolean alkaline, List<Material> usual) {
-        List<Offer> extra = mender.unlock(
-                start,
-                left,
-                usual.stream()
-                        .filter(m -> mayBeAdded(m, alkaline))
-                        .map(m -> Offer.of(m, Double.POSITIVE_INFINITY))
-                        .toList());
-        if (extra.isEmpty()) {
-            return Optional.empty();
+        List<Material> may = usual.stream().filter(m -> mayBeAdded(m, alkaline)).toList();
+        List<Offer> soft = offers(may.stream()
+                .filter(m -> m.group() == Material.Group.CARBON_RICH)
+                .toList());
+        List<Offer> one = mender.unlock(start, left, soft, Mender.Most.ONE);
+        if (!one.isEmpty()) {
+            return Optional.of(few.unlock(start, left, one, opening));
         }
-        List<String> ids = extra.stream().map(Offer::id).toList();
-        List<Offer> all =
-                new ArrayList<>(left.stream().filter(o -> !ids.contains(o.id())).toList());
-        all.addAll(extra);
-        List<Offer> few = fewest(start, all);
-        return Optional.of(new Unlock(
-                ids, with(opening, inBuckets(start, few, all).orElseGet(() -> mender.mend(start, few)))));
+        List<Offer> best = mender.unlock(start, left, offers(may), Mender.Most.TWO);
+        boolean woody = best.stream().anyMatch(o -> materials.get(o.id()).group() == Material.Group.WOODY);
+        if (best.size() == 1 && !woody) {
+            return Optional.of(few.unlock(start, left, best, opening));
+        }
+        Mender nearly = new Mender(limits, goals.nearly(limits));
+        List<Offer> near = nearly.unlock(start, left, soft, Mender.Most.ONE);
+        if (!near.isEmpty()) {
+            return Optional.of(new FewThings(nearly, bucketLitres).unlock(start, left, near, opening));
+        }
+        return best.isEmpty() ? Optional.empty() : Optional.of(few.unlock(start, left, best, opening));
     }
 
-    /** Whole buckets of the few, or where those do not go even, of all, unless they are too many to try. */
-    private Optional<Plan> inBuckets(Heap start, List<Offer> few, List<Offer> all) {
-        Optional<Plan> plan = mender.mendInBuckets(start, few, bucketLitres);
-        return plan.isPresent() || all.size() > MOST_IN_BUCKETS ? plan : mender.mendInBuckets(start, all, bucketLitres);
-    }
-
-    /**
-     * The offers that a plan needs: those that the least work uses, less what little can be spared for a little more
-     * work. Nobody fetches a bucket each of six things where two do.
-     */
-    private List<Offer> fewest(Heap start, List<Offer> offers) {
-        Plan plan = mender.mend(start, offers);
-        if (!plan.meetsAll()) {
-            return offers;
-        }
-        double most = plan.effort() * SPARED_FOR;
-        List<Offer> few = used(offers, plan);
-        for (Addition one : plan.additions().stream()
-                .sorted(Comparator.comparingDouble(Addition::kg))
-                .toList()) {
-            List<Offer> fewer =
-                    few.stream().filter(o -> !o.id().equals(one.material())).toList();
-            Plan without = mender.mend(start, fewer);
-            if (without.meetsAll() && without.effort() <= most) {
-                few = fewer;
-            }
-        }
-        return few;
-    }
-
-    private static List<Offer> used(List<Offer> offers, Plan plan) {
-        return offers.stream()
-                .filter(o -> o.id().equals(Offer.WATER)
-                        || plan.additions().stream().anyMatch(a -> a.material().equals(o.id())))
+    private static List<Offer> offers(List<Material> materials) {
+        return materials.stream()
+                .map(m -> Offer.of(m, Double.POSITIVE_INFINITY))
                 .toList();
-    }
-
-    /** The plan with the opening in front; more of the same material is told as one amount. */
-    private static Plan with(Optional<Addition> opening, Plan plan) {
-        if (opening.isEmpty()) {
-            return plan;
-        }
-        Addition first = opening.get();
-        List<Addition> all = new ArrayList<>();
-        double kg = first.kg();
-        double litres = first.litres();
-        for (Addition one : plan.additions()) {
-            if (one.material().equals(first.material())) {
-                kg += one.kg();
-                litres += one.litres();
-            } else {
-                all.add(one);
-            }
-        }
-        all.add(0, new Addition(first.material(), kg, litres, 1));
-        return new Plan(all, plan.after(), plan.effort() + first.kg(), plan.misses());
     }
 
     private static List<Offer> less(List<Offer> offers, Addition taken) {

@@ -27,12 +27,13 @@ public final class DoseCalculator {
      */
     public static DoseAmount calculate(Dose dose, DoseContext context) {
         DoseAmount amount = held(dose, context);
-        double most = MOST_WHOLE * context.stock().volumeM3().likely() * Density.LITRES_PER_M3;
-        return amount.whole()
-                        .filter(w -> !amount.isNeeded() && w.litres().likely() > most)
-                        .isPresent()
-                ? amount.without(Term.Key.FULL_NEED)
-                : amount;
+        return !amount.isNeeded() && outgrows(amount, context.stock()) ? amount.without(Term.Key.FULL_NEED) : amount;
+    }
+
+    /** Whether the whole of a need would be a heap of its own beside the pile. */
+    static boolean outgrows(DoseAmount amount, PileStock stock) {
+        double most = MOST_WHOLE * stock.volumeM3().likely() * Density.LITRES_PER_M3;
+        return amount.whole().filter(w -> w.litres().likely() > most).isPresent();
     }
 
     private static DoseAmount held(Dose dose, DoseContext context) {

@@ -96,7 +96,11 @@ final class MixInDoses {
         Ceiling held = Ceiling.of(full)
                 .under(WaterDoses.shareOfVolumeKg(context, material), Cap.SHARE_OF_PILE)
                 .under(choice.get().availableKg(), Cap.AT_HAND);
-        return amount(context, Dose.BIND_NITROGEN, material, full, held, pile, basis);
+        DoseAmount told = amount(context, Dose.BIND_NITROGEN, material, full, held, pile, basis);
+        // Where the whole would be a heap of its own, a first portion still eases the smell.
+        return !told.isNeeded() && DoseCalculator.outgrows(told, stock)
+                ? given(context, Dose.BIND_NITROGEN, material, full, held, pile, basis)
+                : told;
     }
 
     private static DoseAmount lower(DoseContext context, Dose dose, Predicate<Material> kind, String... usual) {
@@ -196,6 +200,11 @@ final class MixInDoses {
                     Cap.TOO_LITTLE,
                     Working.of(pile).and(Key.FULL_NEED, full, basis).terms());
         }
+        return given(context, dose, material, full, held, pile, basis);
+    }
+
+    private static DoseAmount given(
+            DoseContext context, Dose dose, Material material, Band full, Ceiling held, List<Term> pile, Basis basis) {
         PileStock stock = context.stock();
         Composition of = Composition.ofSeason(material);
         double kg = held.amount().likely();

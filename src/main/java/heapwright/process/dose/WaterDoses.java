@@ -18,6 +18,9 @@ final class WaterDoses {
     /** Part of the pile that counts as its core, of the volume (judgement). */
     private static final Band CORE_SHARE = new Band(1.0 / 3, 0.4, 0.5);
 
+    /** Where neither hand, sample nor recipe shows it dry, this part of the most is tried before a squeeze (judgement). */
+    private static final double TRIED_FIRST = 1.0 / 3;
+
     private WaterDoses() {}
 
     /** Dry carbon-rich material that brings the pile down to the top of the good range. */
@@ -74,12 +77,13 @@ final class WaterDoses {
     /** Water that brings the whole pile to the middle of the good range. */
     static DoseAmount toTarget(DoseContext context) {
         PileStock stock = felt(context) ? context.stock() : tooDry(context);
-        return water(context, Dose.WATER_TO_TARGET, stock, Band.exact(1));
+        double share = stock.moistureBasis() == Basis.ASSUMED ? TRIED_FIRST : 1;
+        return water(context, Dose.WATER_TO_TARGET, stock, Band.exact(1), share);
     }
 
     /** Water for the dry inner part only, which the hand that felt the pile need not have met. */
     static DoseAmount core(DoseContext context) {
-        return water(context, Dose.WATER_THE_CORE, tooDry(context), CORE_SHARE);
+        return water(context, Dose.WATER_THE_CORE, tooDry(context), CORE_SHARE, CORE_SHARE.likely());
     }
 
     /** Water that the dry woody part takes up; a hand that felt the pile felt its wood as well. */
@@ -104,7 +108,8 @@ final class WaterDoses {
         return DoseAmount.ofWater(Dose.SOAK_WOODY, held.amount(), held.cap(), working);
     }
 
-    private static DoseAmount water(DoseContext context, Dose dose, PileStock stock, Band part) {
+    /** Water that a part of the pile lacks, held under a share of the most that a pile takes at once. */
+    private static DoseAmount water(DoseContext context, Dose dose, PileStock stock, Band part, double share) {
         double goal = context.limits().aimMoisturePct();
         Band whole = Band.around(
                         Equations.waterToReach(
@@ -123,7 +128,7 @@ final class WaterDoses {
         if (missing.likely() <= 0) {
             return DoseAmount.none(dose, Optional.empty(), Cap.NO_NEED, working);
         }
-        Ceiling held = Ceiling.of(missing).under(waterAtOnce(context, part.likely()), Cap.PER_CUBIC_METRE);
+        Ceiling held = Ceiling.of(missing).under(waterAtOnce(context, share), Cap.PER_CUBIC_METRE);
         return DoseAmount.ofWater(dose, held.amount(), held.cap(), working);
     }
 

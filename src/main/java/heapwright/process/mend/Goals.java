@@ -35,6 +35,16 @@ public record Goals(
         return new Goals(moistureLowPct, moistureHighPct, Math.min(ratioLow, ratio), ratioHigh, densityMostKgM3);
     }
 
+    /** The same a little wider where a mix is wet or lean: halfway from good to wet, and to slow. */
+    public Goals nearly(Limits limits) {
+        return new Goals(
+                moistureLowPct,
+                (moistureHighPct + Math.max(moistureHighPct, limits.of(Limit.MOISTURE_OK_HIGH))) / 2,
+                ratioLow,
+                (ratioHigh + Math.max(ratioHigh, limits.of(Limit.CN_SLOW))) / 2,
+                densityMostKgM3);
+    }
+
     /** Whether a pile lies within all of them. */
     public boolean met(Heap heap) {
         return Plan.misses(heap, this).isEmpty();

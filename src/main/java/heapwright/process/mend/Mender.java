@@ -58,19 +58,27 @@ public final class Mender {
                 .map(kilograms -> plan(heap, held, kilograms));
     }
 
+    /** How many more materials somebody may be sent for. */
+    public enum Most {
+        ONE,
+        TWO
+    }
+
     /**
      * The one more material that would make it possible to meet all goals, with the least work; where no one would, the
      * two that do so together.
      *
      * @param common materials that are easy to come by
-     * @return empty when all goals can be met already, or when no two of them would do
+     * @param most how many of them at the most
+     * @return empty when all goals can be met already, or when so many of them would not do
      */
-    public List<Offer> unlock(Heap heap, List<Offer> offers, List<Offer> common) {
+    public List<Offer> unlock(Heap heap, List<Offer> offers, List<Offer> common, Most most) {
         if (mend(heap, offers).meetsAll()) {
             return List.of();
         }
         Optional<List<Offer>> one = least(heap, offers, common.stream().map(List::of));
-        return one.or(() -> least(heap, offers, pairs(common))).orElse(List.of());
+        return one.or(() -> most == Most.ONE ? Optional.empty() : least(heap, offers, pairs(common)))
+                .orElse(List.of());
     }
 
     /** What with the least work makes it possible to meet all goals, of all that might be fetched. */

@@ -179,7 +179,7 @@ class DoseAmountsTest {
     @Test
     void aPileFoundDryIsTakenAsDry() {
         PileStock wet = TestDoses.ofSize(1);
-        Limits roomy = TestDoses.with(Limit.WATER_MAX_AT_ONCE, 1000, Limit.CARBON_MAX_SHARE, 900);
+        Limits roomy = TestDoses.with(Limit.WATER_MAX_AT_ONCE, 3000, Limit.CARBON_MAX_SHARE, 900);
         DoseAmount amount = TestDoses.dose(Dose.WATER_TO_TARGET, wet, roomy);
         close(new Band(30, 40, 50), TestDoses.band(amount, Key.PILE_MOISTURE));
         close(Band.around(700 * (55 - 30) / 45.0, 550 * (55 - 40) / 45.0, 400 * (55 - 50) / 45.0), amount.litres());

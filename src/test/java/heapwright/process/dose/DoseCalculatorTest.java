@@ -105,6 +105,32 @@ class DoseCalculatorTest {
         assertEquals(60 * stock.volumeM3().likely(), held.litres().likely(), 1e-6);
     }
 
+    /** Ants alone say dry, and nobody squeezed it: a third of the most is tried first, and the hand asks for all of it. */
+    @Test
+    void whereNothingShowsHowDryItIsAThirdOfTheMostIsTried() {
+        PileStock unknown = PileStock.ofSize(Band.exact(1), Basis.REPORTED, Observed.nothing());
+        DoseAmount tried = DoseCalculator.calculate(Dose.WATER_TO_TARGET, context(unknown, List.of(), false));
+        assertEquals(20, tried.litres().likely(), 1e-9);
+        assertEquals(Optional.of(Cap.PER_CUBIC_METRE), tried.cap());
+        PileStock squeezed = unknown.atMoisture(Band.around(25, 30, 35), Basis.REPORTED);
+        assertEquals(
+                60,
+                DoseCalculator.calculate(Dose.WATER_TO_TARGET, context(squeezed, List.of(), false))
+                        .litres()
+                        .likely(),
+                1e-9);
+    }
+
+    /** Droppings alone: all that binds them would be a heap of its own, and the nose asks for something today. */
+    @Test
+    void whereTheWholeIsAHeapOfItsOwnAFirstPortionBinds() {
+        PileStock droppings = PileStock.of(CALCULATOR.mix(List.of(Portion.ofKilograms(MANURE, 170))));
+        DoseAmount amount = DoseCalculator.calculate(Dose.BIND_NITROGEN, context(droppings, List.of(), false));
+        assertTrue(amount.isNeeded());
+        assertEquals(Optional.of(Cap.SHARE_OF_PILE), amount.cap());
+        assertTrue(amount.litres().likely() <= droppings.volumeM3().likely() * 1000);
+    }
+
     @Test
     void theCoreAloneNeedsLessWaterThanTheWhole() {
         double whole = DoseCalculator.calculate(Dose.WATER_TO_TARGET, context(measured(48), List.of(), false))

@@ -118,10 +118,12 @@ class HeapTest {
         List<Offer> common = List.of(Offer.of(GRASS, PLENTY), Offer.of(MANURE, PLENTY), Offer.of(KITCHEN, PLENTY));
         assertEquals(
                 "manure-hen-home",
-                mender.unlock(starved, List.of(), common).get(0).id());
+                mender.unlock(starved, List.of(), common, Mender.Most.TWO)
+                        .get(0)
+                        .id());
         assertTrue(common.stream()
                 .allMatch(one -> mender.mend(starved, List.of(one)).meetsAll()));
-        assertEquals(List.of(), mender.unlock(starved, List.of(), List.of(Offer.of(LEAVES, PLENTY))));
+        assertEquals(List.of(), mender.unlock(starved, List.of(), List.of(Offer.of(LEAVES, PLENTY)), Mender.Most.TWO));
     }
 
     /** 100 kg at half water; a kilogram of dry salt in 50 kg of water: 100 of 151 kg are water. */
@@ -145,7 +147,9 @@ class HeapTest {
         Offer twin = new Offer("a", new Composition(60, 40, 4), 400, 400, PLENTY, 1, false, 0);
         assertEquals(
                 "a",
-                mender.unlock(starved, List.of(), List.of(rich, twin)).get(0).id());
+                mender.unlock(starved, List.of(), List.of(rich, twin), Mender.Most.TWO)
+                        .get(0)
+                        .id());
     }
 
     /** What is carried in is one dose, however much; only fertiliser is split. */

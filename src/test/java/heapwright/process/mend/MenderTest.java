@@ -165,9 +165,11 @@ class MenderTest {
         List<Offer> common = List.of(offer(STRAW), offer(GRASS), offer(MANURE));
         assertEquals(
                 "manure-hen-home",
-                MENDER.unlock(starved, List.of(offer(CHIPS, 50)), common).get(0).id());
+                MENDER.unlock(starved, List.of(offer(CHIPS, 50)), common, Mender.Most.TWO)
+                        .get(0)
+                        .id());
         Heap good = new Heap(500, 275, 90, 3, 1);
-        assertTrue(MENDER.unlock(good, List.of(), common).isEmpty());
+        assertTrue(MENDER.unlock(good, List.of(), common, Mender.Most.TWO).isEmpty());
     }
 
     /** Soaked and lean: straw dries and starves, droppings feed and wet; both goals are reached at their edges. */
@@ -178,7 +180,7 @@ class MenderTest {
         List<Offer> common = List.of(offer(LEAVES), offer(GRASS), offer(MANURE), offer(STRAW));
         common.forEach(one ->
                 assertFalse(MENDER.mend(both, List.of(Offer.water(), one)).meetsAll(), one.id() + " alone would do"));
-        List<Offer> pair = MENDER.unlock(both, List.of(Offer.water()), common);
+        List<Offer> pair = MENDER.unlock(both, List.of(Offer.water()), common, Mender.Most.TWO);
         assertEquals(
                 Set.of("straw-general", "manure-hen-home"),
                 pair.stream().map(Offer::id).collect(Collectors.toSet()));
@@ -189,7 +191,7 @@ class MenderTest {
         assertEquals(edges[1], kg(plan, "manure-hen-home"), 1e-3);
         assertEquals(
                 List.of("manure-hen-home"),
-                MENDER.unlock(both, List.of(Offer.water(), offer(STRAW)), common).stream()
+                MENDER.unlock(both, List.of(Offer.water(), offer(STRAW)), common, Mender.Most.TWO).stream()
                         .map(Offer::id)
                         .toList(),
                 "one does where the other is at hand");
@@ -199,9 +201,11 @@ class MenderTest {
     void whereNoTwoUnlockItNothingIsNamed() {
         Heap both = heapOf(new Composition(75, 48, 0.96), 200);
         List<Offer> wetOrLean = List.of(offer(LEAVES), offer(STRAW), offer(CHIPS));
-        assertEquals(List.of(), MENDER.unlock(both, List.of(Offer.water()), wetOrLean));
+        assertEquals(List.of(), MENDER.unlock(both, List.of(Offer.water()), wetOrLean, Mender.Most.TWO));
         Mender light = new Mender(TestLimits.LIMITS, new Goals(50, 60, 25, 35, 20));
-        assertEquals(List.of(), light.unlock(both, List.of(Offer.water()), List.of(offer(MANURE), offer(STRAW))));
+        assertEquals(
+                List.of(),
+                light.unlock(both, List.of(Offer.water()), List.of(offer(MANURE), offer(STRAW)), Mender.Most.TWO));
     }
 
     @Test

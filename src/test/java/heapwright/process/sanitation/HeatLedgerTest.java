@@ -170,7 +170,12 @@ class HeatLedgerTest {
         "manure-germs, 60, 30, 0, NOT_REACHED",
         "manure-germs, 55, 15, 5, REACHED_IN_CORE",
         // DELNY, published: 55 to 63 °C for three days, through a turned cycle
-        "knotweed, 60, 3, 0, NOT_REACHED"
+        "knotweed, 60, 3, 0, NOT_REACHED",
+        // GREENWEEDS, published in part: pieces of bermudagrass alive after eight days at the cool edge, so turns are
+        // asked
+        "creeping-roots, 60, 30, 0, NOT_REACHED",
+        "creeping-roots, 55, 15, 4, NOT_REACHED",
+        "creeping-roots, 55, 15, 5, REACHED_IN_CORE"
     })
     void killed(String id, double celsius, int days, int turns, Fate.Verdict verdict) {
         assertEquals(verdict, fate(ledger(hot(celsius, days, turns)), id));
