@@ -14,6 +14,8 @@ import heapwright.pile.PileReader;
 import heapwright.pile.Problem;
 import heapwright.pile.ReadResult;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -76,20 +78,20 @@ public final class Casebook {
      * @throws CaseFault when a case cannot be read
      */
     public List<Case> below(Path folder) {
-        try (Stream<Path> files = Files.walk(folder)) {
+        try (Stream<Path> files = Files.walk(folder, FileVisitOption.FOLLOW_LINKS)) {
             return files.filter(f -> f.toString().endsWith(".json"))
                     .filter(f -> !folder.relativize(f).startsWith(INVALID))
                     .sorted()
                     .flatMap(f -> read(folder, f).stream())
                     .toList();
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             throw new CaseFault(folder + ": the folder of cases cannot be read: " + e.getMessage());
         }
     }
 
     /** Whether a folder is, holds or lies in the one of the cases that nothing may be fitted to. */
     public static boolean keptOut(Path folder) {
-        Path whole = folder.toAbsolutePath().normalize();
+        Path whole = whole(folder);
         return Files.isDirectory(whole.resolve(UNFITTED)) || within(whole);
     }
 
@@ -99,9 +101,18 @@ public final class Casebook {
      * @param cases cases with their files below the folder
      */
     public static List<Case> open(List<Case> cases, Path folder) {
-        return within(folder.toAbsolutePath().normalize())
+        return within(whole(folder))
                 ? List.of()
                 : cases.stream().filter(c -> !within(Path.of(c.file()))).toList();
+    }
+
+    /** Where a folder truly lies, whatever link it is named by. */
+    private static Path whole(Path folder) {
+        try {
+            return folder.toRealPath();
+        } catch (IOException e) {
+            return folder.toAbsolutePath().normalize();
+        }
     }
 
     private static boolean within(Path folder) {

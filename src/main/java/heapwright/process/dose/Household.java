@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Turns litres into the measures of the house: spoons for little, buckets for more, barrows for much. Quarters are counted
- * where more than ten of the next smaller measure would be, halves up to three, whole ones after that, fives above twenty,
- * two digits above two hundred.
+ * Turns litres into the measures of the house: spoons for little, buckets for more, barrows for much. Halves are counted
+ * up to three, quarters where halves are too coarse and more than ten of the next smaller measure would be, whole ones
+ * after that, fives above twenty, two digits above two hundred.
  */
 public final class Household {
 
@@ -37,6 +37,9 @@ public final class Household {
 
     /** More of a small measure than anybody counts out. */
     private static final double MANY = 10;
+
+    private static final double QUARTER = 0.25;
+    private static final double HALVES_UP_TO = 3;
 
     private final List<Map.Entry<String, Double>> largestFirst;
 
@@ -74,12 +77,18 @@ public final class Household {
         }
         for (Map.Entry<String, Double> measure : largestFirst) {
             double count = round(litres, measure, rounding);
-            double told = count * measure.getValue();
-            if (count > 0 && Math.abs(told - litres) <= goodEnough(litres, measure) * litres) {
-                return new Measured(measure.getKey(), count, told, false);
+            if (!tells(litres, measure, count) && quartersServe(litres, measure)) {
+                count = inSteps(litres / measure.getValue(), QUARTER, rounding);
+            }
+            if (tells(litres, measure, count)) {
+                return new Measured(measure.getKey(), count, count * measure.getValue(), false);
             }
         }
         return closest(litres, rounding);
+    }
+
+    private boolean tells(double litres, Map.Entry<String, Double> measure, double count) {
+        return count > 0 && Math.abs(count * measure.getValue() - litres) <= goodEnough(litres, measure) * litres;
     }
 
     private double goodEnough(double litres, Map.Entry<String, Double> measure) {
@@ -88,9 +97,16 @@ public final class Household {
 
     /** Whether it is part of a measure, of the next smaller of which there would be more than anybody counts out. */
     private boolean parted(double litres, Map.Entry<String, Double> measure) {
+        return litres < measure.getValue() && manyOfTheNext(litres, measure);
+    }
+
+    private boolean quartersServe(double litres, Map.Entry<String, Double> measure) {
+        return litres < HALVES_UP_TO * measure.getValue() && manyOfTheNext(litres, measure);
+    }
+
+    private boolean manyOfTheNext(double litres, Map.Entry<String, Double> measure) {
         int next = largestFirst.indexOf(measure) + 1;
-        return litres < measure.getValue()
-                && next < largestFirst.size()
+        return next < largestFirst.size()
                 && litres > MANY * largestFirst.get(next).getValue();
     }
 
@@ -112,10 +128,14 @@ public final class Household {
     private double round(double litres, Map.Entry<String, Double> measure, Rounding rounding) {
         double count = litres / measure.getValue();
         double step = parted(litres, measure)
-                ? 0.25
-                : count < 3
+                ? QUARTER
+                : count < HALVES_UP_TO
                         ? 0.5
                         : count <= 20 ? 1 : count <= 200 ? 5 : Math.pow(10, Math.floor(Math.log10(count)) - 1);
+        return inSteps(count, step, rounding);
+    }
+
+    private static double inSteps(double count, double step, Rounding rounding) {
         double steps = count / step;
         return step * (rounding == Rounding.DOWN ? Math.floor(steps + 1e-9) : Math.round(steps));
     }

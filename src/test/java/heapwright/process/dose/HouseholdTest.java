@@ -57,6 +57,16 @@ class HouseholdTest {
         assertEquals(count, measured.count());
     }
 
+    /** Nobody counts out thirty spoons where cups are at hand. */
+    @Test
+    void quartersOfAFewWhereHalvesAreTooCoarseAndSpoonsTooMany() {
+        Household powder = new Household(Map.of("cup", 0.25, "tablespoon", 0.015));
+        Measured measured = powder.ofLitres(0.48, Rounding.DOWN);
+        assertEquals("cup", measured.measure());
+        assertEquals(1.75, measured.count());
+        assertEquals(0.4375, measured.litres(), 1e-12);
+    }
+
     @Test
     void lessThanTheLeastIsHalfOfItAndSaysSo() {
         Measured measured = HOUSE.ofLitres(0.0005, Rounding.NEAREST);
