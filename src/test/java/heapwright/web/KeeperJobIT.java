@@ -46,4 +46,31 @@ class KeeperJobIT extends Visits {
             assertFalse(file("third").contains("keeper"), file("third"));
         }
     }
+
+    @Test
+    void theyAreOfferedWhereAnswersAreKeptAsAPileAndNoAnswerIsOverruled() throws IOException {
+        Files.writeString(folder.resolve("first.json"), """
+                {"heapwright": "pile/1", "name": "First", "built": "2026-11-24", "asOf": "2026-11-24",
+                 "keeper": {"minutes": 30}, "log": [{"date": "2026-11-24", "seen": ["cannot-lift"]}]}
+                """);
+        try (BrowserContext visitor = chrome.phone(false)) {
+            Page page = visitor.newPage();
+            page.navigate(server.at("/result?y=soggy"));
+            assertThat(page.locator("input[name=keeper]")).isChecked();
+            page.locator("#keep-name").fill("Fourth");
+            Chrome.button(page, "Keep it").click();
+            page.waitForURL("**/piles/fourth");
+            assertTrue(
+                    file("fourth").contains("\"minutes\": 30") && file("fourth").contains("cannot-lift"));
+            page.navigate(server.at("/result?y=soggy&n=cannot-lift"));
+            page.locator("#keep-name").fill("Fifth");
+            Chrome.button(page, "Keep it").click();
+            page.waitForURL("**/piles/fifth");
+            assertTrue(file("fifth").contains("\"minutes\": 30"), file("fifth"));
+            assertFalse(file("fifth").matches("(?s).*\"seen\"[^]]*cannot-lift.*"), file("fifth"));
+            page.navigate(server.at("/result?y=soggy.cannot-lift"));
+            assertThat(page.locator("#keep-name")).isVisible();
+            assertThat(page.locator("input[name=keeper]")).hasCount(0);
+        }
+    }
 }

@@ -6,6 +6,7 @@ import heapwright.journal.Noting;
 import heapwright.journal.Stored;
 import heapwright.knowledge.Sign;
 import heapwright.pile.Entry;
+import heapwright.pile.Keeper;
 import heapwright.pile.Measured;
 import heapwright.pile.Pile;
 import heapwright.web.view.KeeperView;
@@ -40,6 +41,13 @@ final class Keepers {
         }
     }
 
+    /** The same for a pile of which it may be told already who looks after it: then there is nothing to offer. */
+    Optional<KeeperView> offered(Pile pile) {
+        boolean told =
+                !pile.keeper().equals(Keeper.unknown()) || !People.signs(pile).isEmpty();
+        return told ? Optional.empty() : offered();
+    }
+
     private Optional<KeeperView> last() throws IOException {
         Optional<Listed> last = site.journal().list().stream()
                 .filter(l -> l.pile().filter(Listed.About::kept).isPresent())
@@ -71,6 +79,7 @@ final class Keepers {
         Pile kept = made.withKeeper(from.keeper());
         List<String> signs = People.signs(from).stream()
                 .filter(s -> !People.signs(made).contains(s))
+                .filter(s -> made.log().stream().noneMatch(e -> e.notSeen().contains(s.id())))
                 .map(Sign::id)
                 .toList();
         return signs.isEmpty()

@@ -20,12 +20,14 @@ final class ResultPage {
     private final Renderer renderer;
     private final Piles piles;
     private final Consultation consultation;
+    private final Keepers keepers;
 
     ResultPage(Site site, Renderer renderer) {
         this.site = site;
         this.renderer = renderer;
         this.piles = new Piles(site, renderer.texts());
         this.consultation = new Consultation(site, renderer.texts());
+        this.keepers = new Keepers(site, renderer.texts());
     }
 
     void register(RoutesConfig routes) {
@@ -63,7 +65,11 @@ final class ResultPage {
     /** Sends the page of a piece of advice. */
     void show(Context ctx, Advice advice, ResultView.Links links) {
         Words words = renderer.words(ctx);
-        ResultView view = new ResultView(new AdviceViews(words).view(advice), links, words.assumed(advice.pile()));
+        ResultView view = new ResultView(
+                new AdviceViews(words).view(advice),
+                links,
+                words.assumed(advice.pile()),
+                links.makesPile() ? keepers.offered(advice.pile()) : Optional.empty());
         renderer.page(
                 ctx, renderer.texts().of("result.title", advice.pile().name()), Page.Door.CHECKUP, "result", view);
     }

@@ -8,8 +8,9 @@ import java.util.Optional;
  * @param advice the advice
  * @param links where it goes on
  * @param assumed what was taken for granted because nobody told it
+ * @param keeper who looks after another pile and may look after this one, where it can be kept as a new one
  */
-public record ResultView(AdviceView advice, Links links, Optional<String> assumed) {
+public record ResultView(AdviceView advice, Links links, Optional<String> assumed, Optional<KeeperView> keeper) {
 
     /**
      * Where a result goes on.
@@ -22,7 +23,13 @@ public record ResultView(AdviceView advice, Links links, Optional<String> assume
      * @param document the document of a file that was opened and is not kept
      */
     public record Links(
-            String back, String json, String calendar, String keep, Optional<Into> into, Optional<String> document) {}
+            String back, String json, String calendar, String keep, Optional<Into> into, Optional<String> document) {
+
+        /** Whether it can be kept as a new pile. */
+        public boolean makesPile() {
+            return document.isPresent() || into.isEmpty() && !keep.isEmpty();
+        }
+    }
 
     /**
      * A pile of the folder to note answers in.
