@@ -20,7 +20,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = AuditCommand.NAME,
         mixinStandardHelpOptions = true,
-        description = "Audits a recipe before it is built: what stays out, the numbers, the mend, the plan.",
+        description =
+                "Audits a recipe before it is built: what must stay out, the numbers, what puts it right, the plan.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  heapwright audit recipe.json",

@@ -28,11 +28,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-/** Which piles of a folder want a look, and when: danger first, then by day. */
+/** Which piles of a folder need a look, and when: danger first, then by day. */
 @Command(
         name = DueCommand.NAME,
         mixinStandardHelpOptions = true,
-        description = "Tells which piles of a folder want a look, and when: danger first, then by day.",
+        description = "Tells which piles of a folder need a look, and when: danger first, then by day.",
         footerHeading = "%nExample:%n",
         footer = "  heapwright due piles")
 final class DueCommand implements Callable<Integer> {

@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
 /** Signs as they are told at the command line, by id or in a few words; what is not certain is asked for again. */
 final class NotedSigns {
 
-    @Option(names = "--seen", paramLabel = "SIGNS", description = "What you saw, smelled or felt, parted by commas.")
+    @Option(names = "--seen", paramLabel = "SIGNS", description = "What you saw, smelled or felt, separated by commas.")
     private List<String> seen = List.of();
 
     @Option(names = "--not-seen", paramLabel = "SIGNS", description = "What you looked for and did not find.")

@@ -36,7 +36,7 @@ public record LoggerDays(int rows, List<Day> days, List<Named> named) {
     public enum What {
         /** A row whose day or time cannot be read. */
         NO_STAMP,
-        /** A row with more cells than the header: a decimal comma in a file parted by commas, mostly. */
+        /** A row with more cells than the header: a decimal comma in a file separated by commas, mostly. */
         TOO_MANY_CELLS,
         /** A row without a figure. */
         NO_FIGURE,

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * A file of values parted by commas, semicolons or tabs (RFC 4180 where it has quotes), from its header on.
+ * A file of values separated by commas, semicolons or tabs (RFC 4180 where it has quotes), from its header on.
  *
  * @param header the names of its columns, in lower case
  * @param rows the rows below it
