@@ -57,6 +57,12 @@ final class Log extends Handler {
         open(new Log(to, fault -> {}), Level.INFO, Level.ALL);
     }
 
+    /** The server's own word that it did not start; the command tells why, in plain words. */
+    private static boolean saidByTheCommand(LogRecord event) {
+        return "io.javalin.Javalin".equals(event.getLoggerName())
+                && event.getMessage().startsWith("Failed to start");
+    }
+
     /**
      * Lets warnings and failures through.
      *
@@ -65,7 +71,9 @@ final class Log extends Handler {
      * @param each sees each fault that is logged, by whomever
      */
     static void server(PrintStream to, boolean debug, Consumer<Throwable> each) {
-        open(new Log(to, each), debug ? Level.INFO : Level.WARNING, debug ? Level.ALL : Level.WARNING);
+        Log log = new Log(to, each);
+        log.setFilter(event -> debug || !saidByTheCommand(event));
+        open(log, debug ? Level.INFO : Level.WARNING, debug ? Level.ALL : Level.WARNING);
     }
 
     private static void open(Log log, Level all, Level ours) {
@@ -80,6 +88,9 @@ final class Log extends Handler {
 
     @Override
     public void publish(LogRecord event) {
+        if (!isLoggable(event)) {
+            return;
+        }
         if (event.getThrown() != null) {
             each.accept(event.getThrown());
         }

@@ -32,7 +32,7 @@ class ServeCommandTest {
             String port = String.valueOf(other.getLocalPort());
             assertEquals(Program.BAD_INPUT, run("serve", "--no-browser", "--port", port, "--piles", folder.toString()));
             String said = err.toString(StandardCharsets.UTF_8);
-            assertTrue(said.contains("port " + port + " is taken"), said);
+            assertTrue(said.startsWith("heapwright: port " + port + " is taken"), said);
             assertTrue(
                     said.contains("http://localhost:" + port + "/") && said.contains("heapwright serve --port"), said);
             assertTrue(!said.contains("Exception") && !said.contains("\tat "), said);
