@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import heapwright.advice.winter.Factor;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Caution;
+import heapwright.knowledge.Harm;
 import heapwright.knowledge.Id;
 import heapwright.knowledge.Knowledge;
 import heapwright.knowledge.Known;
@@ -58,6 +59,7 @@ public final class Casebook {
             "notCautions",
             "stepCautions",
             "contradictions",
+            "harms",
             "audit",
             "why",
             "ready");
@@ -201,6 +203,7 @@ public final class Casebook {
                 all(name, Caution.values(), expect.path("notCautions")),
                 stepCautions(name, expect.path("stepCautions")),
                 pairs,
+                all(name, Harm.values(), expect.path("harms")),
                 expect.hasNonNull("audit")
                         ? Optional.of(new AuditReader(name, knowledge).read(expect.get("audit")))
                         : Optional.empty(),

@@ -2,6 +2,7 @@ package heapwright.casebook;
 
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Caution;
+import heapwright.knowledge.Harm;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
 import java.util.List;
@@ -26,6 +27,7 @@ import java.util.Optional;
  * @param notCautions cautions that must not be given
  * @param stepCautions cautions that must stand at a step itself, and the step must be offered
  * @param contradictions pairs of signs that must be named as contradictory
+ * @param harms harm by work on the pile that must be told
  * @param audit what the audit of the recipe must be, where the case asks
  * @param why what the answer to why must be
  * @param ready what the answer to whether it is ready must be
@@ -46,6 +48,7 @@ public record Expectation(
         List<Caution> notCautions,
         Map<Remedy, List<Caution>> stepCautions,
         List<List<Sign>> contradictions,
+        List<Harm> harms,
         Optional<AuditExpectation> audit,
         Optional<WhyDemand> why,
         Optional<ReadyDemand> ready) {}

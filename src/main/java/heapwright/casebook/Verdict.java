@@ -9,8 +9,10 @@ import heapwright.advice.audit.Audit;
 import heapwright.advice.engine.Pass;
 import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Grade;
+import heapwright.advice.fact.Harmed;
 import heapwright.knowledge.Cause;
 import heapwright.knowledge.Caution;
+import heapwright.knowledge.Harm;
 import heapwright.knowledge.Id;
 import heapwright.knowledge.Remedy;
 import heapwright.knowledge.Sign;
@@ -114,6 +116,10 @@ public record Verdict(Case tested, List<String> misses) {
                 misses.add(ids(pair) + " are not named as contradictory");
             }
         }
+        List<Harm> harms = advice.outcome().of(Harmed.class).stream()
+                .map(f -> ((Harmed) f.result()).harm())
+                .toList();
+        lacking(misses, "is not told as harm by what was done; told are " + ids(harms), expect.harms(), harms);
         expect.audit().ifPresent(a -> misses.addAll(AuditVerdict.misses(a, audit)));
         expect.why().ifPresent(w -> misses.addAll(w.misses(advice)));
         expect.ready().ifPresent(r -> misses.addAll(r.misses(advice)));

@@ -8,6 +8,7 @@ import heapwright.advice.Advice;
 import heapwright.advice.engine.Weighed;
 import heapwright.casebook.Scored.Stated;
 import heapwright.knowledge.Cause;
+import heapwright.knowledge.Harm;
 import heapwright.knowledge.Remedy;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +40,14 @@ class ScoreTest {
         assertTrue(scored(List.of(), List.of(leading), List.of()).right());
         assertFalse(scored(List.of(), List.of(Remedy.USE_IT), List.of()).right());
         assertFalse(scored(List.of(first), List.of(), List.of(leading)).right());
+    }
+
+    @Test
+    @DisplayName("agrees only where the harm is told that a case asks for")
+    void harms() {
+        assertTrue(scored(List.of(), List.of(), List.of(), List.of()).agrees());
+        assertFalse(scored(List.of(), List.of(), List.of(), List.of(Harm.HOT_AFTER_FEED))
+                .agrees());
     }
 
     /** Brier, Monthly Weather Review 78 (1950): the mean of the squared differences between forecast and outcome. */
@@ -78,6 +87,10 @@ class ScoreTest {
     }
 
     private Scored scored(List<Cause> causes, List<Remedy> steps, List<Remedy> notSteps) {
+        return scored(causes, steps, notSteps, List.of());
+    }
+
+    private Scored scored(List<Cause> causes, List<Remedy> steps, List<Remedy> notSteps, List<Harm> harms) {
         Expectation expect = new Expectation(
                 causes,
                 1,
@@ -94,6 +107,7 @@ class ScoreTest {
                 List.of(),
                 Map.of(),
                 List.of(),
+                harms,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
