@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +34,9 @@ public final class SignPhrases {
     /** "All is well", "it's fine". */
     private static final Set<String> ALL_WELL =
             new Phrase("all everything everyone everybody fine well good ok okay alright").content();
+
+    /** Smells of which "no smell" tells nothing: the good one, and that of a sample which nobody need have sealed. */
+    private static final Set<Sign> OTHER_SMELLS = EnumSet.of(Sign.SMELLS_EARTHY, Sign.BAG_TEST_SMELLS);
 
     /** What is left of "no smell", "it stinks" and "it doesn't smell". */
     private static final Set<Set<String>> SMELL = Set.of(
@@ -72,7 +76,7 @@ public final class SignPhrases {
         parts = new Parts(names);
         signs.forEach(s -> senses.put(s.id(), s.sense()));
         smells = signs.stream()
-                .filter(s -> s.sense() == SignInfo.Sense.NOSE && s.id() != Sign.SMELLS_EARTHY)
+                .filter(s -> s.sense() == SignInfo.Sense.NOSE && !OTHER_SMELLS.contains(s.id()))
                 .map(SignInfo::id)
                 .toList();
     }

@@ -128,6 +128,7 @@ class PhrasesTest {
         assertTrue(heard.certain() && heard.denied(), said);
         assertTrue(heard.meant().containsAll(List.of(Sign.SMELLS_SOUR, Sign.SMELLS_ROTTEN_EGG, Sign.SMELLS_BURNT)));
         assertFalse(heard.meant().contains(Sign.SMELLS_EARTHY));
+        assertFalse(heard.meant().contains(Sign.BAG_TEST_SMELLS), "nobody sealed a sample");
     }
 
     @ParameterizedTest

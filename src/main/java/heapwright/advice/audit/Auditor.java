@@ -162,7 +162,9 @@ public final class Auditor {
                 trimming.trimmed().stream().filter(t -> t.litres() > 0).toList(),
                 chosen.less(),
                 batch.filter(asItIs::equals).isPresent() ? mend.goodEnough(materials) : mend,
-                Math.max(1, limits.of(Limit.VOLUME_SMALL) / built),
+                pile.container().kind() == Container.Kind.LEAF_CAGE
+                        ? 1
+                        : Math.max(1, limits.of(Limit.VOLUME_SMALL) / built),
                 batch.map(b -> new Proposal.Build(
                         new BuildPlanner(knowledge, limits, materials)
                                 .plan(pile, chosen.kept(), b.mixture(), b.mend(), cold.orElse(false)),

@@ -131,6 +131,8 @@ class AuditorTest {
         assertEquals(
                 BuildPlan.Fit.PART,
                 small.proposal().orElseThrow().build().orElseThrow().plan().fit());
+        Audit cage = Audits.of(some("leaves-mixed", 20, "bucket"), ",\"container\":{\"kind\":\"leaf-cage\"}");
+        assertEquals(1, cage.proposal().orElseThrow().times(), "leaf mould needs no heat");
         Audit full = Audits.of(some("leaves-mixed", 95, "bucket") + "," + some("grass-clippings", 40, "bucket"), bin);
         assertEquals(Mark.FITS, mark(full, Topic.SIZE));
         assertEquals(1, full.proposal().orElseThrow().times());
