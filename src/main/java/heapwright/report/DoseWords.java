@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 
 /** Puts doses into words: the amount with its span, then the measure of the house beside it. */
@@ -253,19 +254,18 @@ public final class DoseWords {
 
     /** Water and fresh mix by volume, the rest by mass, each as likely with its span. */
     private String amount(DoseAmount dose, Band kg, Band litres) {
-        Figures figures = words.figures();
-        boolean byVolume = dose.material().isEmpty();
-        String likely = byVolume ? figures.volume(litres.likely()) : figures.mass(kg.likely());
-        Band band = byVolume ? litres : kg;
-        if (band.low() <= 0) {
-            // Perhaps none is needed: a span from nothing tells only its end.
-            String most = byVolume ? figures.volume(litres.high()) : figures.mass(kg.high());
-            return most.equals(likely)
-                    ? words.text("dose.most", most)
-                    : words.text("dose.span", likely, words.text("dose.most", most));
+        return dose.material().isEmpty() ? amount(litres, words.figures()::volume) : amount(kg, words.figures()::mass);
+    }
+
+    private String amount(Band band, DoubleFunction<String> told) {
+        String likely = told.apply(band.likely());
+        String most = told.apply(band.high());
+        if (band.low() > 0) {
+            return words.figures().within(likely, told.apply(band.low()), most);
         }
-        String span = byVolume ? figures.volume(litres.low(), litres.high()) : figures.mass(kg.low(), kg.high());
-        return span.equals(likely) ? likely : words.text("dose.span", likely, span);
+        // Perhaps none is needed: a span from nothing tells only its end.
+        String upTo = words.text("figure.up-to", most);
+        return most.equals(likely) ? upTo : words.text("figure.within", likely, upTo);
     }
 
     private String likely(Band litres) {

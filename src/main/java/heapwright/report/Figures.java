@@ -1,5 +1,6 @@
 package heapwright.report;
 
+import heapwright.process.heat.Range;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
@@ -156,6 +157,52 @@ public final class Figures {
     /** Without the last digits, which hang on the order in which a sum was added up: at a half they would turn it. */
     private static double settled(double value) {
         return Double.isFinite(value) ? new BigDecimal(value).round(SETTLED).doubleValue() : value;
+    }
+
+    /**
+     * A likely amount with its span behind it: "5 kg (3–9 kg)". Where it is told like an end of its span, only the other
+     * end is, since nobody can tell what "9 kg (3–9 kg)" means.
+     */
+    String within(String likely, String low, String high) {
+        return within(likely, low, high, span(low, high));
+    }
+
+    /** The same for days and other counts: "5 (3 to 9)". */
+    String count(Range days) {
+        String low = number(days.low(), 0);
+        String high = number(days.high(), 0);
+        return within(number(days.likely(), 0), low, high, catalogue.text("figure.to", low, high));
+    }
+
+    /** The same, with the whole span in these words where both its ends are told. */
+    String within(String likely, String low, String high, String both) {
+        if (low.equals(high)) {
+            return likely;
+        }
+        if (likely.equals(low)) {
+            return catalogue.text("figure.within", likely, catalogue.text("figure.up-to", high));
+        }
+        return catalogue.text(
+                "figure.within", likely, likely.equals(high) ? catalogue.text("figure.at-least", low) : both);
+    }
+
+    /** A temperature with its span, short enough for a column: "5 °C (3 to 9)". */
+    public String temperature(double low, double likely, double high) {
+        String from = degrees(low);
+        String told = degrees(likely);
+        String to = degrees(high);
+        if (from.equals(to)) {
+            return temperature(likely);
+        }
+        String span = told.equals(from)
+                ? catalogue.text("figure.up-to", to)
+                : told.equals(to) ? catalogue.text("figure.from", from) : catalogue.text("figure.to", from, to);
+        return catalogue.text("figure.within", temperature(likely), span);
+    }
+
+    private String degrees(double celsius) {
+        String told = temperature(celsius);
+        return told.substring(0, told.indexOf(' '));
     }
 
     /** Two amounts as a span, the unit once where it is the same. */

@@ -114,8 +114,10 @@ public final class GainWords {
         if (low == 0 && high == 0) {
             return words.text(same);
         }
-        String span = words.text("model.between", one(low, above, below, same), one(high, above, below, same));
-        return one(likely, above, below, same) + " " + span;
+        String least = one(low, above, below, same);
+        String most = one(high, above, below, same);
+        return words.figures()
+                .within(one(likely, above, below, same), least, most, words.text("figure.to", least, most));
     }
 
     private String one(long figure, String above, String below, String same) {
@@ -124,11 +126,8 @@ public final class GainWords {
                 : words.text(figure > 0 ? above : below, words.figures().number(Math.abs(figure), 0));
     }
 
-    /** A range of days as "5 (3–9)". */
+    /** A range of days as "5 (3 to 9)". */
     String days(Range r) {
-        String low = words.figures().number(r.low(), 0);
-        String high = words.figures().number(r.high(), 0);
-        String likely = words.figures().number(r.likely(), 0);
-        return low.equals(high) ? likely : likely + " (" + words.text("model.to", low, high) + ")";
+        return words.figures().count(r);
     }
 }

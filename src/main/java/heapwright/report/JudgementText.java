@@ -10,6 +10,7 @@ import heapwright.advice.fact.WentIn;
 import heapwright.knowledge.Known;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.LimitInfo;
+import heapwright.knowledge.Reading;
 import heapwright.process.mixture.Averaging;
 import heapwright.process.mixture.CarbonCheck.Verdict;
 import java.util.EnumSet;
@@ -67,7 +68,8 @@ final class JudgementText {
                 .map(Reads.class::cast)
                 .distinct()
                 .toList();
-        String facts = reads.size() == 1 ? words.range(reads.get(0)) : figures(judgement);
+        boolean plain = reads.size() == 1 && reads.get(0).reading() != Reading.VOLUME;
+        String facts = plain ? words.range(reads.get(0)) : figures(judgement);
         return words.text(
                         facts.isEmpty() ? "audit.judged" : "audit.judged-figures",
                         words.word("mark", judgement.mark()),
@@ -97,6 +99,9 @@ final class JudgementText {
     }
 
     private Optional<String> figure(Object fact) {
+        if (fact instanceof Reads r && r.reading() == Reading.VOLUME) {
+            return Optional.of(words.text("audit.volume", words.range(r)));
+        }
         if (fact instanceof Reads r) {
             return Optional.of(words.word("reading", r.reading()) + " " + words.range(r));
         }

@@ -17,7 +17,6 @@ public final class OutlookReport {
     private static final int ROWS = 8;
 
     private static final int WEEK = 7;
-    private static final double TEN = 10;
 
     /** Less than this is no difference that a thermometer in a pile shows, K; judgement. */
     static final double AS_WARM_K = 0.5;
@@ -74,7 +73,7 @@ public final class OutlookReport {
         }
         Outlook f = ahead.figures();
         String warm = words.text(
-                "outlook.headline",
+                Math.round(f.daysAbove40().likely()) == 0 ? "outlook.headline.cold" : "outlook.headline",
                 gains.days(f.daysAbove40()),
                 words.figures().temperature(40),
                 words.figures().number(100 * f.freezesThrough(), 0));
@@ -133,14 +132,7 @@ public final class OutlookReport {
     }
 
     private String band(Bands bands, int day) {
-        Figures f = words.figures();
-        return f.temperature(bands.likely()[day]) + " ("
-                + words.text("model.to", degrees(bands.low()[day]), degrees(bands.high()[day])) + ")";
-    }
-
-    private String degrees(double celsius) {
-        String told = words.figures().temperature(celsius);
-        return told.substring(0, told.indexOf(' '));
+        return words.figures().temperature(bands.low()[day], bands.likely()[day], bands.high()[day]);
     }
 
     private void figures(Layout page, PileOutlook ahead) {
@@ -166,9 +158,8 @@ public final class OutlookReport {
 
     /** A weight above today's is rain's doing and known to some ten percent. */
     private String mass(Range left) {
-        double percent = 100 * left.likely();
-        return percent > 100
-                ? words.text("outlook.mass-more", words.figures().number(TEN * Math.round(percent / TEN), 0))
+        return Math.round(100 * left.likely()) > 100
+                ? words.text("outlook.mass-more", words.figures().number(left.likely(), 1))
                 : words.text("outlook.mass", percents(left));
     }
 
@@ -224,8 +215,7 @@ public final class OutlookReport {
     }
 
     private String temperatures(Range r) {
-        Figures f = words.figures();
-        return f.temperature(r.likely()) + " (" + words.text("model.to", degrees(r.low()), degrees(r.high())) + ")";
+        return words.figures().temperature(r.low(), r.likely(), r.high());
     }
 
     private String percents(Range r) {

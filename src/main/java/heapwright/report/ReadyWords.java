@@ -23,7 +23,7 @@ public final class ReadyWords {
     public String ready(ReadyAhead ready) {
         if (!ready.likely()) {
             return words.text(
-                    "outlook.not-ready",
+                    ready.standing() ? "outlook.not-ready.standing" : "outlook.not-ready",
                     model.date(ready.lookedUntil()),
                     words.figures().number(100 * ready.chance(), 0));
         }
@@ -31,7 +31,7 @@ public final class ReadyWords {
                 .map(model::date)
                 .orElseGet(() -> words.text("outlook.later", model.date(ready.lookedUntil())));
         return words.text(
-                "outlook.ready",
+                ready.standing() ? "outlook.ready.standing" : "outlook.ready",
                 model.date(ready.date(ready.day().likely()).orElseThrow()),
                 model.date(ready.date(ready.day().low()).orElseThrow()),
                 late);

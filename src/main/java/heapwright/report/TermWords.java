@@ -42,6 +42,19 @@ final class TermWords {
     String value(Term term) {
         Figures figures = words.figures();
         double likely = term.value().likely();
+        return switch (term.key()) {
+            // To the same digit as the readings of the pile, which stand on the same page.
+            case PILE_MOISTURE, TARGET_MOISTURE, MOISTURE_AFTER, AIR_BEFORE, AIR_AFTER, TARGET_AIR ->
+                figures.number(likely, 0) + " %";
+            case PILE_CARBON_TO_NITROGEN, TARGET_CARBON_TO_NITROGEN, CARBON_TO_NITROGEN_AFTER ->
+                figures.number(likely, 0);
+            default -> byUnit(term);
+        };
+    }
+
+    private String byUnit(Term term) {
+        Figures figures = words.figures();
+        double likely = term.value().likely();
         return switch (term.key().unit()) {
             case "kg" -> figures.mass(likely);
             case "g" -> figures.mass(likely / 1000);

@@ -91,11 +91,11 @@ public final class WhatIfWords {
 
     /** A range of days; one that reaches the end of the time looked at is open. */
     private String days(Range range, int looked) {
+        if (range.high() < looked) {
+            return words.figures().count(range);
+        }
         String likely = words.figures().number(range.likely(), 0);
-        String low = words.figures().number(range.low(), 0);
-        return range.high() >= looked
-                ? words.text("whatif.open", likely, low, looked)
-                : words.text("whatif.days", likely, low, words.figures().number(range.high(), 0));
+        return words.text("whatif.open", likely, words.figures().number(range.low(), 0), looked);
     }
 
     /** Why a chosen step is not reckoned. */

@@ -177,10 +177,8 @@ public final class Words {
         String low = value(r.reading(), r.low());
         String likely = value(r.reading(), r.likely());
         String high = value(r.reading(), r.high());
-        if (low.equals(high)) {
-            return likely + unit(r.reading());
-        }
-        return likely + unit(r.reading()) + " (" + figures.span(low, high) + unit(r.reading()) + ")";
+        String unit = unit(r.reading());
+        return figures.within(likely + unit, low + unit, high + unit);
     }
 
     private String value(Reading reading, double value) {

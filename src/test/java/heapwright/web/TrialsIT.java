@@ -348,7 +348,7 @@ class TrialsIT {
                         "Chance that it freezes through",
                         "Days with the core above 40 °C",
                         "Days with the core above 55 °C",
-                        "Weight compared with today",
+                        "Weight",
                         "Volume compared with today",
                         "eady")) {
                     assertThat(page.locator("#outlook")).containsText(told);

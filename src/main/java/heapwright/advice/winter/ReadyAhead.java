@@ -11,12 +11,14 @@ import java.util.Optional;
  * When a pile will be ready if it is left alone: outlook and audit speak of this one.
  *
  * @param firstDay the date of day 0
+ * @param standing whether it stands already, so that eyes and nose may know better
  * @param lookedDays days looked ahead
  * @param day the day on which it is ready; a day past those looked at means not within them
  * @param chance chance that it is ready within them, 0–1
  * @param wish the answer to the day on which it is wanted, if there is one
  */
-public record ReadyAhead(LocalDate firstDay, int lookedDays, Range day, double chance, Optional<WantedDate> wish) {
+public record ReadyAhead(
+        LocalDate firstDay, boolean standing, int lookedDays, Range day, double chance, Optional<WantedDate> wish) {
 
     /** When a pile will be ready; empty where the model is not one of it. */
     public static Optional<ReadyAhead> of(PileNow now) {
@@ -31,7 +33,7 @@ public record ReadyAhead(LocalDate firstDay, int lookedDays, Range day, double c
         Outlook far = Outlook.of(alone, Readiness.standard());
         LocalDate first = now.date(0);
         Optional<WantedDate> wish = now.fits() ? WantedDate.of(now.model(), first, alone, look) : Optional.empty();
-        return new ReadyAhead(first, look, far.readyDay(), far.readyChance(), wish);
+        return new ReadyAhead(first, !now.fresh(), look, far.readyDay(), far.readyChance(), wish);
     }
 
     /** Whether it is likely within the days looked at. */

@@ -172,12 +172,6 @@ public final class TrialViews {
     }
 
     private String span(Bands bands, int d) {
-        return words.figures().temperature(bands.likely()[d]) + " ("
-                + words.text("model.to", degrees(bands.low()[d]), degrees(bands.high()[d])) + ")";
-    }
-
-    private String degrees(double celsius) {
-        String told = words.figures().temperature(celsius);
-        return told.substring(0, told.indexOf(' '));
+        return words.figures().temperature(bands.low()[d], bands.likely()[d], bands.high()[d]);
     }
 }

@@ -15,7 +15,7 @@ class ReadyAheadTest {
     private static final LocalDate FIRST = LocalDate.of(2026, 11, 21);
 
     private static ReadyAhead on(double day) {
-        return new ReadyAhead(FIRST, 100, new Range(day - 5, day, day + 5), 0.5, Optional.empty());
+        return new ReadyAhead(FIRST, true, 100, new Range(day - 5, day, day + 5), 0.5, Optional.empty());
     }
 
     @Test
