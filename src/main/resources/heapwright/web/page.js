@@ -9,17 +9,24 @@
   const faults = document.getElementById("faults");
   if (faults) faults.focus();
 
-  /** Asks for the part of a page that follows from a form, and puts it in place; only the latest answer counts. */
+  /**
+   * Asks for the part of a page that follows from a form, and puts it in place. Meanwhile the place is marked as busy;
+   * only the latest answer counts, and what was asked before it is called off.
+   */
   const follow = (form, place, path, settled) => {
-    let latest = 0;
+    let asked = null;
     const ask = async (extra) => {
-      const mine = ++latest;
+      if (asked) asked.abort();
+      const mine = new AbortController();
+      asked = mine;
+      place.setAttribute("aria-busy", "true");
       const fields = new URLSearchParams(new FormData(form));
       if (extra) fields.set(extra.name, extra.value);
-      const answer = await fetch(path, { method: "POST", body: fields, credentials: "same-origin" }).catch(() => null);
-      if (mine !== latest || !answer || !answer.ok) return;
-      const text = await answer.text();
-      if (mine !== latest) return;
+      const answer = await fetch(path, { method: "POST", body: fields, credentials: "same-origin", signal: mine.signal }).catch(() => null);
+      const text = answer && answer.ok ? await answer.text().catch(() => null) : null;
+      if (mine !== asked) return;
+      place.removeAttribute("aria-busy");
+      if (text === null) return;
       place.innerHTML = text;
       const address = answer.headers.get("X-Heapwright-Address");
       if (address) history.replaceState(null, "", address);
@@ -66,6 +73,38 @@
     const said = document.getElementById("said");
     if (said) said.textContent = text;
   };
+
+  // A list of the knowledge: what is typed filters it as it stands, and what an address names is unfolded.
+  const list = document.querySelector("[data-filter]");
+  if (list) {
+    const box = document.getElementById("q");
+    const told = document.getElementById("filtered");
+    const items = [...list.querySelectorAll("li")].map((li) => ({ li, text: (li.textContent + " " + (li.dataset.also || "")).toLowerCase() }));
+    const groups = [...list.querySelectorAll("details.group")];
+    box.addEventListener("input", () => {
+      const words = box.value.toLowerCase().split(/\s+/).filter(Boolean);
+      let count = 0;
+      for (const { li, text } of items) {
+        li.hidden = !words.every((word) => text.includes(word));
+        if (!li.hidden) count++;
+      }
+      for (const group of groups) {
+        group.hidden = !group.querySelector("li:not([hidden])");
+        group.open = words.length > 0 && !group.hidden;
+      }
+      told.textContent = words.length ? told.dataset.told.replace("{n}", count) : "";
+    });
+    const unfold = () => {
+      const named = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+      if (!named || !list.contains(named)) return;
+      for (let at = named; at && at !== list; at = at.parentElement) if (at.tagName === "DETAILS") at.open = true;
+      const own = named.querySelector("details");
+      if (own) own.open = true;
+      named.scrollIntoView();
+    };
+    unfold();
+    addEventListener("hashchange", unfold);
+  }
 
   const checkup = document.getElementById("checkup");
   if (checkup) {

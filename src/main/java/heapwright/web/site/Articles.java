@@ -151,12 +151,12 @@ final class Articles {
 
     Entry entry(RemedyInfo info) {
         return new Entry(
-                texts.of("knowledge.remedy"), "/knowledge/remedies/" + info.id().id(), info.name(), info.how());
+                texts.of("knowledge.remedy"), "/knowledge/remedies/" + info.id().id(), info.name(), info.how(), "");
     }
 
     Entry entry(CauseInfo info) {
         return new Entry(
-                texts.of("knowledge.cause"), "/knowledge/causes/" + info.id().id(), info.name(), info.summary());
+                texts.of("knowledge.cause"), "/knowledge/causes/" + info.id().id(), info.name(), info.summary(), "");
     }
 
     Entry entry(Material m) {
@@ -166,6 +166,11 @@ final class Articles {
                         "knowledge.material.line",
                         words.figures().round(m.carbonToNitrogen().typical()),
                         words.figures().round(m.moisturePct().typical())));
-        return new Entry(texts.of("knowledge.material"), "/knowledge/materials/" + m.id(), m.name(), line);
+        return new Entry(
+                texts.of("knowledge.material"),
+                "/knowledge/materials/" + m.id(),
+                m.name(),
+                line,
+                String.join(", ", m.aliases()));
     }
 }

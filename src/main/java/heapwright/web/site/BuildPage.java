@@ -56,7 +56,7 @@ final class BuildPage {
         return RecipeForm.ofAddress(ctx::queryParams, ctx::queryParam);
     }
 
-    private void typed(Context ctx) {
+    private void typed(Context ctx) throws IOException {
         RecipeForm form = RecipeForm.ofForm(ctx::formParam);
         if (!faults(ctx, read(ctx, form), form).isEmpty()) {
             show(ctx, form);
@@ -93,13 +93,13 @@ final class BuildPage {
                         texts.of("build.title"),
                         Page.Door.BUILD,
                         "build",
-                        view(ctx, form, outlook(ctx, form), faults)));
+                        view(ctx, form, outlook(ctx, form), false, faults)));
     }
 
     private void live(Context ctx) {
         RecipeForm form = RecipeForm.ofForm(ctx::formParam);
         ctx.header("X-Heapwright-Address", HERE + "?" + form.query());
-        renderer.part(ctx, "numbers", view(ctx, form, Optional.empty()));
+        renderer.part(ctx, "numbers", view(ctx, form, Optional.empty(), false, List.of()));
     }
 
     /** The winter ahead, which takes longer to reckon than the numbers and so follows them. */
@@ -117,12 +117,20 @@ final class BuildPage {
                         .map(new OutlookViews(renderer.words(ctx))::view);
     }
 
-    private void show(Context ctx, RecipeForm form) {
-        BuildView view = view(ctx, form, outlook(ctx, form));
+    /** The form with its numbers at once, and the winter ahead as soon as it is worked out. */
+    private void show(Context ctx, RecipeForm form) throws IOException {
+        boolean late = !form.empty() && read(ctx, form).pile().isPresent();
+        BuildView view = view(ctx, form, Optional.empty(), late, List.of());
+        String title = texts.of("build.title");
+        if (late) {
+            Renderer.Late winter = new Renderer.Late("outlook", () -> outlook(ctx, form));
+            renderer.pageWithLate(ctx, title, Page.Door.BUILD, "build", view, BuildView.LATE, winter);
+            return;
+        }
         if (!view.faults().isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
-        renderer.page(ctx, texts.of("build.title"), Page.Door.BUILD, "build", view);
+        renderer.page(ctx, title, Page.Door.BUILD, "build", view);
     }
 
     private void json(Context ctx) {
@@ -147,11 +155,8 @@ final class BuildPage {
                                 us));
     }
 
-    private BuildView view(Context ctx, RecipeForm form, Optional<OutlookView> outlook) {
-        return view(ctx, form, outlook, List.of());
-    }
-
-    private BuildView view(Context ctx, RecipeForm form, Optional<OutlookView> outlook, List<Fault> ofKeeping) {
+    private BuildView view(
+            Context ctx, RecipeForm form, Optional<OutlookView> outlook, boolean late, List<Fault> ofKeeping) {
         Words words = renderer.words(ctx);
         RecipeRows rows = new RecipeRows(words, texts);
         ReadResult read = read(ctx, form);
@@ -172,6 +177,7 @@ final class BuildPage {
                 faults(ctx, read, form),
                 audit,
                 outlook,
+                late,
                 HERE + "/audit.json?" + form.query(),
                 new BuildView.KeepView(
                         form.query(),

@@ -9,13 +9,21 @@ import heapwright.web.guard.Refusal;
 import heapwright.web.guard.Tokens;
 import heapwright.web.view.SendAgainView;
 import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** Writes pages from templates that were compiled with the program. */
 final class Renderer {
 
     private static final String PACKAGE = "heapwright.web.page";
+    private static final String HTML = "text/html; charset=utf-8";
     private static final int USUAL_SIZE = 64 * 1024;
+    private static final Logger LOG = LoggerFactory.getLogger(Renderer.class);
 
     private final Site site;
     private final Tokens tokens;
@@ -46,6 +54,10 @@ final class Renderer {
 
     /** Sends a page: its title, where it stands, its template and what it shows. */
     void page(Context ctx, String title, Page.Door here, String template, Object view) {
+        send(ctx, template, places(ctx, title, here, view));
+    }
+
+    private Map<String, Object> places(Context ctx, String title, Page.Door here, Object view) {
         Page page = new Page(
                 title,
                 here,
@@ -56,7 +68,39 @@ final class Renderer {
                 assets,
                 site.version(),
                 site.advisor().rules().size());
-        send(ctx, template, Map.of("page", page, "view", view));
+        return Map.of("page", page, "view", view);
+    }
+
+    /**
+     * Sends a page up to a mark at once, so that it is shown, then what takes longer, then the rest. Our own failure in
+     * what comes late is told in its place, since the page is on its way by then.
+     *
+     * @param template the template of what comes late, with what it shows
+     */
+    void pageWithLate(Context ctx, String title, Page.Door here, String template, Object view, String mark, Late late)
+            throws IOException {
+        String whole = render(template, places(ctx, title, here, view));
+        int at = whole.indexOf(mark);
+        ctx.contentType(HTML);
+        OutputStream out = ctx.outputStream();
+        out.write(whole.substring(0, at).getBytes(StandardCharsets.UTF_8));
+        out.flush();
+        out.write(rendered(late).getBytes(StandardCharsets.UTF_8));
+        out.write(whole.substring(at + mark.length()).getBytes(StandardCharsets.UTF_8));
+        out.flush();
+    }
+
+    /** What comes late: its template, and what works out what it shows. */
+    record Late(String template, Supplier<?> view) {}
+
+    private String rendered(Late late) {
+        try {
+            return render(
+                    late.template(), Map.of("t", texts, "view", late.view().get()));
+        } catch (RuntimeException fault) {
+            LOG.error("The late part of a page failed", fault);
+            return render("sorry", Map.of("t", texts));
+        }
     }
 
     /** Sends a part of a page, for a script to put in. */
@@ -83,8 +127,12 @@ final class Renderer {
     }
 
     private void send(Context ctx, String template, Map<String, Object> places) {
+        ctx.contentType(HTML).result(render(template, places));
+    }
+
+    private String render(String template, Map<String, Object> places) {
         StringOutput output = new StringOutput(USUAL_SIZE);
         engine.render(template + ".jte", places, output);
-        ctx.contentType("text/html; charset=utf-8").result(output.toString());
+        return output.toString();
     }
 }

@@ -21,7 +21,8 @@ import java.util.function.Supplier;
  * @param materials names that can be picked
  * @param faults what is wrong with what was typed
  * @param audit what it comes to; empty while there is no recipe
- * @param outlook the winter ahead of it; empty while there is no recipe
+ * @param outlook the winter ahead of it; empty while there is no recipe, and where it follows
+ * @param late whether the winter ahead follows when the page is shown already, in the place of {@link #LATE}
  * @param json the audit as JSON
  * @param keep the form that keeps it as a pile
  */
@@ -36,8 +37,12 @@ public record BuildView(
         List<Fault> faults,
         Optional<AuditView> audit,
         Optional<OutlookView> outlook,
+        boolean late,
         String json,
         KeepView keep) {
+
+    /** Where in the page that follows which takes longer than the rest. */
+    public static final String LATE = "<!--late-->";
 
     /**
      * Keeping the recipe as a pile: the recipe as an address carries it, what was typed, and what is wrong with it.
