@@ -3,7 +3,7 @@ package heapwright.report;
 import heapwright.advice.Advice;
 import heapwright.advice.TestPile;
 import heapwright.advice.ready.Ready;
-import heapwright.advice.winter.Ahead;
+import heapwright.advice.winter.PileOutlook;
 import heapwright.advice.winter.QuickLook;
 import heapwright.advice.winter.ReadyAhead;
 import heapwright.pile.Pile;
@@ -34,14 +34,14 @@ public final class Answers {
         if (advice.alarm().isPresent()) {
             return all;
         }
-        Optional<Ahead> ahead = QuickLook.of(advice, ways);
+        Optional<PileOutlook> ahead = QuickLook.of(advice, ways);
         ahead.ifPresent(a -> {
             all.add(new Answer("outlook", new OutlookReport(WORDS, false).write(a)));
             all.add(new Answer("first page of outlook", new FirstPageOfOutlook(WORDS, false).write(a)));
         });
         TestPile.ADVISOR.audit(pile, OptionalDouble.empty()).ifPresent(audit -> {
             Optional<ReadyAhead> ready =
-                    audit.asTold() ? ahead.filter(Ahead::fits).map(Ahead::ready) : Optional.empty();
+                    audit.asTold() ? ahead.filter(PileOutlook::fits).map(PileOutlook::ready) : Optional.empty();
             all.add(new Answer("audit", new AuditReport(WORDS, false).write(audit.ready(ready))));
             all.add(new Answer("first page of audit", new FirstPageOfAudit(WORDS, false).write(audit.ready(ready))));
         });

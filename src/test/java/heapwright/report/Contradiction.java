@@ -43,7 +43,7 @@ record Contradiction(String one, String other, String why, String invented) {
                     "leave the middle(?: closed)?(?= When| and keep)",
                     DIGS_DEEP,
                     "the middle is left alone or dug into",
-                    "Do this 1. Loosen the sides and the upper layers, and leave the middle When: now."
+                    "Do this 1. Loosen the sides and top, and leave the middle When: now."
                             + " 2. Bury food in the middle and cover it"),
             new Contradiction(
                     STEP + "Leave the frozen pile until it thaws",

@@ -16,10 +16,10 @@ public final class QuickLook {
     private QuickLook() {}
 
     /** Its course alone, or with all other ways; empty where the model has nothing to go by. */
-    public static Optional<Ahead> of(Advice advice, boolean ways) {
+    public static Optional<PileOutlook> of(Advice advice, boolean ways) {
         return advice.story()
                 .map(Story::now)
                 .or(() -> FORECASTER.now(advice.pile()))
-                .map(now -> Ahead.of(now, SAMPLES, ways ? List.of(Plan.values()) : List.of()));
+                .map(now -> PileOutlook.of(now, SAMPLES, ways ? List.of(Plan.values()) : List.of()));
     }
 }
