@@ -47,7 +47,7 @@ class SeasonCommandTest {
         assertEquals(Program.OK, run(pile, "season", "--full", "-"));
         String said = out.toString(StandardCharsets.UTF_8);
         assertTrue(said.startsWith("Bin by the shed: what to do,"), said);
-        assertTrue(said.contains("Go on filling from the top"), said);
+        assertTrue(said.contains("Keep filling from the top"), said);
         assertFalse(said.contains("usual year"), said);
     }
 

@@ -52,7 +52,7 @@ class SeasonIT {
         note("--on", "2024-10-20", "--core", "41", "--outdoor", "7");
         note("--on", "2024-11-03", "--seen", "soggy, smells sour", "--core", "14", "--outdoor", "5");
         String wet = checkup("--keep");
-        assertTrue(wet.contains("too much water") && wet.contains("Mix dry, carbon-rich stuff"), wet);
+        assertTrue(wet.contains("too much water") && wet.contains("Mix dry browns"), wet);
         assertTraced();
         note(
                 "--on",

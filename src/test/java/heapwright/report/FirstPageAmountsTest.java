@@ -21,7 +21,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** Nobody mixes in "fresh green stuff" in November: what is asked for can be had, and how much of it is said. */
+/** Nobody mixes in "fresh greens" in November: what is asked for can be had, and how much of it is said. */
 @DisplayName("What the first page asks to be mixed in")
 @Tag("thorough")
 class FirstPageAmountsTest {
