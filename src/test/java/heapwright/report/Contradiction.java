@@ -51,10 +51,10 @@ record Contradiction(String one, String other, String why, String invented) {
                     "ice is left alone or worked",
                     "Do this 1. Make air holes down into the middle When: now. 2. Leave the frozen pile until it thaws"),
             new Contradiction(
-                    STEP + "Leave it alone; it needs no more now",
+                    STEP + "Leave it alone; it needs nothing now",
                     STEP + "(?:Turn the whole|Mix |Water |Bring water|Loosen|Make air holes|Spread the ferment)",
                     "it is left alone or worked",
-                    "Do this 1. Leave it alone; it needs no more now When: no hurry. 2. Mix in fresh green stuff"),
+                    "Do this 1. Leave it alone; it needs nothing now When: no hurry. 2. Mix in fresh green stuff"),
             new Contradiction(
                     STEP + "Wrap and cover the pile against the cold" + SOON,
                     STEP + "Spread the fermenting food through the pile" + SOON,
@@ -62,25 +62,25 @@ record Contradiction(String one, String other, String why, String invented) {
                     "Do 1. Wrap and cover the pile against the cold. When: in the next day or two."
                             + " 2. Spread the fermenting food through the pile. When: in the next day or two."),
             new Contradiction(
-                    "water it no more",
+                    "do not water it again",
                     STEP + "(?:Water the whole|Bring water)",
                     "what made it soggy is not done again",
-                    "It is soggy since it was watered: water it no more. 1. Water the whole pile"),
+                    "It is soggy since it was watered: do not water it again. 1. Water the whole pile"),
             new Contradiction(
                     "give no more of either",
                     STEP + "(?:Water in a little (?:urea|ammonium)|Dust )",
                     "what made it reek is not given again",
                     "It smells of ammonia: give no more of either. 1. Water in a little urea"),
             new Contradiction(
-                    "feed it nothing more",
-                    STEP + "(?:Mix in fresh|Mix in manure|Bring the pile to a size)",
+                    "give it nothing more until",
+                    STEP + "(?:Mix in fresh|Mix in manure|Make the pile big enough)",
                     "what overheated it is not given again",
-                    "It is too hot since it was fed: feed it nothing more. 1. Mix in fresh green stuff"),
+                    "It is too hot since it was fed: give it nothing more until. 1. Mix in fresh green stuff"),
             new Contradiction(
-                    "Nothing to mend",
+                    "Nothing to put right",
                     "What is wrong\\b|(?:Very likely|Likely): too (?:much|little)",
                     "nothing is wrong, or something is",
-                    "Nothing to mend. Very likely: too much water."),
+                    "Nothing to put right. Very likely: too much water."),
             new Contradiction(
                     "Ready for beds",
                     "(?<!By the model )\\b[Rr]eady about \\d|Not likely to be ready|\\bIt stalled on",
