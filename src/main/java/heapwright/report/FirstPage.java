@@ -159,7 +159,8 @@ public final class FirstPage {
 
     /** A statement to stand inside a sentence: without its capital, unless that is of a term such as C:N. */
     private static String inside(String statement) {
-        return statement.length() > 1 && Character.isLowerCase(statement.charAt(1))
+        boolean word = statement.length() > 1 && Character.isLowerCase(statement.charAt(1));
+        return word || statement.startsWith("A ")
                 ? Character.toLowerCase(statement.charAt(0)) + statement.substring(1)
                 : statement;
     }
