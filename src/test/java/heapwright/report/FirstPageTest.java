@@ -54,6 +54,16 @@ class FirstPageTest {
     }
 
     @Test
+    @DisplayName("begins no statement inside a sentence with a capital")
+    void goesBy() {
+        List<String> capitals = JudgedCases.all().stream()
+                .map(j -> new FirstPage(IN_METRIC, false).write(j.advice()).replaceAll("\\s+", " "))
+                .filter(page -> page.matches(".*Going by: [^.]*; A .*"))
+                .toList();
+        assertEquals(List.of(), capitals);
+    }
+
+    @Test
     @DisplayName("of why holds no more, in every case")
     void whyIsShort() {
         List<String> tooLong = new ArrayList<>();
