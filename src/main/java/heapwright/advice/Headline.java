@@ -79,6 +79,11 @@ public record Headline(Kind kind, List<Finding> findings) {
         return well.isEmpty() ? new Headline(Kind.UNCLEAR, List.of()) : new Headline(Kind.WELL, well.subList(0, 1));
     }
 
+    /** Whether a finding counts when the compost is used, more than for the pile today. */
+    public static boolean countsInUse(Cause cause) {
+        return OF_USE.contains(cause);
+    }
+
     /** Whether two readings are at odds, such as hand and thermometer: then all waits for another look. */
     private static boolean looksAgain(Advice advice) {
         return advice.steps().stream().limit(1).anyMatch(s -> s.main().remedy() == Remedy.LOOK_AGAIN);

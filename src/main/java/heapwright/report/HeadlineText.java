@@ -44,6 +44,17 @@ public final class HeadlineText {
 
     /** Findings by how firmly they stand: "Very likely: too much water; too little air. Likely: packed too densely." */
     String names(List<Finding> findings) {
+        int last = findings.size() - 1;
+        if (last > 0
+                && Headline.countsInUse(findings.get(last).cause())
+                && findings.get(last).grade().compareTo(findings.get(last - 1).grade()) > 0) {
+            Finding use = findings.get(last);
+            return names(findings.subList(0, last)) + " "
+                    + words.text(
+                            "headline.before-use",
+                            words.cause(use.cause()),
+                            words.text("grade." + use.grade().id()));
+        }
         Map<Grade, List<String>> byGrade = new LinkedHashMap<>();
         findings.forEach(
                 f -> byGrade.computeIfAbsent(f.grade(), g -> new ArrayList<>()).add(words.cause(f.cause())));

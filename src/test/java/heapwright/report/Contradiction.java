@@ -29,10 +29,10 @@ record Contradiction(String one, String other, String why, String invented) {
     /** The table: what one says, what the other may not say then, and why. */
     static final List<Contradiction> ALL = List.of(
             new Contradiction(
-                    "coarse stuff[^.:]{0,20} (?:is|are) in order",
-                    "coarse stuff: too little",
+                    "coarse material[^.:]{0,20} (?:is|are) in order",
+                    "coarse material: too little",
                     "one recipe has enough of it or has not",
-                    "FITS: coarse stuff are in order. SLOW, coarse stuff: too little to hold it open, 0 %."),
+                    "FITS: coarse material are in order. SLOW, coarse material: too little to hold it open, 0 %."),
             new Contradiction(
                     "(?<!Cold and slow: )\\b0(?: \\(up to \\d+\\))? days with the core above 40 °C; (?:[5-9]\\d|100) in 100",
                     "It will work, but slowly|It fits: build it",

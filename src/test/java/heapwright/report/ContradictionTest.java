@@ -20,7 +20,7 @@ class ContradictionTest {
         }
         assertTrue(Contradiction.ALL
                 .get(0)
-                .in(List.of("coarse stuff is in order", "coarse stuff: too little"))
+                .in(List.of("coarse material is in order", "coarse material: too little"))
                 .isPresent());
     }
 

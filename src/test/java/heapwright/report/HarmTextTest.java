@@ -94,4 +94,19 @@ class HarmTextTest {
                 .of(advice.withheld()).stream().map(HeldText.Together::steps).reduce("", (a, b) -> a + "; " + b);
         assertTrue(held.contains("not before 29 November 2026"), "two weeks after the ash: " + held);
     }
+
+    @Test
+    @DisplayName("tells likelier germs after what troubles the pile as what counts when it is used")
+    void germsBeforeUse() {
+        Advice advice = TestPile.ADVISOR.diagnose(TestPile.of("'asOf': '2026-12-10', 'built': '2026-10-10',"
+                + "'recipe': [{'material': 'manure-horse', 'amount': 10, 'unit': 'bucket'},"
+                + " {'material': 'leaves-mixed', 'amount': 40, 'unit': 'bucket'}],"
+                + "'log': [{'date': '2026-12-10', 'seen': ['core-cold'],"
+                + " 'measured': {'core': {'value': 6, 'unit': 'C'}, 'outdoor': {'value': 3, 'unit': 'C'}}}]"));
+        String said = new HeadlineText(WORDS).of(advice);
+        assertTrue(
+                said.matches(
+                        "(?:Possible|Likely|Very likely): .*Before you use it: germs that may be alive \\(very likely\\)\\."),
+                said);
+    }
 }

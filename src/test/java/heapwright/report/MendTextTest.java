@@ -28,10 +28,10 @@ class MendTextTest {
     }
 
     @Test
-    @DisplayName("asks for no coarse stuff to hold it open where coarse stuff has to be got anyway")
+    @DisplayName("asks for no coarse stuff to hold it open where straw, which is coarse, has to be got anyway")
     void coarseOnce() {
         String grass = mend(some("grass-clippings", 10, "wheelbarrow"));
-        assertTrue(grass.matches("(?s).*One thing more would do it: [^.]* of wood chips.*"), grass);
+        assertTrue(grass.matches("(?s).*One thing more would do it: [^.]* of straw.*"), grass);
         assertFalse(grass.contains(OPEN), grass);
         String scraps = mend(some("kitchen-scraps", 20, "bucket"));
         assertTrue(scraps.matches("(?s).*One thing more would do it: [^.]* of corrugated cardboard.*"), scraps);
