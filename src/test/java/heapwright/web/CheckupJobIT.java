@@ -29,7 +29,7 @@ class CheckupJobIT extends Visits {
             Page page = visitor.newPage();
             page.navigate(server.at("/"));
             page.locator(".door a[href='/checkup']").click();
-            page.locator("summary", new Page.LocatorOptions().setHasText("nose"))
+            page.locator("summary", new Page.LocatorOptions().setHasText("What you smell"))
                     .click();
             page.locator("label:has(input[name='sign.smells-sour'][value=yes])").click();
             page.waitForSelector("#live .stands");
@@ -164,7 +164,8 @@ class CheckupJobIT extends Visits {
         try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
             page.navigate(server.at("/checkup"));
-            page.locator("summary", new Page.LocatorOptions().setHasText("eye")).click();
+            page.locator("summary", new Page.LocatorOptions().setHasText("What you see"))
+                    .click();
             page.locator("label:has(input[name='sign.smoke'][value=yes])").click();
             assertThat(page.locator("#live .danger")).hasCount(1);
             asksOnlyFromOutside(page);

@@ -233,7 +233,7 @@ class TrialsIT {
                         .click();
                 assertThat(page.locator("h1")).containsText(id);
                 assertThat(page.locator("#f-built")).hasCount(0);
-                page.locator("summary", new Page.LocatorOptions().setHasText("nose"))
+                page.locator("summary", new Page.LocatorOptions().setHasText("What you smell"))
                         .click();
                 page.locator("input[name='sign.smells-sour'][value=yes]").check();
                 page.locator("summary", new Page.LocatorOptions().setHasText("Temperatures"))
@@ -281,7 +281,7 @@ class TrialsIT {
                 page.navigate(server.at("/piles/" + id));
                 page.locator("input[name=seen][value=smells-sour]").check();
                 page.locator("input[name=seen][value=smells-ammonia]").check();
-                page.locator("#f-seen summary", new Page.LocatorOptions().setHasText("hand"))
+                page.locator("#f-seen summary", new Page.LocatorOptions().setHasText("What you feel"))
                         .click();
                 page.locator("input[name=seen][value=soggy]").check();
                 page.locator("#f-core").fill("12");
@@ -306,7 +306,7 @@ class TrialsIT {
                 Page page = visitor.newPage();
                 page.navigate(server.at("/piles/wrong"));
                 page.locator("input[name=seen][value=smells-sour]").check();
-                page.locator("#f-seen summary", new Page.LocatorOptions().setHasText("hand"))
+                page.locator("#f-seen summary", new Page.LocatorOptions().setHasText("What you feel"))
                         .click();
                 page.locator("input[name=seen][value=soggy]").check();
                 page.locator("#f-core").fill("warm");
