@@ -22,6 +22,7 @@ import heapwright.report.Units;
 import heapwright.report.Words;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -133,19 +134,19 @@ final class Interview {
 
     private void size() {
         LengthUnit bare = words.figures().units() == Units.US ? LengthUnit.FOOT : LengthUnit.METRE;
-        Optional<Double> edge = understood(words.text("ask.size"), "ask.size-again", text -> {
-            OptionalDouble metres = LengthPhrase.metres(text, bare);
-            return metres.isPresent() && metres.getAsDouble() >= LEAST_METRES && metres.getAsDouble() <= MOST_METRES
-                    ? Optional.of(metres.getAsDouble())
-                    : Optional.empty();
-        });
-        OptionalDouble each = edge.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        List<OptionalDouble> sides = understood(words.text("ask.size"), "ask.size-again", text -> {
+                    List<Double> metres = LengthPhrase.sides(text, bare);
+                    boolean real = metres.stream().allMatch(m -> m >= LEAST_METRES && m <= MOST_METRES);
+                    return real && !metres.isEmpty() ? Optional.of(metres) : Optional.empty();
+                })
+                .map(m -> m.stream().map(OptionalDouble::of).toList())
+                .orElse(Collections.nCopies(3, OptionalDouble.empty()));
         Container unknown = Container.unknown();
         container = new Container(
                 kind.orElse(unknown.kind()),
-                each,
-                each,
-                each,
+                sides.get(0),
+                sides.get(1),
+                sides.get(2),
                 OptionalDouble.empty(),
                 unknown.cover(),
                 unknown.base(),

@@ -175,8 +175,11 @@ public final class FirstPage {
         if (!others.isEmpty()) {
             page.paragraph(0, 0, page.strong(others));
         }
+        String soFar = "";
         for (Step job : work.jobs()) {
-            job(page, advice, job, less);
+            String amount = jobs.amount(job.main(), advice.pile());
+            job(page, advice, job, once(amount, soFar), less);
+            soFar += amount;
         }
         List<CautionInfo> care = jobs.care(work, advice);
         if (!care.isEmpty()) {
@@ -191,10 +194,15 @@ public final class FirstPage {
                 less.compareTo(Less.IF_NOT) < 0 ? jobs.look(first, advice.pile()) : jobs.expect(first, advice.pile()));
     }
 
-    private void job(Layout page, Advice advice, Step job, Less less) {
+    /** How a large heap is taken in parts is said at the first of its amounts. */
+    private String once(String amount, String soFar) {
+        String how = words.text("dose.to-each.how");
+        return soFar.contains(how) ? amount.replace(" " + how, "") : amount;
+    }
+
+    private void job(Layout page, Advice advice, Step job, String amount, Less less) {
         RemedyInfo info = words.way(job.main().remedy(), advice.pile());
         page.paragraph(0, INDENT, page.strong(job.rank() + ". " + info.name()));
-        String amount = jobs.amount(job.main(), advice.pile());
         if (!amount.isEmpty()) {
             page.paragraph(INDENT, 0, page.strong(amount));
         }

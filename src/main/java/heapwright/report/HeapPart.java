@@ -51,7 +51,11 @@ record HeapPart(int parts, OptionalDouble m3) {
     String told(Words words, String house, String what, String amount) {
         return m3.isPresent()
                 ? words.text(
-                        "dose.to-each", house, what, amount, words.figures().pileVolume(m3.getAsDouble()))
+                                "dose.to-each",
+                                house,
+                                what,
+                                amount,
+                                words.figures().pileVolume(m3.getAsDouble())) + " " + words.text("dose.to-each.how")
                 : words.text("dose.to-each-part", house, what, amount, words.text("dose.part." + parts));
     }
 }

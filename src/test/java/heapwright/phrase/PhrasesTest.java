@@ -268,5 +268,25 @@ class PhrasesTest {
     @DisplayName("tell no length where they are none")
     void noLength(String said) {
         assertTrue(LengthPhrase.metres(said, LengthUnit.METRE).isEmpty(), said);
+        assertEquals(List.of(), LengthPhrase.sides(said, LengthUnit.METRE), said);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "4 ft x 4 ft x 3 ft, 1.2192, 1.2192, 0.9144",
+        "4 x 4 x 3 ft, 1.2192, 1.2192, 0.9144",
+        "about 1 m by 1 m by 80 cm, 1, 1, 0.8",
+        "1.2×1.2×1, 1.2, 1.2, 1",
+        "about a metre each way, 1, 1, 1",
+        "3 ft a side, 0.9144, 0.9144, 0.9144",
+        "90 cm, 0.9, 0.9, 0.9"
+    })
+    @DisplayName("tell the sides of a pile, one for all or each by itself")
+    void sides(String said, double length, double width, double height) {
+        List<Double> sides = LengthPhrase.sides(said, LengthUnit.METRE);
+        assertEquals(3, sides.size(), said);
+        assertEquals(length, sides.get(0), 1e-9, said);
+        assertEquals(width, sides.get(1), 1e-9, said);
+        assertEquals(height, sides.get(2), 1e-9, said);
     }
 }

@@ -1,5 +1,6 @@
 package heapwright.report;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -105,10 +106,10 @@ class DoseRemarksTest {
     @DisplayName("tells what a day's part of a big heap gets, not what all of it would take")
     void bigHeap() {
         String big = told(dense("4.6"));
-        assertTrue(big.contains("to each 1.4 m³ of the heap: take that much down at a time"), big);
+        assertTrue(big.contains("to each 1.4 m³ of the heap. Take that much down at a time"), big);
         assertFalse(big.matches(".*About \\d{2,} wheelbarrows.*"), big);
         String ordinary = told(dense("1.1"));
-        assertFalse(ordinary.contains("of the heap: take that much down"), ordinary);
+        assertFalse(ordinary.contains("Take that much down"), ordinary);
     }
 
     @Test
@@ -168,5 +169,17 @@ class DoseRemarksTest {
         assertTrue(page.contains("of grass clippings"), page);
         assertTrue(page.contains("a third of the heap: no more than that at once. Look again"), page);
         assertFalse(page.contains("take some of the worst out"), page);
+    }
+
+    @Test
+    @DisplayName("says once how a big heap is taken down, though two things go into it")
+    void takenDownOnce() {
+        String page = firstPage(
+                "'asOf': '2026-07-20', 'built': '2026-04-20',"
+                        + " 'container': {'kind': 'open-heap', 'volume': {'value': 6, 'unit': 'm3'}},"
+                        + " 'recipe': [{'material': 'twigs', 'amount': 40, 'unit': 'wheelbarrow'}],"
+                        + " 'log': [{'date': '2026-07-20', 'seen': ['long-uncut-pieces', 'dust-dry', 'never-heated', 'ants']}]");
+        assertEquals(3, page.split("to each 1.5 m³ of the heap", -1).length, page);
+        assertEquals(2, page.split("Take that much down at a time", -1).length, page);
     }
 }

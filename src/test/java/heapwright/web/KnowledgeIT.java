@@ -7,20 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The pages of knowledge are short at first sight, and what is looked for is found in them without a network. */
 @NeedsChromium
-@TestInstance(Lifecycle.PER_CLASS)
-class KnowledgeIT {
+class KnowledgeIT extends Visits {
 
     private static final int PHONE_WIDTH = 390;
     private static final int PHONE_HEIGHT = 844;
@@ -40,21 +33,6 @@ class KnowledgeIT {
             "/knowledge/materials/leaves-mixed",
             "/knowledge/cautions",
             "/knowledge/sources");
-
-    private TestServer server;
-    private Chrome chrome;
-
-    @BeforeAll
-    void start(@TempDir Path folder) {
-        server = TestServer.over(folder);
-        chrome = new Chrome();
-    }
-
-    @AfterAll
-    void stop() {
-        chrome.close();
-        server.close();
-    }
 
     private static double screens(Page page) {
         return ((Number) page.evaluate("document.documentElement.scrollHeight")).doubleValue() / PHONE_HEIGHT;

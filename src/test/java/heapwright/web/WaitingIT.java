@@ -16,15 +16,9 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * What takes long is shown as it comes. Measured on 2026-11-30 on two busy cores, with a browser slowed down six times: the
@@ -32,29 +26,13 @@ import org.junit.jupiter.api.io.TempDir;
  * what is asserted is the order, and that a page that waits says so.
  */
 @NeedsChromium
-@TestInstance(Lifecycle.PER_CLASS)
-class WaitingIT {
+class WaitingIT extends Visits {
 
     private static final String PLAN =
             "/build?r=leaves~10~bucket~&r=grass~16~bucket~20&length=100&width=100&height=100";
 
     /** A phone of the slower sort beside this machine. */
     private static final int SLOWER = 6;
-
-    private TestServer server;
-    private Chrome chrome;
-
-    @BeforeAll
-    void start(@TempDir Path folder) {
-        server = TestServer.over(folder);
-        chrome = new Chrome();
-    }
-
-    @AfterAll
-    void stop() {
-        chrome.close();
-        server.close();
-    }
 
     @Test
     void theNumbersOfAPlanAreSentBeforeItsWinterIsWorkedOut() throws IOException, InterruptedException {
