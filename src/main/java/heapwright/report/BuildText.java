@@ -112,6 +112,10 @@ final class BuildText {
         if (part != Part.ALL) {
             return steps;
         }
+        if (leafCage()) {
+            steps.add(words.text("audit.build.leaf-check"));
+            return steps;
+        }
         steps.add(words.text(
                         "audit.build.check",
                         days.of(plan.looks().get(0)),
@@ -154,7 +158,15 @@ final class BuildText {
         if (plan.layers().stream().anyMatch(this::isWoody)) {
             steps.add(words.text("audit.build.woody"));
         }
-        steps.add(words.text(hasKitchen(plan) ? "audit.build.cover-kitchen" : "audit.build.cover"));
+        steps.add(words.text(
+                leafCage()
+                        ? "audit.build.leaf-open"
+                        : hasKitchen(plan) ? "audit.build.cover-kitchen" : "audit.build.cover"));
+    }
+
+    /** Leaves alone rot cold and wait for rain; nobody looks for heat in them. */
+    private boolean leafCage() {
+        return pile.container().kind() == Kind.LEAF_CAGE;
     }
 
     /** A tumbler is filled, and its turning mixes it. */

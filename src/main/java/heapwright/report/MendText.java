@@ -6,6 +6,7 @@ import heapwright.advice.audit.Trimming;
 import heapwright.knowledge.Limit;
 import heapwright.knowledge.Material;
 import heapwright.knowledge.Trait;
+import heapwright.pile.Container.Kind;
 import heapwright.pile.Pile;
 import heapwright.process.mend.Addition;
 import heapwright.process.mend.Offer;
@@ -33,10 +34,13 @@ final class MendText {
 
     private final Words words;
     private final Portions portions;
+    /** Of leaves alone no C:N is asked, so it is not said to be in range. */
+    private final boolean leafCage;
 
     MendText(Words words, Pile pile) {
         this.words = words;
         this.portions = new Portions(words, pile);
+        this.leafCage = pile.container().kind() == Kind.LEAF_CAGE;
     }
 
     void write(ReportWriter page, Proposal proposal) {
@@ -71,7 +75,7 @@ final class MendText {
         }
         plan.additions().forEach(a -> page.paragraph(0, INDENT, "- " + addition(a, proposal)));
         if (!plan.additions().isEmpty()) {
-            page.paragraph(0, 0, after(plan, plan.meetsAll() && !mend.richAtFirst()));
+            page.paragraph(0, 0, after(plan, plan.meetsAll() && !mend.richAtFirst() && !leafCage));
         }
         if (mend.richAtFirst()) {
             page.paragraph(0, 0, words.text("audit.mend.late"));

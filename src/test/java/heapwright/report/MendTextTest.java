@@ -8,6 +8,7 @@ import heapwright.advice.Forecaster;
 import heapwright.advice.TestPile;
 import heapwright.advice.audit.Audit;
 import heapwright.advice.audit.Audits;
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -49,6 +50,19 @@ class MendTextTest {
         assertTrue(coffee.contains("Not likely to be ready by"), coffee);
         assertTrue(coffee.contains("That is if it is left alone"), coffee);
         assertFalse(coffee.contains("Piles of this kind are ready between"), coffee);
+    }
+
+    @Test
+    @DisplayName("leaves a cage of leaves open to the rain, and looks for no heat in it")
+    void leafCage() {
+        String cage =
+                text(Audits.of(some("leaves-mixed", 10, "wheelbarrow"), ",\"container\":{\"kind\":\"leaf-cage\"}"));
+        assertTrue(cage.contains("open to the rain"), cage);
+        for (String hot : List.of("cover it against rain", "warm is right", "First turn", "in range")) {
+            assertFalse(cage.contains(hot), hot + ": " + cage);
+        }
+        String heap = mend(some("leaves-mixed", 10, "wheelbarrow"));
+        assertTrue(heap.contains("cover it against rain") && heap.contains("First turn"), heap);
     }
 
     private static String mend(String recipe) {

@@ -115,6 +115,9 @@ class KnowledgeIT extends Visits {
     void whatAnAddressNamesIsUnfolded() {
         try (BrowserContext visitor = chrome.phone(true)) {
             Page page = visitor.newPage();
+            page.navigate(server.at("/knowledge/remedies"));
+            // ::first-letter, which sets the capital, takes hold of blocks only (CSS Pseudo-Elements 4).
+            assertThat(page.locator("summary .cap").first()).hasCSS("display", "inline-block");
             page.navigate(server.at("/knowledge/sources#RYNK92"));
             assertThat(page.locator("#RYNK92")).isVisible();
             page.navigate(server.at("/knowledge/cautions#cold-hands"));
