@@ -5,12 +5,11 @@ import heapwright.advice.danger.Alarm;
 import heapwright.advice.winter.PileOutlook;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Pile;
-import heapwright.report.CourseChart;
-import heapwright.report.CourseView;
 import heapwright.report.FirstPageOfOutlook;
 import heapwright.report.ModelJson;
 import heapwright.report.OutlookReport;
 import heapwright.report.Words;
+import heapwright.web.view.CoursePicture;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -86,9 +85,7 @@ final class OutlookCommand implements Callable<Integer> {
                         + words.word("unmodelled", forecaster.lacking(pile).orElseThrow())));
         OutlookReport report = new OutlookReport(words, terminal.bold());
         if (chart != null) {
-            String title = words.text("chart.title-ahead", pile.name());
-            new ChartFile(chart)
-                    .write(new CourseChart(words).write(CourseView.of(ahead), title, report.headline(ahead)));
+            new ChartFile(chart).write(new CoursePicture(words).of(ahead, report.headline(ahead)));
         }
         if (output.json) {
             terminal.out().println(new ModelJson(words, Services.version()).outlook(ahead));

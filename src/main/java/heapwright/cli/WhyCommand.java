@@ -6,11 +6,10 @@ import heapwright.advice.winter.Story;
 import heapwright.knowledge.Knowledge;
 import heapwright.pile.Pile;
 import heapwright.report.AdviceJson;
-import heapwright.report.CourseChart;
-import heapwright.report.CourseView;
 import heapwright.report.FirstPageOfWhy;
 import heapwright.report.WhyReport;
 import heapwright.report.Words;
+import heapwright.web.view.CoursePicture;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -65,14 +64,7 @@ final class WhyCommand implements Callable<Integer> {
                     .orElseThrow(() -> new UsageFault("heapwright: " + file
                             + ": there is no course to draw. A chart needs a recipe and a measured core temperature."
                             + " Example: \"measured\": {\"core\": {\"value\": 22, \"unit\": \"C\"}}"));
-            String title = words.text("chart.title", pile.name());
-            String said = new WhyReport(words, false).write(advice);
-            new ChartFile(chart)
-                    .write(new CourseChart(words)
-                            .write(
-                                    CourseView.of(story),
-                                    title,
-                                    said.lines().limit(6).collect(java.util.stream.Collectors.joining(" "))));
+            new ChartFile(chart).write(new CoursePicture(words).of(story));
         }
         if (output.json) {
             terminal.out().println(new AdviceJson(words, Services.version()).write(advice, true));

@@ -94,7 +94,7 @@ public record CourseView(
     }
 
     /** Lowest temperature drawn, °C. */
-    double lowest() {
+    public double lowest() {
         double low = 0;
         for (int d = 0; d < days(); d++) {
             low = Math.min(low, Math.min(outdoor[d], core.low()[d]));
@@ -106,7 +106,7 @@ public record CourseView(
     }
 
     /** Highest temperature drawn, °C, at least 40. */
-    double highest() {
+    public double highest() {
         double high = 40;
         for (int d = 0; d < days(); d++) {
             high = Math.max(high, Math.max(outdoor[d], core.high()[d]));

@@ -60,6 +60,11 @@ public final class Layout implements ReportWriter {
         }
     }
 
+    /** A text in lines of so many letters at most. */
+    public static List<String> wrapped(String text, int width) {
+        return wrap(text, width, 0);
+    }
+
     private static List<String> wrap(String text, int width, int firstExtra) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();

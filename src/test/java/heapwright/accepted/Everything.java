@@ -13,8 +13,6 @@ import heapwright.report.AuditJson;
 import heapwright.report.AuditReport;
 import heapwright.report.AuditTable;
 import heapwright.report.Catalogue;
-import heapwright.report.CourseChart;
-import heapwright.report.CourseView;
 import heapwright.report.ModelJson;
 import heapwright.report.OutlookReport;
 import heapwright.report.TextReport;
@@ -25,6 +23,7 @@ import heapwright.report.WhyReport;
 import heapwright.report.Words;
 import heapwright.web.view.AdviceViews;
 import heapwright.web.view.AuditViews;
+import heapwright.web.view.CoursePicture;
 import heapwright.web.view.CourseViews;
 import heapwright.web.view.OutlookViews;
 import heapwright.web.view.TrialViews;
@@ -77,7 +76,9 @@ final class Everything {
                     new CourseViews(in).view(pile, advice.story()).toString());
             told.json.put("checkup " + units, new AdviceJson(in, VERSION).write(advice, true));
             told.json.put("why " + units, new AdviceJson(in, VERSION).write(advice, true));
-            advice.story().ifPresent(story -> new CourseChart(in).write(CourseView.of(story), "", ""));
+            advice.story()
+                    .ifPresent(
+                            story -> told.texts.put("picture of the past " + units, new CoursePicture(in).of(story)));
             whatIf.ifPresent(tried -> {
                 told.texts.put(
                         "trial page " + units, new TrialViews(in).view(tried).toString());
@@ -95,7 +96,7 @@ final class Everything {
                 told.texts.put(
                         "outlook page " + units, new OutlookViews(in).view(seen).toString());
                 told.json.put("outlook " + units, new ModelJson(in, VERSION).outlook(seen));
-                new CourseChart(in).write(CourseView.of(seen), "", "");
+                told.texts.put("picture ahead " + units, new CoursePicture(in).of(seen, ""));
             });
         });
         return told;

@@ -20,7 +20,6 @@ import java.util.List;
  * @param coreDots where the core was measured
  * @param outdoorDots where outdoors was measured
  * @param events what was done, put in and smelt
- * @param lanes names of the rows of events
  * @param strip what held it back most, stretch by stretch; empty where the model cannot say
  * @param rows the table
  */
@@ -40,7 +39,6 @@ public record CourseView(
         List<Dot> coreDots,
         List<Dot> outdoorDots,
         List<Event> events,
-        List<Lane> lanes,
         Strip strip,
         List<Row> rows) {
 
@@ -62,7 +60,6 @@ public record CourseView(
                 coreDots,
                 outdoorDots,
                 events,
-                lanes,
                 strip,
                 rows.subList(Math.max(0, rows.size() - most), rows.size()));
     }
@@ -78,9 +75,6 @@ public record CourseView(
 
     /** Something that happened: its place, its kind, and what it was. */
     public record Event(String x, String y, Kind kind, String says) {}
-
-    /** A row of events: its height and name. */
-    public record Lane(String y, String text) {}
 
     /**
      * A strip below the days.

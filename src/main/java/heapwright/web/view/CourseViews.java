@@ -1,5 +1,6 @@
 package heapwright.web.view;
 
+import heapwright.advice.winter.PileOutlook;
 import heapwright.advice.winter.Story;
 import heapwright.knowledge.Sign;
 import heapwright.knowledge.SignInfo.Sense;
@@ -13,11 +14,8 @@ import heapwright.report.Words;
 import heapwright.web.view.CourseView.Dot;
 import heapwright.web.view.CourseView.Event;
 import heapwright.web.view.CourseView.Kind;
-import heapwright.web.view.CourseView.Lane;
-import heapwright.web.view.CourseView.Level;
 import heapwright.web.view.CourseView.Row;
 import heapwright.web.view.CourseView.Strip;
-import heapwright.web.view.CourseView.Tick;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
@@ -55,7 +53,9 @@ public final class CourseViews {
         Scale scale = Scale.of(pile, story.map(Story::healthy));
         List<Dot> core = dots(pile, Measured::coreC, scale, "why.core");
         List<Dot> outdoor = dots(pile, Measured::outdoorC, scale, "why.outdoor");
-        Strip strip = story.map(s -> new Strips(words).of(s, scale)).orElseGet(Strips::none);
+        Strip strip = story.map(heapwright.report.CourseView::of)
+                .map(s -> new Strips(words).of(s, scale))
+                .orElseGet(Strips::none);
         return new CourseView(
                 words.text("web.course.title", pile.name()),
                 description(pile),
@@ -63,28 +63,47 @@ public final class CourseViews {
                 Scale.HEIGHT + (strip.held().isEmpty() ? 0 : Strips.ROOM),
                 Scale.LEFT,
                 Scale.RIGHT,
-                scale.levels().stream()
-                        .map(c -> new Level(scale.y(c), words.figures().temperature(c)))
-                        .toList(),
+                scale.levels(words),
                 scale.y(0),
-                scale.ticks().stream()
-                        .map(d -> new Tick(scale.x(d), d.format(day)))
-                        .toList(),
-                story.map(s -> band(s, scale)).orElse(""),
+                scale.ticks(day),
+                story.map(s -> scale.band(s.healthy(), s.model().date(0))).orElse(""),
                 line(core),
                 line(outdoor),
                 core,
                 outdoor,
                 events(pile, scale),
-                Arrays.stream(Kind.values())
-                        .map(k -> new Lane(lane(k), words.text("web.course.lane." + name(k))))
-                        .toList(),
                 strip,
                 pile.log().stream().map(e -> row(e, pile)).toList());
     }
 
-    private static String name(Kind kind) {
-        return kind.name().toLowerCase(java.util.Locale.ROOT);
+    /**
+     * The course that lies ahead of a pile; nothing of it is measured, and it has no table.
+     *
+     * @param description the same in words
+     */
+    public CourseView view(PileOutlook ahead, String description) {
+        heapwright.report.CourseView course = heapwright.report.CourseView.of(ahead);
+        LocalDate first = course.first();
+        Scale scale = new Scale(first, first.plusDays(course.days() - 1L), course.lowest(), course.highest());
+        Strip strip = new Strips(words).of(course, scale);
+        return new CourseView(
+                words.text("chart.title-ahead", ahead.now().model().pile().name()),
+                description,
+                Scale.WIDTH,
+                Scale.HEIGHT + (strip.held().isEmpty() ? 0 : Strips.ROOM),
+                Scale.LEFT,
+                Scale.RIGHT,
+                scale.levels(words),
+                scale.y(0),
+                scale.ticks(day),
+                scale.band(course.core(), first),
+                scale.line(course.core().likely(), first),
+                scale.line(course.outdoor(), first),
+                List.of(),
+                List.of(),
+                List.of(),
+                strip,
+                List.of());
     }
 
     private String description(Pile pile) {
@@ -126,20 +145,6 @@ public final class CourseViews {
             }
         }
         return dots;
-    }
-
-    /** Along the upper edge of the band, then back along the lower. */
-    private static String band(Story story, Scale scale) {
-        List<String> points = new ArrayList<>();
-        double[] high = story.healthy().high();
-        double[] low = story.healthy().low();
-        for (int d = 0; d < high.length; d++) {
-            points.add(scale.x(story.model().date(d)) + "," + scale.y(high[d]));
-        }
-        for (int d = low.length - 1; d >= 0; d--) {
-            points.add(scale.x(story.model().date(d)) + "," + scale.y(low[d]));
-        }
-        return String.join(" ", points);
     }
 
     private static String line(List<Dot> dots) {

@@ -3,7 +3,11 @@ package heapwright.web.view;
 import heapwright.pile.Entry;
 import heapwright.pile.Pile;
 import heapwright.process.heat.Bands;
+import heapwright.report.Words;
+import heapwright.web.view.CourseView.Level;
+import heapwright.web.view.CourseView.Tick;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -11,7 +15,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Places days and temperatures in the box of a chart. */
@@ -85,17 +91,42 @@ final class Scale {
         return place(FLOOR - (celsius - lowC) / (highC - lowC) * (FLOOR - TOP));
     }
 
-    /** The temperatures of the lines across, degrees Celsius. */
-    List<Integer> levels() {
-        List<Integer> levels = new ArrayList<>();
+    /** A figure a day as the points of a line. */
+    String line(double[] course, LocalDate from) {
+        return IntStream.range(0, course.length)
+                .mapToObj(d -> point(from.plusDays(d), course[d]))
+                .collect(Collectors.joining(" "));
+    }
+
+    /** The outline of a band: along its upper edge, then back along the lower. */
+    String band(Bands bands, LocalDate from) {
+        int all = bands.low().length;
+        return line(bands.high(), from) + " "
+                + IntStream.range(0, all)
+                        .map(d -> all - 1 - d)
+                        .mapToObj(d -> point(from.plusDays(d), bands.low()[d]))
+                        .collect(Collectors.joining(" "));
+    }
+
+    private String point(LocalDate date, double celsius) {
+        return x(date) + "," + y(celsius);
+    }
+
+    /** The lines across with their temperatures. */
+    List<Level> levels(Words words) {
+        List<Level> levels = new ArrayList<>();
         for (int c = lowC; c <= highC; c += STEP_C) {
-            levels.add(c);
+            levels.add(new Level(y(c), words.figures().temperature(c)));
         }
         return levels;
     }
 
-    /** The days marked below. */
-    List<LocalDate> ticks() {
+    /** The days marked below, written in a form. */
+    List<Tick> ticks(DateTimeFormatter form) {
+        return tickDays().stream().map(d -> new Tick(x(d), d.format(form))).toList();
+    }
+
+    private List<LocalDate> tickDays() {
         int step = DAY_STEPS[0];
         for (int wider : DAY_STEPS) {
             step = wider;

@@ -1,7 +1,6 @@
 package heapwright.web.view;
 
 import heapwright.advice.winter.Factor;
-import heapwright.advice.winter.Story;
 import heapwright.report.CourseView.Held;
 import heapwright.report.ModelWords;
 import heapwright.report.Words;
@@ -41,8 +40,7 @@ final class Strips {
         return new Strip(List.of(), "");
     }
 
-    Strip of(Story story, Scale scale) {
-        heapwright.report.CourseView course = heapwright.report.CourseView.of(story);
+    Strip of(heapwright.report.CourseView course, Scale scale) {
         List<CourseView.Held> held = new ArrayList<>();
         for (Held one : course.strip()) {
             LocalDate from = course.first().plusDays(one.from());

@@ -9,8 +9,6 @@ import heapwright.report.DoseWords;
 import heapwright.report.WhatIfWords;
 import heapwright.report.Words;
 import heapwright.web.view.CourseView.Dot;
-import heapwright.web.view.CourseView.Level;
-import heapwright.web.view.CourseView.Tick;
 import heapwright.web.view.TrialView.Chart;
 import heapwright.web.view.TrialView.Curve;
 import heapwright.web.view.TrialView.Row;
@@ -21,7 +19,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -93,22 +90,18 @@ public final class TrialViews {
                 Scale.RIGHT,
                 Scale.TOP,
                 Scale.FLOOR,
-                scale.levels().stream()
-                        .map(c -> new Level(scale.y(c), words.figures().temperature(c)))
-                        .toList(),
+                scale.levels(words),
                 scale.y(WARM_C),
                 scale.y(0),
-                scale.ticks().stream()
-                        .map(d -> new Tick(scale.x(d), d.format(day)))
-                        .toList(),
+                scale.ticks(day),
                 scale.x(today),
                 trial.model().cores().stream()
                         .filter(c -> !trial.model().date(c.day()).isBefore(first))
                         .map(c -> dot(c, trial, scale))
                         .toList(),
-                line(trial.outdoor().likely(), trial, scale),
-                curve(trial.without(), trial, scale),
-                trial.with().map(w -> curve(w.core(), trial, scale)));
+                scale.line(trial.outdoor().likely(), today),
+                curve(trial.without(), today, scale),
+                trial.with().map(w -> curve(w.core(), today, scale)));
     }
 
     private static double lowest(Trial trial) {
@@ -139,24 +132,8 @@ public final class TrialViews {
         return new Dot(scale.x(date), scale.y(core.celsius()), says);
     }
 
-    /** The band runs along its upper edge and back along the lower. */
-    private static Curve curve(Bands bands, Trial trial, Scale scale) {
-        IntFunction<String> high = d -> point(trial, scale, d, bands.high()[d]);
-        IntFunction<String> low = d -> point(trial, scale, d, bands.low()[d]);
-        int days = trial.days();
-        String band = IntStream.range(0, days).mapToObj(high).collect(Collectors.joining(" ")) + " "
-                + IntStream.range(0, days).map(d -> days - 1 - d).mapToObj(low).collect(Collectors.joining(" "));
-        return new Curve(band, line(bands.likely(), trial, scale));
-    }
-
-    private static String line(double[] all, Trial trial, Scale scale) {
-        return IntStream.range(0, trial.days())
-                .mapToObj(d -> point(trial, scale, d, all[d]))
-                .collect(Collectors.joining(" "));
-    }
-
-    private static String point(Trial trial, Scale scale, int d, double celsius) {
-        return scale.x(trial.date(d)) + "," + scale.y(celsius);
+    private static Curve curve(Bands bands, LocalDate from, Scale scale) {
+        return new Curve(scale.band(bands, from), scale.line(bands.likely(), from));
     }
 
     private List<Row> rows(Trial trial) {
