@@ -16,8 +16,8 @@ import heapwright.pile.LengthUnit;
 import heapwright.pile.Measured;
 import heapwright.pile.Pile;
 import heapwright.pile.Place;
+import heapwright.report.AdviceWords;
 import heapwright.report.HeadlineText;
-import heapwright.report.TextReport;
 import heapwright.report.Units;
 import heapwright.report.Words;
 import java.time.Clock;
@@ -178,7 +178,7 @@ final class Interview {
         SignInfo sign = words.knowledge().signs().get(question.sign());
         dialogue.say(sign.ask());
         dialogue.say("  " + sign.how(kind));
-        dialogue.say("  " + new TextReport(words, false).helps(question));
+        dialogue.say("  " + new AdviceWords(words).helps(question));
         while (true) {
             switch (Reply.of(dialogue.prompt(words.text("ask.choice")))) {
                 case YES -> {

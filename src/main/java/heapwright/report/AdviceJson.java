@@ -230,7 +230,7 @@ public final class AdviceJson {
         node.put("ask", sign.ask());
         node.put("how", sign.how(kind));
         node.put("change", fine(question.change()));
-        node.put("helps", new TextReport(words, false).helps(question));
+        node.put("helps", new AdviceWords(words).helps(question));
     }
 
     private void reading(ObjectNode node, Reads reading) {

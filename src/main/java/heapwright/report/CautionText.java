@@ -1,10 +1,8 @@
 package heapwright.report;
 
 import heapwright.advice.Advice;
-import heapwright.knowledge.Caution;
 import heapwright.knowledge.CautionInfo;
-import java.util.LinkedHashSet;
-import java.util.Set;
+import java.util.List;
 
 /** Puts the cautions of an advice into words, the gravest first. */
 final class CautionText {
@@ -19,18 +17,11 @@ final class CautionText {
 
     /** The cautions of an advice and of its first steps; nothing where there are none. */
     void write(Layout page, Advice advice) {
-        Set<Caution> all = new LinkedHashSet<>(advice.cautions());
-        advice.steps().stream()
-                .limit(StepText.STEPS_IN_FULL)
-                .forEach(s -> all.addAll(s.main().cautions()));
-        if (all.isEmpty()) {
-            return;
+        List<CautionInfo> all = new AdviceWords(words).cautions(advice);
+        if (!all.isEmpty()) {
+            page.heading(words.text("section.careful"));
+            all.forEach(c -> caution(page, c));
         }
-        page.heading(words.text("section.careful"));
-        words.knowledge().cautions().values().stream()
-                .filter(c -> all.contains(c.id()))
-                .sorted((a, b) -> a.severity().compareTo(b.severity()))
-                .forEach(c -> caution(page, c));
     }
 
     private void caution(Layout page, CautionInfo caution) {

@@ -257,7 +257,7 @@ public final class ExplainText {
         List<Line> lines = new ArrayList<>();
         lines.add(new Line(
                 "says", words.text("explain.rule", rule.pass().id(), words.word("strength", rule.strength()))));
-        lines.add(new Line("why", rule.rationale()));
+        lines.add(new Line("why", words.rationale(rule)));
         sources(lines, List.of(rule.source()), rule.evidence());
         return new Told("rule", rule.id(), rule.name(), lines);
     }

@@ -4,15 +4,13 @@ import heapwright.advice.Advice;
 import heapwright.advice.Finding;
 import heapwright.advice.engine.EvidencePiece;
 import heapwright.advice.fact.Grade;
-import heapwright.advice.fact.LimitIs;
 import heapwright.advice.fact.Seen;
 import heapwright.knowledge.CauseInfo;
 import heapwright.knowledge.CauseInfo.Kind;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Puts the findings of an advice into words, each with the evidence that counts most. */
-public final class FindingText {
+final class FindingText {
 
     private static final int PIECES = 4;
 
@@ -23,7 +21,7 @@ public final class FindingText {
 
     private final Words words;
 
-    public FindingText(Words words) {
+    FindingText(Words words) {
         this.words = words;
     }
 
@@ -60,7 +58,8 @@ public final class FindingText {
                 .forEach(p -> page.paragraph(
                         INDENT,
                         2,
-                        words.word("strength", p.rule().strength()) + " " + side + ": " + because(p) + partly(p)
+                        words.word("strength", p.rule().strength()) + " " + side + ": "
+                                + new AdviceWords(words).because(p) + partly(p)
                                 + " → "
                                 + words.rationale(p.rule())));
     }
@@ -68,17 +67,6 @@ public final class FindingText {
     private String partly(EvidencePiece piece) {
         boolean outlived = piece.because().stream().anyMatch(f -> f instanceof Seen s && s.outlived());
         return piece.degree() < 1 && !outlived ? " " + words.text("finding.partly") : "";
-    }
-
-    /** The facts on which a piece of evidence rests, in words. */
-    public String because(EvidencePiece piece) {
-        List<String> facts = new ArrayList<>();
-        for (Object fact : piece.because()) {
-            if (!(fact instanceof LimitIs)) {
-                words.fact(fact).ifPresent(facts::add);
-            }
-        }
-        return facts.isEmpty() ? piece.rule().name() : String.join("; ", facts);
     }
 
     private CauseInfo info(Finding finding) {

@@ -142,7 +142,7 @@ public final class FirstPage {
 
     /** What was seen, smelled or measured that speaks loudest for the first finding. */
     private Optional<String> evidence(Advice advice) {
-        FindingText text = new FindingText(words);
+        AdviceWords text = new AdviceWords(words);
         return Stream.concat(Headline.of(advice, words.knowledge()).findings().stream(), advice.findings().stream())
                 .findFirst()
                 .map(f -> f.weighed().supports().stream()

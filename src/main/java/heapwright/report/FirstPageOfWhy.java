@@ -26,13 +26,13 @@ public final class FirstPageOfWhy {
 
     private final Words words;
     private final ModelWords model;
-    private final FindingText findings;
+    private final AdviceWords advised;
     private final boolean marked;
 
     public FirstPageOfWhy(Words words, boolean marked) {
         this.words = words;
         this.model = new ModelWords(words);
-        this.findings = new FindingText(words);
+        this.advised = new AdviceWords(words);
         this.marked = marked;
     }
 
@@ -84,7 +84,7 @@ public final class FirstPageOfWhy {
         return finding.weighed().supports().stream()
                 .filter(p -> p.counted())
                 .findFirst()
-                .map(p -> words.text("first.finding", name, findings.because(p))
+                .map(p -> words.text("first.finding", name, advised.because(p))
                         + (less.compareTo(Less.MECHANISM) < 0 ? " → " + words.rationale(p.rule()) : ""))
                 .orElse(name);
     }

@@ -16,9 +16,6 @@ import java.util.stream.Collectors;
 /** Puts the steps of an advice into words: the first few in full, of the others what to do and how much. */
 final class StepText {
 
-    /** Steps told in full; more would not be done on one cold afternoon. */
-    static final int STEPS_IN_FULL = 4;
-
     private static final int INDENT = 3;
 
     private final Words words;
@@ -35,7 +32,7 @@ final class StepText {
     void write(Layout page, Advice advice) {
         List<Step> steps = advice.steps();
         Set<Caution> told = EnumSet.noneOf(Caution.class);
-        for (Step step : steps.subList(0, Math.min(STEPS_IN_FULL, steps.size()))) {
+        for (Step step : steps.subList(0, Math.min(AdviceWords.STEPS_IN_FULL, steps.size()))) {
             if (step.rank() <= 2) {
                 page.heading(words.text(step.rank() == 1 ? "section.first" : "section.then"));
             } else {
@@ -43,9 +40,9 @@ final class StepText {
             }
             step(page, step, advice.pile(), told);
         }
-        if (steps.size() > STEPS_IN_FULL) {
+        if (steps.size() > AdviceWords.STEPS_IN_FULL) {
             page.heading(words.text("section.more"));
-            for (Step step : steps.subList(STEPS_IN_FULL, steps.size())) {
+            for (Step step : steps.subList(AdviceWords.STEPS_IN_FULL, steps.size())) {
                 page.paragraph(
                         0,
                         INDENT,
@@ -76,7 +73,7 @@ final class StepText {
                 .flatMap(g -> new GainWords(words).gain(g, today))
                 .ifPresent(says -> page.paragraph(INDENT, 0, words.text("gain.heading") + " " + says));
         doses.remarks(main, pile).forEach(line -> page.paragraph(INDENT, 0, line));
-        page.paragraph(INDENT, 0, words.text("step.why", why(main)));
+        page.paragraph(INDENT, 0, words.text("step.why", new AdviceWords(words).why(main)));
         step.alternatives()
                 .forEach(other -> page.paragraph(INDENT, 0, words.text("step.or", alternative(other, pile))));
         page.paragraph(INDENT, 0, look(step, info) + " " + words.text("step.otherwise", info.otherwise()));
@@ -108,12 +105,5 @@ final class StepText {
         List<String> lines = doses.lines(other, pile);
         String name = words.way(other.remedy(), pile).name();
         return lines.isEmpty() ? name : name + ": " + String.join(" ", lines);
-    }
-
-    /** The findings a step is for, each once, with how firmly they stand, and why it helps. */
-    private String why(Option option) {
-        String causes = words.grounds(option);
-        return (causes.isEmpty() ? "" : causes + ". ")
-                + words.rationale(option.grounds().get(0).rule());
     }
 }

@@ -1,10 +1,8 @@
 package heapwright.report;
 
 import heapwright.advice.Advice;
-import heapwright.advice.Finding;
 import heapwright.advice.HomeRemedy;
 import heapwright.advice.Question;
-import heapwright.advice.fact.Contradicts;
 import heapwright.advice.fact.Reads;
 import heapwright.advice.ready.Ready;
 import heapwright.knowledge.Reading;
@@ -99,17 +97,10 @@ public final class TextReport {
     }
 
     private void contradictions(Layout page, Advice advice) {
-        if (advice.contradictions().isEmpty()) {
-            return;
-        }
-        page.heading(words.text("section.contradictions"));
-        for (Contradicts c : advice.contradictions()) {
-            SignInfo one = words.knowledge().signs().get(c.one());
-            page.paragraph(
-                    INDENT,
-                    0,
-                    words.text(
-                            "contradiction.line", words.says(c.one()), words.says(c.other()), one.how(kind(advice))));
+        List<String> clashes = new AdviceWords(words).clashes(advice);
+        if (!clashes.isEmpty()) {
+            page.heading(words.text("section.contradictions"));
+            clashes.forEach(told -> page.paragraph(INDENT, 0, told));
         }
     }
 
@@ -144,13 +135,11 @@ public final class TextReport {
             return;
         }
         page.heading(words.text("section.aside"));
-        for (Finding finding : advice.setAside()) {
-            finding.setAside()
-                    .ifPresent(f -> page.paragraph(
-                            0,
-                            INDENT,
-                            "- " + words.text("aside.line", words.cause(finding.cause()), words.rationale(f.rule()))));
-        }
+        advice.setAside()
+                .forEach(f -> page.paragraph(
+                        0,
+                        INDENT,
+                        "- " + words.text("aside.line", words.cause(f.cause()), new AdviceWords(words).aside(f))));
     }
 
     private void homeRemedies(Layout page, Advice advice) {
@@ -182,26 +171,15 @@ public final class TextReport {
         for (Question question : advice.questions()
                 .subList(0, Math.min(QUESTIONS, advice.questions().size()))) {
             SignInfo sign = words.knowledge().signs().get(question.sign());
-            page.paragraph(0, INDENT, "- " + sign.ask() + " " + sign.how(kind(advice)) + " " + helps(question));
+            page.paragraph(
+                    0,
+                    INDENT,
+                    "- " + sign.ask() + " " + sign.how(kind(advice)) + " " + new AdviceWords(words).helps(question));
         }
     }
 
     private static Container.Kind kind(Advice advice) {
         return advice.pile().container().kind();
-    }
-
-    /** What a yes would show. */
-    public String helps(Question question) {
-        if (question.raises().isPresent() && question.lowers().isPresent()) {
-            return words.text(
-                    "question.both",
-                    words.cause(question.raises().get()),
-                    words.cause(question.lowers().get()));
-        }
-        return question.raises()
-                .map(c -> words.text("question.raises", words.cause(c)))
-                .or(() -> question.lowers().map(c -> words.text("question.lowers", words.cause(c))))
-                .orElse("");
     }
 
     private void readings(Layout page, Advice advice) {

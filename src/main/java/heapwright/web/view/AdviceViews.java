@@ -16,13 +16,12 @@ import heapwright.knowledge.RemedyInfo;
 import heapwright.knowledge.SignInfo;
 import heapwright.pile.Container;
 import heapwright.pile.Pile;
+import heapwright.report.AdviceWords;
 import heapwright.report.AlarmText;
 import heapwright.report.DoseWords;
-import heapwright.report.FindingText;
 import heapwright.report.HeadlineText;
 import heapwright.report.HeldText;
 import heapwright.report.JobText;
-import heapwright.report.TextReport;
 import heapwright.report.Words;
 import heapwright.web.view.AdviceView.CareView;
 import heapwright.web.view.AdviceView.CautionView;
@@ -37,25 +36,19 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Puts advice into words for a page. */
 public final class AdviceViews {
 
-    /** Steps whose cautions are told in full. */
-    private static final int IN_FULL = 4;
-
     private final Words words;
     private final DoseWords doses;
     private final JobText jobs;
-    private final TextReport report;
-    private final FindingText findingText;
+    private final AdviceWords advised;
     private final AlarmText alarm;
     private final DateTimeFormatter longDay;
     private final DateTimeFormatter shortDay;
@@ -65,8 +58,7 @@ public final class AdviceViews {
         this.doses = new DoseWords(words);
         this.jobs = new JobText(words);
         this.alarm = new AlarmText(words);
-        this.report = new TextReport(words, false);
-        this.findingText = new FindingText(words);
+        this.advised = new AdviceWords(words);
         this.longDay =
                 DateTimeFormatter.ofPattern("d MMMM yyyy", words.catalogue().locale());
         this.shortDay =
@@ -93,10 +85,7 @@ public final class AdviceViews {
                                 .map(t -> new Line(t.id(), t.steps(), t.reason()))
                                 .toList(),
                 advice.setAside().stream()
-                        .map(f -> new Line(
-                                f.cause().id(),
-                                words.cause(f.cause()),
-                                f.setAside().orElseThrow().rule().rationale()))
+                        .map(f -> new Line(f.cause().id(), words.cause(f.cause()), advised.aside(f)))
                         .toList(),
                 advice.questions().stream()
                         .map(q -> question(q, advice.pile().container().kind()))
@@ -120,7 +109,7 @@ public final class AdviceViews {
      */
     public QuestionView question(Question question, Container.Kind kind) {
         SignInfo sign = words.knowledge().signs().get(question.sign());
-        return new QuestionView(sign.id().id(), sign.ask(), sign.how(kind), report.helps(question));
+        return new QuestionView(sign.id().id(), sign.ask(), sign.how(kind), advised.helps(question));
     }
 
     private CauseInfo info(Finding finding) {
@@ -171,7 +160,7 @@ public final class AdviceViews {
                 words.word("urgency", step.urgency()),
                 jobs.how(step, pile),
                 doses.remarks(main, pile),
-                why(main),
+                advised.why(main),
                 info.expect(),
                 days(step),
                 info.otherwise(),
@@ -185,12 +174,6 @@ public final class AdviceViews {
                 main.cautions().stream().map(words::caution).toList());
     }
 
-    private String why(Option option) {
-        String causes = words.grounds(option);
-        return (causes.isEmpty() ? "" : causes + ". ")
-                + option.grounds().get(0).rule().rationale();
-    }
-
     private String days(Step step) {
         return step.lookFrom().equals(step.lookTo())
                 ? day(step.lookFrom())
@@ -202,18 +185,12 @@ public final class AdviceViews {
     }
 
     private List<CautionView> cautions(Advice advice) {
-        Set<Caution> all = new LinkedHashSet<>(advice.cautions());
-        advice.steps().stream().limit(IN_FULL).forEach(s -> all.addAll(s.main().cautions()));
-        return cautions(all);
+        return advised.cautions(advice).stream().map(this::caution).toList();
     }
 
     /** Cautions in full, the gravest first. */
     public List<CautionView> cautions(Collection<Caution> all) {
-        return words.knowledge().cautions().values().stream()
-                .filter(c -> all.contains(c.id()))
-                .sorted(Comparator.comparing(CautionInfo::severity))
-                .map(this::caution)
-                .toList();
+        return advised.cautions(all).stream().map(this::caution).toList();
     }
 
     private CautionView caution(CautionInfo c) {
@@ -248,8 +225,8 @@ public final class AdviceViews {
                 .sorted(Comparator.comparing(p -> !p.counted()))
                 .map(p -> new EvidenceView(
                         words.word("strength", p.rule().strength()),
-                        findingText.because(p),
-                        p.rule().rationale(),
+                        advised.because(p),
+                        words.rationale(p.rule()),
                         p.rule().id(),
                         p.rule().source(),
                         words.word("known", p.rule().evidence()),
@@ -260,15 +237,7 @@ public final class AdviceViews {
     private List<String> clashes(Advice advice) {
         List<String> all =
                 advice.alarm().isPresent() ? new ArrayList<>() : new ArrayList<>(words.toCheck(advice.pile()));
-        advice.contradictions()
-                .forEach(c -> all.add(words.text(
-                        "contradiction.line",
-                        words.says(c.one()),
-                        words.says(c.other()),
-                        words.knowledge()
-                                .signs()
-                                .get(c.one())
-                                .how(advice.pile().container().kind()))));
+        all.addAll(advised.clashes(advice));
         return all;
     }
 }
