@@ -37,8 +37,8 @@ class RulebookPartsTest {
         assertEquals("foul gas: it smells of rotten eggs", foul.name());
         assertEquals(Pass.DERIVE, foul.pass());
         assertEquals(Strength.STRONG, foul.strength());
-        assertEquals(Known.PUBLISHED_PART, foul.evidence());
-        assertEquals("MDA", foul.source());
+        assertEquals(Known.PUBLISHED, foul.evidence());
+        assertEquals("MPCA", foul.source());
         assertEquals("That is the smell of hydrogen sulphide.", foul.rationale());
     }
 
