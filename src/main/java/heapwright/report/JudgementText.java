@@ -129,11 +129,15 @@ final class JudgementText {
                 ? "audit.pair.much"
                 : pair.check().verdict() == Verdict.LITTLE_CARBON ? "audit.pair.little" : "audit.pair.unusual";
         return words.text(
-                key,
-                pair.name(),
+                key, pair.name(), told(pair), words.figures().round(pair.check().carbonPct()));
+    }
+
+    private String told(OwnFigureDoubt pair) {
+        boolean alone = pair.told() == OwnFigureDoubt.Told.NITROGEN && pair.nitrogenPct() <= 0;
+        return words.text(
+                "audit.pair.told." + (alone ? "none" : pair.told().name().toLowerCase(Locale.ROOT)),
                 words.figures().round(pair.carbonToNitrogen()),
-                words.figures().round(pair.nitrogenPct()),
-                words.figures().round(pair.check().carbonPct()));
+                words.figures().round(pair.nitrogenPct()));
     }
 
     private String shortcut(Averaging own) {

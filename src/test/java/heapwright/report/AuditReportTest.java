@@ -117,6 +117,26 @@ class AuditReportTest {
     }
 
     @Test
+    @DisplayName("calls a figure the person's own only where it was told")
+    void usualBesideOwn() {
+        String some = some("own", 2, "bucket") + "," + some("leaves-mixed", 8, "bucket");
+        String nitrogen = "\"nitrogen\":{\"value\":0,\"unit\":\"%\"}";
+        String ratio = "\"carbonToNitrogen\":2";
+        String none = doubt(some, nitrogen);
+        assertTrue(none.contains("(no nitrogen) lie far from what is usual"), none);
+        String rich = doubt(some, nitrogen.replace(":0,", ":20,"));
+        assertTrue(rich.matches(".*\\(nitrogen 20 %, which would mean C:N [0-9.]+\\).*"), rich);
+        String alone = doubt(some, ratio);
+        assertTrue(alone.matches(".*\\(C:N 2.0, which would mean nitrogen [0-9.]+ %\\).*"), alone);
+        String both = doubt(some, nitrogen.replace(":0,", ":1,") + "," + ratio);
+        assertTrue(both.contains("(C:N 2.0, nitrogen 1.0 %) imply only 2.0 % carbon"), both);
+    }
+
+    private String doubt(String recipe, String own) {
+        return flat(Audits.of(recipe, ",\"materials\":[{\"id\":\"own\",\"like\":\"grass-clippings\"," + own + "}]"));
+    }
+
+    @Test
     @DisplayName("tells US measures to whom asks for them, in the plan too")
     void us() {
         Audit audit = Audits.of(some("leaves-old-brown", 80, "bucket"), ",\"atHand\":[" + some("urea", 5, "kg") + "]");

@@ -18,11 +18,29 @@ import java.util.OptionalDouble;
  * @param name what the person calls it
  * @param carbonToNitrogen C:N in force
  * @param nitrogenPct nitrogen in force, percent of dry mass
+ * @param told which of the two the person told; the other follows from the carbon that is usual
  * @param check the carbon that the two imply
  * @param unusual whether one of them is far outside the usual range of the material it is like
  */
 public record OwnFigureDoubt(
-        String material, String name, double carbonToNitrogen, double nitrogenPct, CarbonCheck check, boolean unusual) {
+        String material,
+        String name,
+        double carbonToNitrogen,
+        double nitrogenPct,
+        Told told,
+        CarbonCheck check,
+        boolean unusual) {
+
+    /** Which figures are the person's own. */
+    public enum Told {
+        RATIO,
+        NITROGEN,
+        BOTH;
+
+        static Told of(OwnMaterial own) {
+            return own.nitrogenPct().isEmpty() ? RATIO : own.carbonToNitrogen().isEmpty() ? NITROGEN : BOTH;
+        }
+    }
 
     /** The doubtful pairs of a pile document, in its order. */
     static List<OwnFigureDoubt> doubtful(Pile pile, Map<String, Material> base, Materials materials) {
@@ -35,10 +53,14 @@ public record OwnFigureDoubt(
             double ratio = mine.carbonToNitrogen().typical();
             double nitrogen =
                     own.nitrogenPct().isPresent() ? own.nitrogenPct().getAsDouble() : mine.typicalNitrogenPct();
-            CarbonCheck check = CarbonCheck.of(ratio, nitrogen);
+            // No C:N can say that there is no nitrogen, so there is no pair to check.
+            boolean pair = nitrogen > 0 || own.carbonToNitrogen().isPresent();
+            CarbonCheck check = pair
+                    ? CarbonCheck.of(ratio, nitrogen)
+                    : new CarbonCheck(mine.carbonPct().typical(), CarbonCheck.Verdict.POSSIBLE);
             boolean unusual = isUnusual(own, base.get(own.like()));
             if (check.verdict() != CarbonCheck.Verdict.POSSIBLE || unusual) {
-                doubtful.add(new OwnFigureDoubt(own.id(), mine.name(), ratio, nitrogen, check, unusual));
+                doubtful.add(new OwnFigureDoubt(own.id(), mine.name(), ratio, nitrogen, Told.of(own), check, unusual));
             }
         }
         return doubtful;
