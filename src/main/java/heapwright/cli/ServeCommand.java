@@ -7,6 +7,7 @@ import heapwright.report.Catalogue;
 import heapwright.web.CannotListenException;
 import heapwright.web.WebOptions;
 import heapwright.web.WebServer;
+import heapwright.web.site.EarlyAdvice;
 import heapwright.web.site.Site;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -105,11 +106,20 @@ final class ServeCommand implements Callable<Integer> {
             if (!noBrowser) {
                 Browser.open(server.address());
             }
+            ahead(site);
             stopped.await();
         } catch (CannotListenException cannot) {
             throw new UsageFault("heapwright: " + reason(cannot));
         }
         return Program.OK;
+    }
+
+    /** The piles of the folder are worked out meanwhile; the thread ends with the program. */
+    private static void ahead(Site site) {
+        Thread early = new Thread(new EarlyAdvice(site), "early");
+        early.setDaemon(true);
+        early.setPriority(Thread.MIN_PRIORITY);
+        early.start();
     }
 
     /** Tells the address and, where other devices reach the server, theirs, with a code to scan on a terminal. */
