@@ -12,6 +12,7 @@ import java.util.Set;
 /** What people say that is no name of one sign and could mean several: always asked, never taken. */
 final class SeveralMeanings {
 
+    private static final String NEVER = "never";
     private static final List<Sign> IDLE = List.of(Sign.NEVER_HEATED, Sign.HEATED_THEN_COOLED, Sign.NOT_SHRINKING);
     private static final List<Sign> WEEDS = List.of(Sign.SPROUTING, Sign.WEEDS_WHERE_USED, Sign.WEEDS_WITH_SEED);
     private static final List<Sign> CREEPERS = List.of(Sign.ROOTS_GROWING_IN, Sign.CREEPING_ROOTS, Sign.SPROUTING);
@@ -31,6 +32,10 @@ final class SeveralMeanings {
             entry("not feeling well", List.of(Sign.SOMEONE_DIZZY, Sign.FEVER_AFTER_DUST)),
             entry("nothing happens", IDLE),
             entry("not doing anything", IDLE),
+            entry("doing nothing", IDLE),
+            entry("not done anything", IDLE),
+            entry("no change", IDLE),
+            entry("never took off", IDLE),
             entry("just sits there", IDLE),
             entry("stopped", IDLE),
             entry("stopped working", IDLE),
@@ -66,6 +71,10 @@ final class SeveralMeanings {
 
     /** The signs that can be meant, if it is one of these sayings but for what tells when and how much. */
     static Optional<List<Sign>> about(Phrase saying) {
+        // "Never got going": no word of it names anything, and yet it is not "nothing to tell".
+        if (saying.words().contains(NEVER) && SmallWords.DEGREE.containsAll(saying.content())) {
+            return Optional.of(IDLE);
+        }
         return Optional.ofNullable(BY_WORDS.get(saying.without(SmallWords.DEGREE)));
     }
 

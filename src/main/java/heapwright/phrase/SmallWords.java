@@ -44,7 +44,7 @@ final class SmallWords {
     static final Set<String> DENY = Set.of(
             "not", "no", "isnt", "doesnt", "dont", "didnt", "without", "hasnt", "havent", "hadnt", "wasnt", "werent",
             "arent", "wont", "wouldnt", "cant", "cannot", "couldnt", "never", "none", "nobody", "noone", "nothing",
-            "stopped", "neither", "nor", "aint");
+            "stopped", "neither", "nor", "aint", "nope", "nah");
 
     private static final Set<String> UNABLE = Set.of("cant", "cannot", "couldnt");
 
