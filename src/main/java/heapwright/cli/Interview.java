@@ -34,8 +34,8 @@ import java.util.function.Function;
 /** Asks about a pile, question by question. Prompts go to the message stream, so that the answer can be piped. */
 final class Interview {
 
-    /** A year and a half: an older pile is no longer a pile of this winter. */
-    private static final int MOST_WEEKS = 78;
+    /** Ten years and a few days: leaf mould and dry toilets are asked about after years; more than that is a slip. */
+    private static final int MOST_WEEKS = 525;
 
     private static final double LEAST_METRES = 0.1;
     private static final double MOST_METRES = 10;

@@ -8,6 +8,7 @@ public enum KeepOutClass implements Id {
     OIL_AND_PAINT,
     DEAD_ANIMALS,
     SEWAGE,
+    DRY_TOILET,
     PET_WASTE,
     SICK_PLANTS,
     REPORTABLE_DISEASE,

@@ -25,6 +25,7 @@ public enum Remedy implements Id {
     CONTAIN_OIL,
     LEAVE_CARCASS,
     FENCE_OFF_SEWAGE,
+    REST_TOILET_MATTER,
     LIFT_OUT_PET_WASTE,
     REPORT_DISEASE,
     PICK_OUT_ROOTS,

@@ -19,10 +19,11 @@ public final class AgePhrase {
             "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
 
     private static final Pattern SPAN = Pattern.compile("(?:about |some |around |roughly |nearly |for )?"
-            + "([0-9]+(?:[.,][0-9]+)?|[a-z]+)"
-            + "(?: ?(days?|d|weeks?|wks?|w|fortnights?|months?|mths?|years?|yrs?|y))?"
+            + "([0-9]+(?:[.,][0-9]+)?|[a-z]+)(½| and a half)?"
+            + "(?: ?(days?|d|weeks?|wks?|w|fortnights?|months?|mths?|years?|yrs?|y))?( and a half)?"
             + "(?: (?:ago|old|now|or so))*");
     private static final Map<String, Long> NAMED_DAYS = Map.of("today", 0L, "yesterday", 1L, "half a year", 183L);
+    private static final Pattern YEAR = Pattern.compile("(?:since |in |about |around |from )*((?:19|20)[0-9]{2})");
     private static final Pattern ISO = Pattern.compile("([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})");
     private static final Pattern MONTH = Pattern.compile(
             "(?:since |in |early |mid |late |on |about |around |the |last |beginning of |middle of |end of )*"
@@ -30,6 +31,8 @@ public final class AgePhrase {
 
     /** The middle of a month stands for the month. */
     private static final int MID_MONTH = 15;
+
+    private static final int MID_YEAR = 7;
 
     private static final double DAYS_A_MONTH = 30.44;
     private static final double DAYS_A_YEAR = 365.25;
@@ -69,6 +72,7 @@ public final class AgePhrase {
             return Optional.of(today.minusDays(NAMED_DAYS.get(text)));
         }
         return iso(text)
+                .or(() -> year(text, today))
                 .or(() -> span(text, today))
                 .or(() -> month(text, today))
                 .filter(day -> !day.isAfter(today));
@@ -82,7 +86,7 @@ public final class AgePhrase {
         }
         Matcher span = SPAN.matcher(text);
         if (span.matches()) {
-            return span.group(2) != null && span.group(2).startsWith("d");
+            return span.group(3) != null && span.group(3).startsWith("d");
         }
         Matcher month = MONTH.matcher(text);
         return ISO.matcher(text).matches() || month.matches() && (month.group(1) != null || month.group(3) != null);
@@ -99,6 +103,16 @@ public final class AgePhrase {
                 : Optional.empty();
     }
 
+    /** A year alone stands for its middle, the present one for its first day. */
+    private static Optional<LocalDate> year(String text, LocalDate today) {
+        Matcher found = YEAR.matcher(text);
+        if (!found.matches()) {
+            return Optional.empty();
+        }
+        int year = number(found.group(1));
+        return date(year, year == today.getYear() ? 1 : MID_YEAR, 1);
+    }
+
     private static Optional<LocalDate> span(String text, LocalDate today) {
         Matcher found = SPAN.matcher(text);
         if (!found.matches()) {
@@ -108,14 +122,17 @@ public final class AgePhrase {
         String told = found.group(1);
         if (Character.isDigit(told.charAt(0))) {
             count = Double.parseDouble(told.replace(',', '.'));
-        } else if (found.group(2) != null && (told.equals("a") || told.equals("an"))) {
+        } else if (found.group(3) != null && (told.equals("a") || told.equals("an"))) {
             count = 1;
         } else if (NUMBERS.contains(told)) {
             count = NUMBERS.indexOf(told);
         } else {
             return Optional.empty();
         }
-        String unit = found.group(2) == null ? "weeks" : found.group(2);
+        if (found.group(2) != null || found.group(4) != null) {
+            count += 0.5;
+        }
+        String unit = found.group(3) == null ? "weeks" : found.group(3);
         double days =
                 switch (unit.charAt(0)) {
                     case 'd' -> 1;

@@ -83,6 +83,14 @@ class AskCommandTest {
     }
 
     @Test
+    @DisplayName("takes the age of leaf mould and of a dry toilet, in years")
+    void years() throws IOException {
+        for (String age : new String[] {"two and a half years", "18 months", "about ten years"}) {
+            assertTrue(saved("dust-dry", age, "", "", "s").has("built"), age + ": " + err());
+        }
+    }
+
+    @Test
     @DisplayName("tells what it can make nothing of in a phrase, and lets it be said in other words")
     void left() throws IOException {
         JsonNode pile = saved("soggy gribbles", "1", "slimy", "", "", "", "s");

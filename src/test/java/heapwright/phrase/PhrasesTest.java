@@ -211,7 +211,14 @@ class PhrasesTest {
         "mid-October, 2026-10-15",
         "since last October, 2026-10-15",
         "yesterday, 2026-11-27",
-        "today, 2026-11-28"
+        "today, 2026-11-28",
+        "two and a half years, 2024-05-29",
+        "2½ years, 2024-05-29",
+        "a year and a half, 2025-05-29",
+        "18 months, 2025-05-29",
+        "3 years, 2023-11-28",
+        "since 2023, 2023-07-01",
+        "2026, 2026-01-01"
     })
     @DisplayName("tell an age")
     void ages(String said, LocalDate day) {

@@ -214,7 +214,12 @@ public final class Answers {
         switch (container.cover()) {
             case NONE -> fixtures.add(Fixture.NO_COVER);
             case SEALED_PLASTIC -> fixtures.add(Fixture.SEALED_COVER);
-            case STRAW_OR_LEAVES, FINISHED_COMPOST -> fixtures.add(Fixture.INSULATION);
+            case STRAW_OR_LEAVES, FINISHED_COMPOST -> {
+                // A thatch over sides that are told to be bare is no coat.
+                if (container.insulation() != Container.Insulation.NONE) {
+                    fixtures.add(Fixture.INSULATION);
+                }
+            }
             case SNOW -> fixtures.addAll(List.of(Fixture.INSULATION, Fixture.SNOW_COVER));
             case LID, BOARDS_OR_ROOF, LOOSE_TARP, BREATHING_FLEECE, UNKNOWN -> {}
         }

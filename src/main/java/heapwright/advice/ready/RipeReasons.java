@@ -112,7 +112,8 @@ final class RipeReasons {
                 facts.likely(Cause.HAZARDOUS_WASTE) || facts.alreadyIn(DANGEROUS) || facts.seen(Sign.BROKEN_GLASS);
             case WEEDKILLER -> weedkiller();
             case WASTE_OF_PETS_OR_PEOPLE ->
-                facts.wentIn(OF_PETS_OR_PEOPLE) || facts.alreadyIn(KeepOutClass.PET_WASTE, KeepOutClass.SEWAGE);
+                facts.wentIn(OF_PETS_OR_PEOPLE)
+                        || facts.alreadyIn(KeepOutClass.PET_WASTE, KeepOutClass.SEWAGE, KeepOutClass.DRY_TOILET);
             case NO_PROOF_OF_HEAT ->
                 (facts.wentIn(RawStuff.LIKE_RAW_MANURE)
                                 || facts.alreadyIn(KeepOutClass.ANIMAL_FOOD, KeepOutClass.DEAD_ANIMALS))

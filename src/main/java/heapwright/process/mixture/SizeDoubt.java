@@ -35,7 +35,9 @@ public record SizeDoubt(double toldM3, double kilograms, double settledM3, doubl
                 .filter(p -> !Density.fillsGaps(p.material()))
                 .toList();
         double kilograms = bulk.stream().mapToDouble(p -> p.kgWet().likely()).sum();
-        if (pile.recipe().isEmpty() || kilograms < LEAST_KG) {
+        // What fills a trench is the earth that goes back on top.
+        boolean mostlyEarth = pile.container().kind() == Container.Kind.TRENCH;
+        if (pile.recipe().isEmpty() || kilograms < LEAST_KG || mostlyEarth) {
             return Optional.empty();
         }
         double loose = bulk.stream().mapToDouble(p -> p.litres().high()).sum() / Density.LITRES_PER_M3;
