@@ -45,9 +45,9 @@ public final class FirstPage {
     private enum Less {
         NOTHING,
         EVIDENCE,
-        HELD_BACK,
         HOW_OF_THIRD,
         HOW_OF_SECOND,
+        HELD_BACK,
         IF_NOT,
         THIRD
     }
