@@ -220,8 +220,10 @@ public final class FirstPage {
     }
 
     private void held(Layout page, Advice advice) {
-        List<HeldText.Together> held = new HeldText(words)
-                .of(advice.withheld().stream().filter(h -> !isRest(h)).toList());
+        HeldText text = new HeldText(words);
+        List<HeldText.Together> held = text.of(advice.withheld().stream()
+                .filter(h -> !isRest(h) && text.comesToMind(h, advice.pile()))
+                .toList());
         List<String> names =
                 held.stream().limit(HELD).flatMap(h -> h.names().stream()).toList();
         if (!names.isEmpty()) {

@@ -1,13 +1,24 @@
 package heapwright.report;
 
 import heapwright.advice.WithheldStep;
+import heapwright.knowledge.Remedy;
+import heapwright.knowledge.Trait;
+import heapwright.pile.Ingredient;
+import heapwright.pile.Pile;
+import heapwright.pile.Stock;
+import heapwright.process.mixture.Materials;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** Says which steps are held back and why; those with the same reason stand together. */
 public final class HeldText {
+
+    private static final Set<Remedy> FERTILISING =
+            Set.of(Remedy.ADD_UREA, Remedy.ADD_AMMONIUM_SULPHATE, Remedy.ADD_MEAL);
 
     private final Words words;
 
@@ -44,6 +55,24 @@ public final class HeldText {
                         e.getValue().stream().map(this::name).toList(),
                         e.getKey()))
                 .toList();
+    }
+
+    /**
+     * Whether somebody might take the step unasked: nobody pours on a fertiliser, or dusts in meal, of which there is none
+     * at hand and none went in. The full report still says why not.
+     */
+    boolean comesToMind(WithheldStep held, Pile pile) {
+        if (!FERTILISING.contains(held.remedy())) {
+            return true;
+        }
+        Materials known = Materials.of(words.knowledge().materials(), pile.materials());
+        return Stream.of(
+                        pile.atHand().stream().map(Stock::material),
+                        pile.recipe().stream().map(Ingredient::material),
+                        pile.log().stream().flatMap(e -> e.added().stream()).map(Ingredient::material))
+                .flatMap(ids -> ids)
+                .flatMap(id -> known.find(id).stream())
+                .anyMatch(m -> m.traits().contains(Trait.FAST_NITROGEN));
     }
 
     private String name(WithheldStep held) {

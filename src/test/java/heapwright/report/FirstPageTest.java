@@ -64,6 +64,28 @@ class FirstPageTest {
     }
 
     @Test
+    @DisplayName("holds back a fertiliser only before whoever has one")
+    void fertiliserNobodyHas() {
+        String sawdust = """
+                "built": "2026-05-15", "recipe": [
+                   {"material": "sawdust", "amount": 20, "unit": "bucket"},
+                   {"material": "manure-sheep", "amount": 3, "unit": "bucket"},
+                   {"material": "water", "amount": 6, "unit": "bucket"}],
+                 "atHand": [%s],
+                 "log": [{"date": "2026-06-25", "seen": ["core-cold", "never-heated", "squeeze-holds"],
+                   "notSeen": ["smells-ammonia", "soggy"]}]
+                """;
+        String without = page(sawdust.formatted(""));
+        assertTrue(!without.contains("urea"), without);
+        String with = page(sawdust.formatted("{\"material\": \"urea\", \"amount\": 2, \"unit\": \"kg\"}"));
+        assertTrue(with.contains("urea"), with);
+    }
+
+    private static String page(String pile) {
+        return new FirstPage(IN_METRIC, false).write(TestPile.advice(pile));
+    }
+
+    @Test
     @DisplayName("of why holds no more, in every case")
     void whyIsShort() {
         List<String> tooLong = new ArrayList<>();

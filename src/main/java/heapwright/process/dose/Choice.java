@@ -53,6 +53,8 @@ record Choice(Material material, double availableKg) {
                 .flatMap(stock -> context.materials().find(stock.material()).stream()
                         .map(material -> new Choice(material, kilograms(material, stock.available()))))
                 .sorted(Comparator.comparingInt((Choice one) -> place(order, one.material()))
+                        // Wood soaks slowly and holds a pile open: of what is as unusual the rest goes first.
+                        .thenComparing(one -> one.material().traits().contains(Trait.WOODY))
                         .thenComparing(one -> one.material().id())
                         .thenComparing(
                                 Comparator.comparingDouble(Choice::availableKg).reversed()));

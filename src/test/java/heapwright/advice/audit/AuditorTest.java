@@ -306,7 +306,7 @@ class AuditorTest {
     }
 
     @Test
-    @DisplayName("calls scraps with as much sawdust rich at first, not lost, and plans them as they are")
+    @DisplayName("calls scraps with as much sawdust slow, not lost, and plans them as they are")
     void sawdustHoldsSome() {
         Audit audit = Audits.of(some("sawdust", 5, "bucket") + "," + some("kitchen-scraps", 5, "bucket"), "");
         assertEquals(Mark.SLOW, mark(audit, Topic.CARBON_TO_NITROGEN));

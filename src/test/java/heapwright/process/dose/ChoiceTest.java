@@ -111,6 +111,21 @@ class ChoiceTest {
                         .id());
     }
 
+    /** Wood soaks slowly: where maize stalks lie there too, the chips are kept for holding the pile open. */
+    @Test
+    void stalksSoakUpBeforeChips() {
+        assertEquals(
+                "corn-stalks",
+                TestDoses.dose(
+                                Dose.SOAK_UP,
+                                pileFor(Dose.SOAK_UP),
+                                TestDoses.some("chips-hardwood"),
+                                TestDoses.some("corn-stalks"))
+                        .material()
+                        .orElseThrow()
+                        .id());
+    }
+
     /** What is at hand is given as far as it goes, by volume and by mass. */
     @ParameterizedTest
     @EnumSource(names = {"SOAK_UP", "BULKING", "BIND_NITROGEN", "COVER", "INSULATION", "STARTER", "MEAL", "UREA"})
