@@ -86,6 +86,17 @@ class FirstPageTest {
     }
 
     @Test
+    @DisplayName("warns of poisonous clippings where there are animals, before the usual cares of the work")
+    void poisonousClippings() {
+        String page = JudgedCases.all().stream()
+                .filter(j -> j.tested().file().contains("oleander-is-fenced-from-pets"))
+                .map(j -> new FirstPage(IN_METRIC, false).write(j.advice()))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(page.contains("Keep poisonous clippings away from animals"), page);
+    }
+
+    @Test
     @DisplayName("of why holds no more, in every case")
     void whyIsShort() {
         List<String> tooLong = new ArrayList<>();
