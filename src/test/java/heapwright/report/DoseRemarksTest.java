@@ -85,7 +85,8 @@ class DoseRemarksTest {
     @Test
     @DisplayName("names three of the steps that wait, and how many more there are")
     void manyThatWait() {
-        String page = firstPage("'asOf': '2026-05-22', 'built': '2025-09-15', 'log': [{'date': '2026-05-22',"
+        String page = firstPage("'asOf': '2026-05-22', 'built': '2025-09-15',"
+                + " 'atHand': [{'material': 'urea'}, {'material': 'blood-meal'}], 'log': [{'date': '2026-05-22',"
                 + " 'seen': ['sprouting', 'creeping-roots', 'never-heated', 'squeeze-holds']}]");
         assertTrue(page.contains("Mix in manure from plant-eating animals;"), page);
         assertTrue(page.matches(".*; and \\d more\\..*"), page);
