@@ -44,6 +44,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -141,7 +142,16 @@ public final class Advisor {
      * @param passed signs that the person could not tell
      */
     public Advice advise(Pile pile, Set<Sign> passed) {
+        return asking(diagnosed(pile), passed);
+    }
+
+    /** The same with questions, which are most of the work, only where advice that has none yet should have some. */
+    public Advice adviseAsking(Pile pile, Predicate<Advice> wanted) {
         Diagnosed diagnosed = diagnosed(pile);
+        return wanted.test(diagnosed.advice()) ? asking(diagnosed, Set.of()) : diagnosed.advice();
+    }
+
+    private Advice asking(Diagnosed diagnosed, Set<Sign> passed) {
         Advice advice = diagnosed.advice();
         if (advice.alarm().isPresent()) {
             return advice.asking(GatedAdvice.questions(advice.alarm().get()).stream()

@@ -75,7 +75,8 @@ final class CheckupCommand implements Callable<Integer> {
         Knowledge knowledge = workshop.knowledge();
         Words words = new Words(knowledge, output.catalogue(), output.units);
         Pile pile = new PileFile(terminal, knowledge).read(file);
-        Advice advice = workshop.advisor().advise(pile);
+        boolean whole = length.full || trace || output.json || whyNot != null;
+        Advice advice = workshop.advisor().adviseAsking(pile, told -> whole || FirstPage.asks(told));
         if (whyNot != null) {
             terminal.out().print(new TraceReport(words).whyNot(advice, Ids.cause(whyNot)));
         } else if (output.json) {

@@ -71,6 +71,11 @@ public final class FirstPage {
                 DateTimeFormatter.ofPattern("d MMMM yyyy", words.catalogue().locale());
     }
 
+    /** Whether the page tells what to find out next: where nothing stands out the questions are the work. */
+    public static boolean asks(Advice advice) {
+        return advice.alarm().isEmpty() && advice.findings().isEmpty();
+    }
+
     /** The page: at most 45 lines and 250 words, or the least that a danger needs. */
     public String write(Advice advice) {
         return FirstPageSize.fullest(Less.values().length, less -> page(advice, Less.values()[less]));
@@ -238,11 +243,8 @@ public final class FirstPage {
         }
     }
 
-    /** Where nothing stands out the questions are the work; else they are in the full answer. */
     private void questions(Layout page, Advice advice) {
-        if (advice.alarm().isPresent()
-                || !advice.findings().isEmpty()
-                || advice.questions().isEmpty()) {
+        if (!asks(advice) || advice.questions().isEmpty()) {
             return;
         }
         page.heading(words.text("section.questions"));

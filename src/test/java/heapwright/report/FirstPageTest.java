@@ -1,6 +1,7 @@
 package heapwright.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import heapwright.advice.Advice;
@@ -14,6 +15,7 @@ import heapwright.casebook.JudgedCases.Judged;
 import heapwright.knowledge.Caution;
 import heapwright.knowledge.CautionInfo;
 import heapwright.knowledge.CautionInfo.Severity;
+import heapwright.pile.Pile;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -83,6 +85,26 @@ class FirstPageTest {
 
     private static String page(String pile) {
         return new FirstPage(IN_METRIC, false).write(TestPile.advice(pile));
+    }
+
+    @Test
+    @DisplayName("is the same where only the questions that it tells are worked out")
+    void questionsOnlyWhereTold() {
+        int asking = 0;
+        for (Judged judged : JudgedCases.below("winter")) {
+            Pile pile = judged.advice().pile();
+            Advice part = TestPile.ADVISOR.adviseAsking(pile, FirstPage::asks);
+            assertEquals(
+                    new FirstPage(IN_METRIC, false).write(TestPile.ADVISOR.advise(pile)),
+                    new FirstPage(IN_METRIC, false).write(part));
+            asking += part.questions().isEmpty() ? 0 : 1;
+        }
+        Pile untold = TestPile.seen("", "");
+        assertFalse(TestPile.ADVISOR
+                .adviseAsking(untold, FirstPage::asks)
+                .questions()
+                .isEmpty());
+        assertEquals(0, asking, "each of these has a finding");
     }
 
     @Test
